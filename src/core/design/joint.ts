@@ -1,0 +1,42 @@
+import type { PrintProfile } from '../print/profile.ts';
+import type { Mm, Rad } from '../units.ts';
+
+export type Ways = 'one way' | 'both ways';
+export const WAYS: readonly Ways[] = ['one way', 'both ways'];
+
+/** What the user wants of the joint. */
+export interface Movement {
+  /** Wanted end rotation θ of the whole joint [rad]. */
+  readonly angle: Rad;
+  readonly ways: Ways;
+  /** Wanted number of flexes. */
+  readonly cycles: number;
+  /** Whether it is left bent for hours or longer. */
+  readonly held: boolean;
+  /** Share of prints that should reach the wanted number, 0.5 to 0.99. */
+  readonly chance: number;
+}
+
+/** One flexure with its movement and its print profile. */
+export interface Joint {
+  readonly id: string;
+  readonly name: string;
+  /** Key of a flexure family. */
+  readonly family: string;
+  readonly sizes: Readonly<Record<string, number>>;
+  readonly movement: Movement;
+  readonly profile: PrintProfile;
+  /**
+   * Thickness measured on a part that exists already [mm]. When present it is the thickness that bends, and the
+   * count in `sizes` only records the nearest whole number.
+   */
+  readonly measuredThickness?: Mm;
+}
+
+/** A named set of joints, saved together. */
+export interface Part {
+  readonly name: string;
+  /** True for the demonstration part, whose figures are invented. */
+  readonly invented: boolean;
+  readonly joints: readonly Joint[];
+}

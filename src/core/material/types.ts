@@ -1,0 +1,121 @@
+import type { SourceKey } from '../sources.ts';
+
+/**
+ * Where a number comes from. `memory` is a recalled value that nobody has looked up and is marked so on screen;
+ * `computed` carries what it was computed from, so that a result built on memory is not mistaken for a published one.
+ */
+export type Provenance =
+  | { readonly kind: 'published'; readonly source: SourceKey; readonly place: string }
+  | {
+      readonly kind: 'computed';
+      readonly from: string;
+      readonly inputs: 'published' | 'memory' | 'published and memory';
+    }
+  | { readonly kind: 'memory'; readonly because?: string }
+  | { readonly kind: 'measured'; readonly what: string };
+
+export type ProvenanceKind = Provenance['kind'];
+
+export type Direction = 'along lines' | 'across lines' | 'across layers' | 'flow' | 'any';
+
+/** One property of a filament: typical with its low and high, and where each comes from. */
+export interface Quantity {
+  readonly typical: number;
+  readonly low?: number;
+  readonly high?: number;
+  /** Unit as printed on screen: MPa, °C, kg/m³, %, mm, or '' for a fraction. */
+  readonly unit: string;
+  readonly direction: Direction;
+  /** Of the typical value. */
+  readonly provenance: Provenance;
+  /** Of low and high, where it differs from the typical value's. */
+  readonly range?: ProvenanceKind;
+  readonly note?: string;
+}
+
+/** Properties every row has. Strains and ratios are fractions. */
+export interface FilamentProperties {
+  readonly youngsModulus: Quantity;
+  readonly flexuralModulus?: Quantity;
+  readonly designModulus?: Quantity;
+  readonly youngsModulusAcrossLayers?: Quantity;
+  readonly youngsModulusAcrossLines?: Quantity;
+  readonly youngsModulusDry?: Quantity;
+  readonly conditionedOverDryModulus?: Quantity;
+  readonly tensileStrength: Quantity;
+  readonly tensileStrengthAcrossLines?: Quantity;
+  readonly tensileStrengthAcrossLayers?: Quantity;
+  readonly yieldStress: Quantity;
+  readonly yieldStrain: Quantity;
+  readonly yieldStrainDry?: Quantity;
+  readonly stressAtBreak: Quantity;
+  readonly strainAtBreak: Quantity;
+  readonly strainAtBreakAcrossLayers?: Quantity;
+  readonly acrossLayersStrengthRatio?: Quantity;
+  readonly acrossLayersStrainFactor?: Quantity;
+  readonly acrossLayersFatigueRatio?: Quantity;
+  readonly poissonsRatio: Quantity;
+  readonly density: Quantity;
+  readonly glassTransition: Quantity;
+  readonly heatDeflection: Quantity;
+  readonly sustainedStrainLimit: Quantity;
+  readonly setAfterDayHeld: Quantity;
+  readonly waterUptake: Quantity;
+  readonly permissibleStrainSingle: Quantity;
+  readonly permissibleStrainSingleHandbook?: Quantity;
+  readonly permissibleStrainRepeated: Quantity;
+  readonly relaxationExponent: Quantity;
+  readonly stressLossHour: Quantity;
+  readonly stressLossDay: Quantity;
+  readonly fatigueFraction: Quantity;
+  readonly thickSectionStrainFactor?: Quantity;
+  readonly wetFilamentStrengthLoss?: Quantity;
+  readonly compressionSetRoom?: Quantity;
+  readonly compressionSetWarm?: Quantity;
+  readonly cyclicStiffnessLoss?: Quantity;
+  readonly hingeThickness?: Quantity;
+  readonly hingeLandLength?: Quantity;
+  readonly hingeNominalStrain?: Quantity;
+}
+
+/**
+ * Strain–life curve of one filament, in equivalent strain (peak outer-fibre strain of a 0 → θ → 0 cycle):
+ *
+ *     ε_eq = A·(2N)^b + B·(2N)^c,   ε_eq = ε_peak·(1 − R)^γ
+ *
+ * B is a fit coefficient and may exceed 1; it is never a ductility.
+ */
+export interface StrainLifeCurve {
+  readonly A: number;
+  readonly b: number;
+  readonly B: number;
+  readonly c: number;
+  /** Walker exponent γ. */
+  readonly gamma: number;
+  /** Equivalent strain above which the first flex breaks it, as a fraction. */
+  readonly firstFlexBreakStrain: number;
+  /** Standard deviation of log10 N between specimens of one print run. */
+  readonly sigmaLog10N: number;
+  /** No life is reported beyond this many cycles. */
+  readonly maxReportableCycles: number;
+  /** The true curve lies within this factor of N nine times in ten. */
+  readonly doubtFactor: number;
+  readonly certainty: string;
+  readonly provenance: Provenance;
+  readonly note?: string;
+}
+
+export type FilamentId = 'pla' | 'petg' | 'abs' | 'asa' | 'pa6' | 'pa12' | 'pp' | 'tpu95a' | 'pc' | 'pp-moulded';
+
+/** One row of the filament table. */
+export interface Filament {
+  readonly id: FilamentId;
+  /** As said in a sentence: “PETG”. */
+  readonly name: string;
+  /** With what matters about the grade: “PA6 (nylon 6, conditioned)”. */
+  readonly fullName: string;
+  /** False for the moulded row, which is there to compare with and cannot be printed. */
+  readonly printable: boolean;
+  readonly properties: FilamentProperties;
+  readonly life: StrainLifeCurve;
+}

@@ -1,0 +1,14 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  base: './',
+  plugins: [react()],
+  worker: { format: 'es' },
+  build: { target: 'es2022', sourcemap: true },
+  test: {
+    include: ['tests/**/*.test.{ts,tsx}'],
+    exclude: ['tests/browser/**'],
+    benchmark: { include: ['tests/bench/**/*.bench.ts'] },
+  },
+});
