@@ -38,8 +38,8 @@ export interface Root {
 /** A closed form that must agree with the solver inside its own range. */
 export interface CrossCheck<P> {
   readonly source: SourceKey;
-  readonly appliesTo: (sizes: P) => boolean;
-  readonly peakStrain: (sizes: P, thickness: Mm, angle: Rad) => number;
+  appliesTo(sizes: P): boolean;
+  peakStrain(sizes: P, thickness: Mm, angle: Rad): number;
   readonly rel: number;
   readonly because: string;
 }
@@ -65,10 +65,10 @@ export interface FlexureFamily<P extends Record<keyof P, number> = Record<string
     readonly inRow: keyof P & string;
   };
   /** Refusals and cautions about these sizes; limits of single parameters are checked by `checkSizes`. */
-  readonly check: (sizes: P, thickness: Mm) => readonly Problem[];
-  readonly section: (sizes: P, profile: PrintProfile) => Section;
-  readonly root: (sizes: P) => Root;
+  check(sizes: P, thickness: Mm): readonly Problem[];
+  section(sizes: P, profile: PrintProfile): Section;
+  root(sizes: P): Root;
   /** Closed outlines of the undeformed flexure with its pads, x from 0 to the flexing length. */
-  readonly outline: (sizes: P, thickness: Mm) => readonly Path[];
+  outline(sizes: P, thickness: Mm): readonly Path[];
   readonly crossChecks: readonly CrossCheck<P>[];
 }

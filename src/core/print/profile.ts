@@ -1,4 +1,3 @@
-import type { Problem } from '../problems.ts';
 import type { Mm } from '../units.ts';
 
 /**
