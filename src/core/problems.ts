@@ -52,6 +52,10 @@ export const PROBLEM_CODES = [
   'unknown-filament',
   'unknown-family',
   'too-large',
+  'unknown-field',
+  'repaired-id',
+  'changed-name',
+  'given-twice',
 ] as const;
 
 export type ProblemCode = (typeof PROBLEM_CODES)[number];
