@@ -67,7 +67,8 @@ export interface FlexureFamily<P extends Record<keyof P, number> = Record<string
   /** Refusals and cautions about these sizes; limits of single parameters are checked by `checkSizes`. */
   check(sizes: P, thickness: Mm): readonly Problem[];
   section(sizes: P, profile: PrintProfile): Section;
-  root(sizes: P): Root;
+  /** Thickness [mm] is that of the section as it bends: a measured one may differ from the sized one. */
+  root(sizes: P, thickness: Mm): Root;
   /** Closed outlines of the undeformed flexure with its pads, x from 0 to the flexing length. */
   outline(sizes: P, thickness: Mm): readonly Path[];
   readonly crossChecks: readonly CrossCheck<P>[];

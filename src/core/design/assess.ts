@@ -1,0 +1,99 @@
+import { rolledTip } from '../closedForms/leafBending.ts';
+import { assessLife } from '../life/assessLife.ts';
+import { weakest } from '../material/choose.ts';
+import type { Problem } from '../problems.ts';
+import { ok, type Result } from '../result.ts';
+import { setAfterOneBend } from '../strength/permanentSet.ts';
+import { asRad, type Mm, type Rad } from '../units.ts';
+import { allowablesOf, limitsOf } from './allowables.ts';
+import type { Assessment, Travel } from './assessment.ts';
+import { effortAnswer } from './effortAnswer.ts';
+import { fitNotes, fitOf } from './fit.ts';
+import type { Joint } from './joint.ts';
+import { overBendOf } from './overBend.ts';
+import { strainAnswer } from './strainAnswer.ts';
+import { understand } from './understand.ts';
+import { lifeGrade, verdictOf } from './verdict.ts';
+
+/**
+ * Everything the tool says about one joint. Read this function first: it is the whole argument,
+ * profile → section → strain → effort → set → life → limits → verdict.
+ *
+ * Problems: those of `understand`. Whatever deserves caution comes back as notes of the assessment.
+ *
+ * @param joint - one flexure with its movement and print profile [-]
+ * @returns strains as fractions, torque [N·mm], angles [rad], life in cycles, limits, verdict
+ *
+ * Source: plane-bending, wide-strip, roark-17.1, elastic-plastic, strain-life.
+ */
+export function assess(joint: Joint): Result<Assessment> {
+  const checked = understand(joint);
+  if (!checked.ok) return checked;
+  const understood = checked.value;
+  const { filament, section, length, inRow, acrossLayers, family } = understood;
+  const { movement } = joint;
+
+  const fit = fitOf(understood);
+  const { strain, notes: strainNotes } = strainAnswer(understood);
+  const effort = effortAnswer(understood, strain.nominal);
+  const set = setAfterOneBend(strain.nominal, effort.modulus, filament.properties.yieldStress.typical);
+  const { ways, cycles } = movement;
+  const life = assessLife({
+    peakStrain: strain.peak,
+    ways,
+    cycles,
+    acrossLayers,
+    thickness: section.thickness,
+    filament,
+  });
+  const limits = limitsOf(filament, acrossLayers);
+  const allowables = allowablesOf(strain.peak, limits, movement, lifeGrade(life, movement));
+  const kindOf = (provenance: { readonly kind: Assessment['provenance']['life'] }) => provenance.kind;
+
+  return ok({
+    joint,
+    filament,
+    section,
+    length,
+    fillet: family.root(joint.sizes, section.thickness).fillet,
+    padThickness: joint.sizes[family.roles.pad] ?? Number.NaN,
+    inRow,
+    angleEach: asRad(movement.angle / inRow),
+    fit,
+    strain,
+    effort,
+    set: { angle: asRad(set.fraction * movement.angle), fraction: set.fraction },
+    overBend: overBendOf(movement.angle, strain, limits),
+    travel: travelOf(length, asRad(movement.angle / inRow)),
+    life,
+    allowables,
+    verdict: verdictOf(life, allowables, fit, movement),
+    provenance: {
+      strain: 'computed',
+      effort: kindOf(effort.provenance),
+      life: weakest(kindOf(filament.life.provenance), acrossLayers ? 'memory' : 'computed'),
+      limits: weakest(...allowables.map((allowable) => allowable.provenance.kind)),
+    },
+    notes: [...checked.notes, ...strainNotes, ...fitNotes(understood, fit), ...lastingNotes(joint, strain.peak)],
+  } satisfies Assessment);
+}
+
+/** Where the moving root goes when one flexure is rolled to an arc. */
+function travelOf(length: Mm, angle: Rad): Travel {
+  const tip = rolledTip(length, angle);
+  return { radius: length / angle, inward: length - tip.x, upward: tip.y };
+}
+
+/** Cautions that follow from how the part lies and how it is used, whatever the verdict. */
+function lastingNotes(joint: Joint, peak: number): readonly Problem[] {
+  const notes: Problem[] = [];
+  if (joint.profile.lying === 'upright') {
+    const message = 'Layers stack along the flexure, so bending pulls them apart; turn the part so that lines run along it';
+    notes.push({ code: 'across-layers', message, field: 'profile.lying', value: 'upright' });
+  }
+  if (joint.movement.held && joint.profile.filament === 'tpu95a') {
+    const message = 'TPU sags under a load that stays on; use it where the joint is let go between flexes';
+    notes.push({ code: 'sags-when-held', message, field: 'movement.held', value: peak });
+  }
+  return notes;
+}

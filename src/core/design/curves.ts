@@ -1,0 +1,138 @@
+import { bendingStrain } from '../closedForms/leafBending.ts';
+import { findFamily } from '../flexures/index.ts';
+import { severity } from '../life/assessLife.ts';
+import type { LifeSpread } from '../life/lifeAnswer.ts';
+import { spreadAround, totalSigma } from '../life/scatter.ts';
+import { lifeAtStrain, strainAtLife } from '../life/strainLife.ts';
+import { rootFactor } from '../strength/rootFactor.ts';
+import { shoulderConcentration } from '../strength/stressConcentration.ts';
+import { asRad, type Mm, type NMm, type Rad } from '../units.ts';
+import type { Assessment } from './assessment.ts';
+import { torqueBeyondYield } from './effortAnswer.ts';
+
+/** What a curve may vary while everything else of the joint stays. Length [mm], count of lines or layers, angle [rad]. */
+export interface Variation {
+  readonly length?: Mm;
+  readonly count?: number;
+  readonly angle?: Rad;
+}
+
+function thicknessFor(a: Assessment, count: number): Mm {
+  const family = findFamily(a.joint.family);
+  if (!family) throw new RangeError(`assessed a joint of no known family: ${a.joint.family}`);
+  return family.section({ ...a.joint.sizes, [family.roles.count]: count }, a.joint.profile).thickness;
+}
+
+/**
+ * Peak strain of the joint with its length, count or angle changed.
+ *
+ *     ε = (t/2)·(θ/n)/L·(1 + q·(Kt − 1))
+ *
+ * The same chain as `assess`, without its checks, so that a curve of a hundred points costs little.
+ *
+ * @param a - the joint as assessed [-]
+ * @param change - what differs: length [mm], count [-], angle [rad]
+ * @returns strain as a fraction [-]
+ *
+ * Source: plane-bending, roark-17.1.
+ */
+export function peakStrainFor(a: Assessment, change: Variation): number {
+  const thickness = change.count === undefined ? a.section.thickness : thicknessFor(a, change.count);
+  const angle = asRad((change.angle ?? a.joint.movement.angle) / a.inRow);
+  const nominal = bendingStrain(thickness, change.length ?? a.length, angle);
+  if (change.count === undefined) return nominal * a.strain.rootFactor;
+  const { shoulder } = shoulderFor(a, thickness);
+  const root = shoulderConcentration('bending', thickness, shoulder, a.fillet);
+  return nominal * rootFactor(root.factor, a.strain.notchSensitivity);
+}
+
+function shoulderFor(a: Assessment, thickness: Mm): { readonly shoulder: Mm } {
+  const family = findFamily(a.joint.family);
+  if (!family) throw new RangeError(`assessed a joint of no known family: ${a.joint.family}`);
+  return family.root(a.joint.sizes, thickness);
+}
+
+/** Equivalent over peak strain under this joint's conditions. */
+function severityOf(a: Assessment, thickness = a.section.thickness): number {
+  const { movement, profile } = a.joint;
+  const acrossLayers = profile.lying === 'upright';
+  return severity({ ways: movement.ways, acrossLayers, thickness, filament: a.filament });
+}
+
+/**
+ * Peak strain whose median life is so many cycles under this joint's conditions: the curve of strain against life.
+ *
+ * @param a - the joint as assessed [-]
+ * @param cycles - N [cycles], > 0
+ * @returns strain as a fraction [-]
+ *
+ * Source: strain-life.
+ */
+export function strainAtCycles(a: Assessment, cycles: number): number {
+  return strainAtLife(cycles, a.filament.life) / severityOf(a);
+}
+
+/**
+ * Median life at a peak strain under this joint's conditions.
+ *
+ * @param a - the joint as assessed [-]
+ * @param peakStrain - strain as a fraction [-], ≥ 0
+ * @returns cycles; 0 when the first flex breaks it
+ *
+ * Source: strain-life.
+ */
+export function medianLifeAt(a: Assessment, peakStrain: number): number {
+  return lifeAtStrain(peakStrain * severityOf(a), a.filament.life);
+}
+
+/**
+ * The spread round a median life of this filament: between specimens, and with the doubt of the curve.
+ *
+ * @param a - the joint as assessed [-]
+ * @param median - N50 [cycles], ≥ 0
+ * @returns cycles by which 10, 50 and 90 of 100 have broken, both ways of counting
+ *
+ * Source: strain-life.
+ */
+export function spreadOfCycles(
+  a: Assessment,
+  median: number,
+): { readonly scatter: LifeSpread; readonly total: LifeSpread } {
+  return {
+    scatter: spreadAround(median, a.filament.life.sigmaLog10N),
+    total: spreadAround(median, totalSigma(a.filament.life)),
+  };
+}
+
+/**
+ * Torque at any angle of the whole joint, for the typical, low and high modulus.
+ *
+ * @param a - the joint as assessed [-]
+ * @param angle - θ of the whole joint [rad], ≥ 0
+ * @returns torques [N·mm]
+ *
+ * Source: plane-bending, elastic-plastic.
+ */
+export function torqueAt(
+  a: Assessment,
+  angle: Rad,
+): { readonly typical: NMm; readonly low: NMm; readonly high: NMm } {
+  const nominal = (a.strain.nominal * angle) / a.joint.movement.angle;
+  const yieldStress = a.filament.properties.yieldStress.typical;
+  const torque = (modulus: number) =>
+    torqueBeyondYield((a.effort.stiffness * modulus) / a.effort.modulus, angle, (nominal * modulus) / yieldStress);
+  return { typical: torque(a.effort.modulus), low: torque(a.effort.modulusLow), high: torque(a.effort.modulusHigh) };
+}
+
+/** Counts that a curve shows beside the joint's own: the common ones, as even counts are whole contours. */
+const COMMON_COUNTS: readonly number[] = [1, 2, 3, 4, 6];
+
+/**
+ * Line or layer counts worth a curve of their own: 1, 2, 3, 4, 6 and the joint's.
+ *
+ * @param a - the joint as assessed [-]
+ * @returns counts in rising order
+ */
+export function countsToShow(a: Assessment): readonly number[] {
+  return [...new Set([...COMMON_COUNTS, a.section.count])].toSorted((x, y) => x - y);
+}

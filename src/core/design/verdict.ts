@@ -1,0 +1,69 @@
+import type { LifeAnswer } from '../life/lifeAnswer.ts';
+import type { Allowable, Fit, Grade, Verdict, VerdictReason } from './assessment.ts';
+import type { Movement } from './joint.ts';
+
+/** Below an even chance the joint will more likely break than last. */
+const EVEN_CHANCE = 0.5;
+
+/**
+ * Grade of a life: pass when the wanted share reaches the wanted cycles, fail when fewer than half do.
+ *
+ * @param life - the life answer [-]
+ * @param movement - the brief with wanted cycles and share [-]
+ * @returns grade; `beyond` when more cycles are wanted than anyone has counted
+ */
+export function lifeGrade(life: LifeAnswer, movement: Movement): Grade {
+  if (life.breaksOnFirstFlex) return 'fail';
+  if (life.beyond === 'wanted') return 'beyond';
+  if (life.chance >= movement.chance) return 'pass';
+  return life.chance >= EVEN_CHANCE ? 'caution' : 'fail';
+}
+
+interface Finding {
+  readonly grade: Grade;
+  readonly reason: VerdictReason;
+  readonly margin: number;
+}
+
+const SEVERITY: Readonly<Record<Grade, number>> = { pass: 0, beyond: 1, caution: 2, fail: 3 };
+const PRINTS: Readonly<Record<Fit['outcome'], Grade>> = { whole: 'pass', uneven: 'caution', vanishes: 'fail' };
+
+/**
+ * The worst of all findings, with its reason and margin. Of equally bad ones the earlier named is said, because it
+ * explains the others: a part that breaks at once needs no word about its set.
+ *
+ * @param life - the life answer [-]
+ * @param allowables - limits against the peak strain [-]
+ * @param fit - how the section prints [-]
+ * @param movement - the brief [-]
+ * @returns grade, reason and margin
+ */
+export function verdictOf(
+  life: LifeAnswer,
+  allowables: readonly Allowable[],
+  fit: Fit,
+  movement: Movement,
+): Verdict {
+  const limit = (name: Allowable['name']): Finding => {
+    const found = allowables.find((allowable) => allowable.name === name);
+    return { grade: found?.grade ?? 'pass', reason: name, margin: found?.margin ?? Infinity };
+  };
+  const ofLife = lifeGrade(life, movement);
+  const lifeMargin = life.median / movement.cycles;
+  const findings: readonly Finding[] = [
+    { grade: life.breaksOnFirstFlex ? 'fail' : 'pass', reason: 'first flex', margin: 0 },
+    limit('break'),
+    { grade: PRINTS[fit.outcome], reason: 'printing', margin: fit.exact / fit.nearest },
+    { grade: ofLife, reason: ofLife === 'beyond' ? 'beyond data' : 'life', margin: lifeMargin },
+    limit('held'),
+    limit('yield'),
+    limit('single'),
+  ];
+  const worst = findings.reduce((a, b) => (SEVERITY[b.grade] > SEVERITY[a.grade] ? b : a));
+  if (worst.grade === 'pass') return { grade: 'pass', reason: 'within all limits', margin: tightest(allowables) };
+  return worst;
+}
+
+function tightest(allowables: readonly Allowable[]): number {
+  return Math.min(...allowables.filter((allowable) => allowable.applies).map((allowable) => allowable.margin));
+}
