@@ -32,6 +32,7 @@ export const PROBLEM_CODES = [
   'sharp-root',
   'fillet-outside-table',
   'fillet-under-one-line',
+  'fillet-in-steps',
   'leaf-too-deep-for-length',
   // strength and life
   'breaks-on-first-flex',
@@ -69,4 +70,63 @@ export interface Problem {
   readonly field?: string;
   readonly value?: number | string;
   readonly limit?: number | string;
+}
+
+/** What a number may be, and why. */
+export interface Range {
+  readonly min: number;
+  readonly max: number;
+  readonly because: string;
+}
+
+/** A number as messages print it: no more than three decimals, no trailing zeros. */
+export function plain(value: number): string {
+  return String(Number(value.toFixed(3)));
+}
+
+/**
+ * What is wrong with a number that has to lie in a range, or undefined when nothing is.
+ *
+ * @param field - path of the field [-], for example `sizes.length`
+ * @param what - name of the quantity in a sentence [-]
+ * @param value - the number given [unit], anything, NaN too
+ * @param range - smallest and largest value [unit] and the reason for them
+ * @param unit - unit as printed [-], '' for a count
+ * @returns the problem [-]: `not-a-number`, `below-minimum` or `above-maximum`
+ */
+export function outsideRange(
+  field: string,
+  what: string,
+  value: number,
+  range: Range,
+  unit: '' | 'mm' = 'mm',
+): Problem | undefined {
+  const say = (n: number) => (unit === '' ? plain(n) : `${plain(n)} ${unit}`);
+  if (!Number.isFinite(value)) {
+    return {
+      code: 'not-a-number',
+      message: `${what} is not a number; give one from ${say(range.min)} to ${say(range.max)}`,
+      field,
+      value: String(value),
+    };
+  }
+  if (value < range.min) {
+    return {
+      code: 'below-minimum',
+      message: `${what} ${say(value)} is below ${say(range.min)} (${range.because}); raise it`,
+      field,
+      value,
+      limit: range.min,
+    };
+  }
+  if (value > range.max) {
+    return {
+      code: 'above-maximum',
+      message: `${what} ${say(value)} is above ${say(range.max)} (${range.because}); lower it`,
+      field,
+      value,
+      limit: range.max,
+    };
+  }
+  return undefined;
 }
