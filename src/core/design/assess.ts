@@ -88,7 +88,8 @@ function travelOf(length: Mm, angle: Rad): Travel {
 function lastingNotes(joint: Joint, peak: number): readonly Problem[] {
   const notes: Problem[] = [];
   if (joint.profile.lying === 'upright') {
-    const message = 'Layers stack along the flexure, so bending pulls them apart; turn the part so that lines run along it';
+    const message =
+      'Layers stack along the flexure, so bending pulls them apart; turn the part so that lines run along it';
     notes.push({ code: 'across-layers', message, field: 'profile.lying', value: 'upright' });
   }
   if (joint.movement.held && joint.profile.filament === 'tpu95a') {

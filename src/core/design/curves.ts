@@ -113,10 +113,7 @@ export function spreadOfCycles(
  *
  * Source: plane-bending, elastic-plastic.
  */
-export function torqueAt(
-  a: Assessment,
-  angle: Rad,
-): { readonly typical: NMm; readonly low: NMm; readonly high: NMm } {
+export function torqueAt(a: Assessment, angle: Rad): { readonly typical: NMm; readonly low: NMm; readonly high: NMm } {
   const nominal = (a.strain.nominal * angle) / a.joint.movement.angle;
   const yieldStress = a.filament.properties.yieldStress.typical;
   const torque = (modulus: number) =>

@@ -27,7 +27,9 @@ const VANISHES_BELOW = 0.9;
 export function fitOf({ joint, section }: Understood): Fit {
   const lines = section.countOf === 'lines';
   const exact = lines ? exactLines(section.thickness, joint.profile) : exactLayers(section.thickness, joint.profile);
-  const nearest = lines ? nearestLines(section.thickness, joint.profile) : nearestLayers(section.thickness, joint.profile);
+  const nearest = lines
+    ? nearestLines(section.thickness, joint.profile)
+    : nearestLayers(section.thickness, joint.profile);
   const whole = Math.abs(exact - nearest.count) <= WHOLE_WITHIN;
   const contours = lines ? contoursFor(nearest.count) : { contours: 0, middleLine: false };
   return {

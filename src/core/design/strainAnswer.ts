@@ -18,7 +18,10 @@ import type { Understood } from './understand.ts';
  *
  * Source: plane-bending; root factor roark-17.1.
  */
-export function strainAnswer(understood: Understood): { readonly strain: StrainAnswer; readonly notes: readonly Problem[] } {
+export function strainAnswer(understood: Understood): {
+  readonly strain: StrainAnswer;
+  readonly notes: readonly Problem[];
+} {
   const { joint, family, section, length, inRow } = understood;
   const { fillet, shoulder } = family.root(joint.sizes, section.thickness);
   const root = shoulderConcentration('bending', section.thickness, shoulder, fillet);

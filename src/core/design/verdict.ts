@@ -38,12 +38,7 @@ const PRINTS: Readonly<Record<Fit['outcome'], Grade>> = { whole: 'pass', uneven:
  * @param movement - the brief [-]
  * @returns grade, reason and margin
  */
-export function verdictOf(
-  life: LifeAnswer,
-  allowables: readonly Allowable[],
-  fit: Fit,
-  movement: Movement,
-): Verdict {
+export function verdictOf(life: LifeAnswer, allowables: readonly Allowable[], fit: Fit, movement: Movement): Verdict {
   const limit = (name: Allowable['name']): Finding => {
     const found = allowables.find((allowable) => allowable.name === name);
     return { grade: found?.grade ?? 'pass', reason: name, margin: found?.margin ?? Infinity };

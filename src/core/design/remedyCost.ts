@@ -1,0 +1,101 @@
+import type { Assessment } from './assessment.ts';
+import type { RemedyKind } from './remedy.ts';
+
+/**
+ * Weights by which ways out are ranked, smallest cost first. They are our judgement, not data: 1 is about what
+ * doubling the room for the flexure costs. They decide the order only, never whether a way out is offered.
+ */
+const WEIGHT = {
+  /** Of (new length / old − 1). */
+  room: 1,
+  /** Of |ln| of the stiffness ratio: a joint that feels different is a different joint. */
+  feel: 0.25,
+  /** Of the share of the movement given up; the movement is what was asked for. */
+  travel: 3,
+  /** A line set off the common width prints less surely. */
+  lineWidth: 0.2,
+  /** Another spool on the shelf. */
+  filament: 0.35,
+  /** Each further flexure in the row: room, and a pad between. */
+  anotherFlexure: 0.8,
+  /** A single line tears from the side. */
+  singleLine: 0.6,
+  /** A fillet costs next to nothing where there is room for it. */
+  fillet: 0.1,
+  /** Turning the part may need supports. */
+  turn: 0.3,
+  /** Of |ln s|: everything the part fits must follow. */
+  scale: 1.2,
+  /** Redrawing the thin section of somebody else's part. */
+  redraw: 0.7,
+} as const;
+
+/**
+ * How much harder than PLA a filament is to print, 0 to 1 (common practice, no source): warping, drying, heat, flow.
+ */
+const HARD_TO_PRINT: Readonly<Record<string, number>> = {
+  pla: 0,
+  petg: 0.1,
+  tpu95a: 0.35,
+  asa: 0.35,
+  abs: 0.4,
+  pa12: 0.5,
+  pp: 0.6,
+  pa6: 0.7,
+  pc: 0.7,
+};
+
+function hardness(a: Assessment): number {
+  return HARD_TO_PRINT[a.filament.id] ?? 1;
+}
+
+/**
+ * How much the feel changes.
+ *
+ * @param before - the joint as it was [-]
+ * @param after - the joint with the change [-]
+ * @returns |ln(K_after/K_before)| [-], ≥ 0
+ */
+export function feelChange(before: Assessment, after: Assessment): number {
+  return Math.abs(Math.log(after.effort.stiffness / before.effort.stiffness));
+}
+
+/**
+ * Cost of getting from one joint to another, for ranking.
+ *
+ * @param kinds - what kinds of change were made [-]
+ * @param before - the joint as it was [-]
+ * @param after - the joint with the change [-]
+ * @returns cost [-], ≥ 0; 0 is free
+ */
+export function remedyCost(kinds: readonly RemedyKind[], before: Assessment, after: Assessment): number {
+  const feel = WEIGHT.feel * feelChange(before, after);
+  const single = after.fit.nearest === 1 && before.fit.nearest > 1 ? WEIGHT.singleLine : 0;
+  return kinds.reduce((sum, kind) => sum + ownCost(kind, before, after), feel + single);
+}
+
+function ownCost(kind: RemedyKind, before: Assessment, after: Assessment): number {
+  switch (kind) {
+    case 'lengthen':
+      return WEIGHT.room * (after.length / before.length - 1);
+    case 'stop earlier':
+      return WEIGHT.travel * (1 - after.joint.movement.angle / before.joint.movement.angle);
+    case 'line width':
+      return WEIGHT.lineWidth;
+    case 'share the angle':
+      return WEIGHT.anotherFlexure * (after.inRow - before.inRow);
+    case 'larger fillet':
+      return WEIGHT.fillet * (after.fillet - before.fillet);
+    case 'other filament':
+      return WEIGHT.filament + Math.max(0, hardness(after) - hardness(before));
+    case 'turn the part':
+      return WEIGHT.turn;
+    case 'scale the part':
+      return WEIGHT.scale * Math.abs(Math.log(after.section.thickness / before.section.thickness));
+    case 'draw whole lines':
+      return WEIGHT.redraw;
+    case 'fewer lines':
+    case 'more lines':
+      return 0;
+  }
+}

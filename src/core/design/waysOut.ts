@@ -1,0 +1,130 @@
+import type { Assessment, Grade } from './assessment.ts';
+import { assess } from './assess.ts';
+import { DESIGN_CHANGES, MEASURED_CHANGES, type Change } from './changes.ts';
+import type { Remedy, Spare } from './remedy.ts';
+import { remedyCost } from './remedyCost.ts';
+import { largestAngle, mostCount, shortestLength } from './sizeFor.ts';
+import { lifeAtChance } from './lifeAtChance.ts';
+
+/** More than these would be a list to study instead of a choice. */
+const SHOWN = 5;
+/** One change dearer than this is absurd alone (a leaf five times as long); a pair is then looked for. */
+const ABSURD = 2.5;
+/** With fewer sensible single changes than this, pairs are tried as well. */
+const ENOUGH = 2;
+
+const WORSE: Readonly<Record<Grade, number>> = { pass: 0, beyond: 1, caution: 2, fail: 3 };
+
+function isBetter(after: Assessment, before: Assessment): boolean {
+  const grades = WORSE[before.verdict.grade] - WORSE[after.verdict.grade];
+  return grades > 0 || (grades === 0 && after.life.chance > before.life.chance + 1e-9);
+}
+
+interface Tried extends Change {
+  readonly assessment: Assessment;
+}
+
+/** Every single change of a joint that can be assessed. */
+function triedChanges(a: Assessment): readonly Tried[] {
+  const proposers = a.joint.measuredThickness === undefined ? DESIGN_CHANGES : MEASURED_CHANGES;
+  return proposers
+    .flatMap((propose) => propose(a))
+    .flatMap((change) => {
+      const tried = assess(change.after);
+      return tried.ok ? [{ ...change, assessment: tried.value }] : [];
+    });
+}
+
+function remedyOf(before: Assessment, steps: readonly [Tried, ...Tried[]]): Remedy {
+  const last = steps.at(-1) ?? steps[0];
+  const kinds = steps.map((step) => step.kind) as unknown as Remedy['kinds'];
+  const scale = steps.find((step) => step.scale !== undefined)?.scale;
+  return {
+    kinds,
+    after: last.after,
+    assessment: last.assessment,
+    cost: remedyCost(kinds, before, last.assessment),
+    ...(scale === undefined ? {} : { scale }),
+  };
+}
+
+/** Two changes together, where the first alone is not enough and both are of different kinds. */
+function pairs(a: Assessment, singles: readonly Tried[]): readonly Remedy[] {
+  return singles
+    .filter((first) => first.assessment.verdict.grade !== 'pass' && isBetter(first.assessment, a))
+    .flatMap((first) =>
+      triedChanges(first.assessment)
+        .filter((second) => second.kind !== first.kind && second.assessment.verdict.grade === 'pass')
+        .map((second) => remedyOf(a, [first, second])),
+    );
+}
+
+/** Cheapest first, and only the cheapest of each combination of kinds, so that the list shows choices and not shades. */
+function ranked(remedies: readonly Remedy[], perKind: number): readonly Remedy[] {
+  const counts = new Map<string, number>();
+  return remedies
+    .toSorted((x, y) => x.cost - y.cost)
+    .filter(({ kinds }) => {
+      const key = kinds.toSorted((x, y) => x.localeCompare(y)).join('+');
+      const seen = counts.get(key) ?? 0;
+      counts.set(key, seen + 1);
+      return seen < perKind;
+    });
+}
+
+/**
+ * Changes that would make a failing or doubtful joint pass, cheapest first, each computed through `assess`.
+ *
+ * Single changes come first; where fewer than two sensible ones pass, pairs of changes are tried; where nothing
+ * passes, the single changes that help most are given, and their own assessment says that they do not pass.
+ *
+ * @param a - the joint as assessed [-]
+ * @returns at most five ways out; none when the joint passes or lies beyond the data
+ */
+export function waysOut(a: Assessment): readonly Remedy[] {
+  if (a.verdict.grade === 'pass' || a.verdict.grade === 'beyond') return [];
+  const tried = triedChanges(a);
+  const passing = tried.filter((change) => change.assessment.verdict.grade === 'pass');
+  const singles = ranked(
+    passing.map((change) => remedyOf(a, [change])),
+    2,
+  );
+  const sensible = singles.filter((remedy) => remedy.cost < ABSURD);
+  if (sensible.length >= ENOUGH) return sensible.slice(0, SHOWN);
+  const paired = ranked(pairs(a, tried), 1).filter((remedy) => remedy.cost < 2 * ABSURD);
+  const found = [...sensible, ...paired].slice(0, SHOWN);
+  if (found.length > 0) return found;
+  if (singles.length > 0) return singles.slice(0, SHOWN);
+  return mostHelpful(a, tried);
+}
+
+function mostHelpful(a: Assessment, tried: readonly Tried[]): readonly Remedy[] {
+  return tried
+    .filter((change) => isBetter(change.assessment, a))
+    .toSorted((x, y) => y.assessment.life.chance - x.assessment.life.chance)
+    .slice(0, 3)
+    .map((change) => remedyOf(a, [change]));
+}
+
+/** Counts are looked at up to here; beyond it a section is a pad. */
+const THICKEST = 12;
+
+/**
+ * When a joint passes: how far each value alone may go while it still passes.
+ *
+ * @param a - a passing joint as assessed [-]
+ * @returns angle [rad], length [mm], cycles and count, each with the present value
+ */
+export function roomToSpare(a: Assessment): readonly Spare[] {
+  if (a.verdict.grade !== 'pass') return [];
+  const { angle, cycles } = a.joint.movement;
+  const often = Math.min(lifeAtChance(a), a.life.maxReportableCycles);
+  const spare: Spare[] = [
+    { value: 'angle', limit: Math.max(angle, largestAngle(a)), now: angle },
+    { value: 'length', limit: Math.min(a.length, shortestLength(a)), now: a.length },
+    { value: 'cycles', limit: Math.max(cycles, often), now: cycles },
+  ];
+  if (a.joint.measuredThickness !== undefined) return spare;
+  const count = mostCount(a.joint, THICKEST) ?? a.section.count;
+  return [...spare, { value: 'count', limit: Math.max(count, a.section.count), now: a.section.count }];
+}
