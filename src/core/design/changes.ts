@@ -1,5 +1,4 @@
 import { FILAMENTS } from '../material/filaments.ts';
-import { PROFILE_LIMITS } from '../print/checkProfile.ts';
 import { findFamily } from '../flexures/index.ts';
 import type { FlexureFamily, Parameter } from '../flexures/family.ts';
 import { asRad, degrees, radians } from '../units.ts';
