@@ -105,7 +105,7 @@ export function outsideRange(
   if (!Number.isFinite(value)) {
     return {
       code: 'not-a-number',
-      message: `${what} is not a number; give one from ${say(range.min)} to ${say(range.max)}`,
+      message: `${what} ${value} is not a number; give one from ${say(range.min)} to ${say(range.max)}`,
       field,
       value: String(value),
     };

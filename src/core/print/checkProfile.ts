@@ -103,10 +103,10 @@ export function checkProfile(profile: PrintProfile): {
 }
 
 const NAMES: { readonly [K in ProfileLength]: string } = {
-  nozzle: 'nozzle',
-  lineWidth: 'line width',
-  layerHeight: 'layer height',
-  firstLayerHeight: 'first layer',
+  nozzle: 'A nozzle of',
+  lineWidth: 'A line width of',
+  layerHeight: 'A layer height of',
+  firstLayerHeight: 'A first layer of',
 };
 const LENGTHS = ['nozzle', 'lineWidth', 'layerHeight', 'firstLayerHeight'] as const;
 
@@ -179,7 +179,7 @@ function noteLineWidth({ nozzle, lineWidth }: PrintProfile): Problem[] {
   const { min, max } = layableWidths(nozzle).soft;
   const note = (code: Problem['code'], limit: Mm, why: string): Problem => ({
     code,
-    message: `line width ${plain(lineWidth)} mm is ${why} for a ${plain(nozzle)} mm nozzle (common practice, no source)`,
+    message: `A line width of ${plain(lineWidth)} mm is ${why} for a ${plain(nozzle)} mm nozzle (common practice, no source)`,
     field: 'profile.lineWidth',
     value: lineWidth,
     limit,
@@ -197,7 +197,7 @@ function noteLayers({ nozzle, layerHeight, firstLayerHeight }: PrintProfile): Pr
   if (above(layerHeight, well)) {
     notes.push({
       code: 'layer-above-nozzle-share',
-      message: `layer height ${plain(layerHeight)} mm is over ${plain(well)} mm, 0.8 of the nozzle, where layers bond weakly; lower it (common practice, no source)`,
+      message: `A layer height of ${plain(layerHeight)} mm is over ${plain(well)} mm, 0.8 of the nozzle, where layers bond weakly; lower it (common practice, no source)`,
       field: 'profile.layerHeight',
       value: layerHeight,
       limit: well,
@@ -207,7 +207,7 @@ function noteLayers({ nozzle, layerHeight, firstLayerHeight }: PrintProfile): Pr
   if (below(firstLayerHeight, first.min * layerHeight) || above(firstLayerHeight, first.max * layerHeight)) {
     notes.push({
       code: 'first-layer-differs',
-      message: `first layer ${plain(firstLayerHeight)} mm is not between one and two layers of ${plain(layerHeight)} mm, so what lies on the plate is not the thickness the layer count suggests; bring them together`,
+      message: `A first layer of ${plain(firstLayerHeight)} mm is not between one and two layers of ${plain(layerHeight)} mm, so what lies on the plate is not the thickness the layer count suggests; bring them together`,
       field: 'profile.firstLayerHeight',
       value: firstLayerHeight,
       limit: layerHeight,

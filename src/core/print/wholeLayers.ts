@@ -67,7 +67,7 @@ export function explainLayers(count: number): readonly Problem[] {
     {
       code: 'single-layer',
       message:
-        'a single layer folds well (creases are often about 0.2 mm thick) but has no second layer to bridge a gap between its lines, and its thickness is whatever the first layer comes out as; two layers are safer (common practice, no source)',
+        'A single layer folds well (creases are often about 0.2 mm thick) but has no second layer to bridge a gap between its lines, and its thickness is whatever the first layer comes out as; two layers are safer (common practice, no source)',
       field: 'sizes.layers',
       value: count,
       limit: 2,

@@ -92,7 +92,7 @@ export function wholeLines(target: Mm, settings: LineSettings): Result<WholeLine
   if (!Number.isFinite(target)) {
     return fail({
       code: 'not-a-number',
-      message: 'thickness is not a number; give one above 0 mm',
+      message: 'The thickness is not a number; give one above 0 mm',
       field: 'thickness',
       value: String(target),
     });
@@ -100,7 +100,7 @@ export function wholeLines(target: Mm, settings: LineSettings): Result<WholeLine
   if (!(target > 0)) {
     return fail({
       code: 'below-minimum',
-      message: `thickness ${plain(target)} mm is not above 0 mm; raise it`,
+      message: `A thickness of ${plain(target)} mm is not above 0 mm; raise it`,
       field: 'thickness',
       value: target,
       limit: 0,
@@ -111,7 +111,7 @@ export function wholeLines(target: Mm, settings: LineSettings): Result<WholeLine
     const { lineWidth } = settings;
     return fail({
       code: 'thinner-than-one-line',
-      message: `${plain(target)} mm is thinner than one line of ${plain(lineWidth)} mm, so nothing is laid; thicken it or narrow the line`,
+      message: `A thickness of ${plain(target)} mm is thinner than one line of ${plain(lineWidth)} mm, so nothing is laid; thicken it or narrow the line`,
       field: 'thickness',
       value: target,
       limit: lineWidth,
@@ -219,7 +219,7 @@ export function explainCount(count: number): readonly Problem[] {
       {
         code: 'single-line',
         message:
-          'a single line across has no neighbour to carry it where it is thin, and a closed contour cannot lay it; two lines are safer (common practice, no source)',
+          'A single line across has no neighbour to carry it where it is thin, and a closed contour cannot lay it; two lines are safer (common practice, no source)',
         field: 'sizes.lines',
         value: count,
         limit: 2,

@@ -1,0 +1,103 @@
+import { bendingStrain } from '../closedForms/leafBending.ts';
+import { roundedOutline } from '../geometry/roundedOutline.ts';
+import { thicknessOfLines } from '../print/wholeLines.ts';
+import { plain, type Problem } from '../problems.ts';
+import type { Mm } from '../units.ts';
+import { notePlainBending, noteSharpRoot, refuseThinPad } from './commonChecks.ts';
+import { DEPTH, FILLET, IN_ROW, LENGTH, PAD, padLength } from './commonSizes.ts';
+import type { FlexureFamily } from './family.ts';
+
+export type LeafSizes = {
+  /** Lines across the leaf. */
+  readonly lines: number;
+  /** Flexing length, between the tangent points of the root fillets. */
+  readonly length: Mm;
+  /** Width out of the bending plane. */
+  readonly depth: Mm;
+  readonly fillet: Mm;
+  /** Thickness of each pad in the bending plane, symmetric about the leaf. */
+  readonly pad: Mm;
+  readonly inRow: number;
+};
+
+/** Outer corners of the pads, rounded so that they can be laid without slowing; smaller where there is little room. */
+const CORNER = 0.5;
+
+/** A leaf of constant thickness between two pads, laid as lines side by side. */
+export const straightLeaf: FlexureFamily<LeafSizes> = {
+  id: 'straightLeaf',
+  lyings: ['flat', 'upright'],
+  countOf: 'lines',
+  parameters: {
+    lines: {
+      kind: 'count',
+      min: 1,
+      max: 12,
+      step: 1,
+      typical: 2,
+      because: 'at least one line is laid; more than 12 make a block rather than a leaf',
+    },
+    length: LENGTH,
+    depth: DEPTH,
+    fillet: FILLET,
+    pad: PAD,
+    inRow: IN_ROW,
+  },
+  roles: { count: 'lines', length: 'length', depth: 'depth', fillet: 'fillet', pad: 'pad', inRow: 'inRow' },
+
+  check: ({ lines, length, fillet, pad }, thickness) => [
+    ...refuseThinPad(pad, thickness, fillet, 2),
+    ...notePlainBending(thickness, length),
+    ...noteSharpRoot(fillet),
+    ...noteFilletUnderOneLine(fillet, thickness / lines),
+  ],
+
+  section: ({ lines, depth }, profile) => ({
+    thickness: thicknessOfLines(lines, profile),
+    width: depth,
+    count: lines,
+    countOf: 'lines',
+  }),
+
+  root: ({ fillet, pad }) => ({ fillet, shoulder: pad }),
+
+  outline: ({ length, fillet, pad }, thickness) => {
+    const [a, h] = [thickness / 2, pad / 2];
+    const far = fillet + padLength(thickness);
+    const radius = Math.min(CORNER, Math.max(0, h - a - fillet) / 4);
+    const lower = [
+      { x: -far, y: -h, radius },
+      { x: -fillet, y: -h, radius },
+      { x: -fillet, y: -a, radius: fillet },
+      { x: length + fillet, y: -a, radius: fillet },
+      { x: length + fillet, y: -h, radius },
+      { x: length + far, y: -h, radius },
+    ];
+    const upper = lower.map((corner) => ({ ...corner, y: -corner.y })).toReversed();
+    return [roundedOutline([...lower, ...upper])];
+  },
+
+  crossChecks: [
+    {
+      source: 'plane-bending',
+      appliesTo: () => true,
+      peakStrain: ({ length }, thickness, angle) => bendingStrain(thickness, length, angle),
+      rel: 1e-6,
+      because: 'a pure end moment bends a leaf of constant thickness to an arc at any angle; only round-off differs',
+    },
+  ],
+};
+
+/** A line cannot follow a curve tighter than about its own width. Common practice, no source. */
+function noteFilletUnderOneLine(fillet: Mm, line: Mm): readonly Problem[] {
+  if (!(fillet > 0) || fillet >= line * (1 - 1e-9)) return [];
+  return [
+    {
+      code: 'fillet-under-one-line',
+      message: `A fillet of ${plain(fillet)} mm is under one line of ${plain(line)} mm, so it prints as little more than a corner; make it at least ${plain(line)} mm (common practice, no source)`,
+      field: 'sizes.fillet',
+      value: fillet,
+      limit: line,
+    },
+  ];
+}
