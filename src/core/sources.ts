@@ -44,6 +44,110 @@ export const SOURCES = {
     cite: 'Common practice of people who print flexing parts',
     read: 'no source',
   },
+  chandrupatla: {
+    cite: 'T. R. Chandrupatla, a root finder of inverse quadratic interpolation and bisection, Adv. Eng. Software 28, 1997, 145–149',
+    read: 'method from memory; paper not opened; checked on functions with known roots',
+  },
+  'normal-distribution': {
+    cite: 'Normal distribution: series and continued fraction of the error function; first guess after M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 26.2.23',
+    read: 'from memory; checked against printed table values and by inversion',
+  },
+  's1-pla-fatigue': {
+    cite: 'S1: O. H. Ezeh and L. Susmel, on the fatigue strength of 3D-printed polylactide (PLA), Procedia Structural Integrity 13, 2018, 728–734 (title recalled)',
+    read: 'p. 733, labels of Fig. 5, conclusions',
+  },
+  's2-printed-hinges': {
+    cite: 'S2: C. O. Balderrama-Armendariz et al., Folding behavior of thermoplastic hinges fabricated with polymer extrusion additive manufacturing, Int. J. Adv. Manuf. Technol. 2019, doi 10.1007/s00170-019-04196-x',
+    read: 'abstract',
+  },
+  's3-moulded-fatigue': {
+    cite: 'S3: Fatigue endurance of reinforced thermoplastics, ASTM D671 at 1800 cycles per minute, newsletter archive (M. Lodico, ed.)',
+    read: 'whole table; a secondary compilation, primary data unnamed',
+  },
+  's4-pa12-fatigue': {
+    cite: 'S4: D. D’Andrea et al., Procedia Structural Integrity 76, 2026, 151–158',
+    read: 'p. 155',
+  },
+  's5-allowable-strain': {
+    cite: 'S5: Maximum allowable short-term strain, design note of a resin maker (DSM Engineering Plastics)',
+    read: 'first part; its table of values not visible',
+  },
+  's6-snap-fit-guide': {
+    cite: 'S6: Snap-Fit Joints for Plastics, a design guide (Bayer MaterialScience), pp. 9–16',
+    read: 'second-hand through two notes; only the opening pages of the guide itself seen',
+  },
+  's7-moulded-hinge': {
+    cite: 'S7: R. Cramer, Can this part be saved? Part 3: Living hinges, Plastics Today, 4 Aug 1998',
+    read: 'opening section',
+  },
+  's8-hinge-classes': {
+    cite: 'S8: Living Hinge Design, plastics design pages, Penn State Behrend',
+    read: 'opening section',
+  },
+  's9-tpu-tension': {
+    cite: 'S9: Effect of Printing Parameters on the Tensile Mechanical Properties of 3D-Printed Thermoplastic Polyurethane, Eng. Proc. 2025, 113(1), 19',
+    read: 'abstract; hardness grade not visible',
+  },
+  's10-tpu-modulus': {
+    cite: 'S10: D. M. Haid et al., Characterisation of thermoplastic polyurethane (TPU) for additive manufacturing',
+    read: 'abstract',
+  },
+  's11-tpu-table': {
+    cite: 'S11: TPU materials page, aggregated values of printed TPU, additive.tools/materials/tpu',
+    read: 'property table',
+  },
+  's12-tpu-datasheet': {
+    cite: 'S12: Datasheet of a TPU moulding resin (ASTM D395-B), plasticdealers.in/product/tpu-bayer-texin-250',
+    read: 'property table; one resin, hardness not visible',
+  },
+  's13-tpu-cubes': {
+    cite: 'S13: Fatigue test and wear assessment on 3D printed TPU specimens, University of Pavia',
+    read: 'whole note',
+  },
+  's14-print-tension': {
+    cite: 'S14: tm-mech/diy-tensile-tester, README: printed PLA and PETG in tension, ISO 527-2 1BA, n = 3, crosshead strain',
+    read: 'results table',
+  },
+  's15-bulk-cards': {
+    cite: 'S15: Open CAD material cards, thermoplastics: PLA, ABS, PA6, PC, PP (CC-BY-3.0)',
+    read: 'whole files; some strength entries look wrong and are not used',
+  },
+  's16-bulk-supplier': {
+    cite: 'S16: Effect of Additive Manufacturing Parameters on PLA, ABS, and PETG Strength, Processes 2025, 13(9), 2733',
+    read: 'section 2.1; its PLA glass transition is a misprint and not used',
+  },
+  's17-pc-tension': {
+    cite: 'S17: F. K. Aldawood et al., Polymers 2025, 17, 2659',
+    read: 'abstract and introduction',
+  },
+  's18-pa12-carbon': {
+    cite: 'S18: C. Babis et al., Technologies 2025, 13, 456',
+    read: 'outline with list for discussion',
+  },
+  's19-printed-pp': {
+    cite: 'S19: L. Wang et al., Prog. Addit. Manuf. 2018, 3, 205–214',
+    read: 'abstract',
+  },
+  's20-damp-nylon': {
+    cite: 'S20: Nylon 6 filament moisture study, ph01.tci-thaijo.org/index.php/kbej/article/view/255388',
+    read: 'abstract',
+  },
+  's21-hinge-guide': {
+    cite: 'S21: Guide to moulded living hinges, anonymous page fragments; original document not identified',
+    read: 'two fragments',
+  },
+  's22-nylon-tension': {
+    cite: 'S22: Tensile Properties of Semi-Crystalline Thermoplastics, SAE 2000-01-1319',
+    read: 'abstract; direction only',
+  },
+  's23-nylon-moisture': {
+    cite: 'S23: Hygromechanical Behavior of Polyamide 6.6, Polymers 2023, 15, 3387',
+    read: 'abstract; direction only',
+  },
+  's24-hinge-article': {
+    cite: 'S24: Living hinge, copy of an encyclopaedia article',
+    read: 'article',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof SOURCES;

@@ -1,0 +1,86 @@
+import { normalCdf, normalQuantile } from '../numeric/normal.ts';
+import type { StrainLifeCurve } from '../material/types.ts';
+import type { LifeSpread } from './lifeAnswer.ts';
+
+/** Standard deviations that hold nine in ten, symmetrically: Φ(1.6449) = 0.95. */
+const NINE_IN_TEN = normalQuantile(0.95);
+/** Standard deviations below which nine in ten lie. */
+const NINETIETH = normalQuantile(0.9);
+
+/**
+ * Standard deviation of log10 N that stands for the doubt about a whole curve.
+ *
+ *     s = log10 f/1.6449
+ *
+ * @param doubtFactor - factor f within which the true curve lies nine times in ten [-], ≥ 1
+ * @returns standard deviation of log10 N [-], ≥ 0
+ *
+ * Source: strain-life.
+ * @example doubtSigma(10) // → 0.607957
+ */
+export function doubtSigma(doubtFactor: number): number {
+  return Math.log10(doubtFactor) / NINE_IN_TEN;
+}
+
+/**
+ * Scatter between specimens and doubt of the curve together, as independent.
+ *
+ *     s = √(s_scatter² + s_doubt²)
+ *
+ * @param curve - curve of a filament row [-]
+ * @returns standard deviation of log10 N [-], > 0
+ *
+ * Source: strain-life.
+ * @example totalSigma({ sigmaLog10N: 0.6, doubtFactor: 10 }) // → 0.854170
+ */
+export function totalSigma(curve: Pick<StrainLifeCurve, 'sigmaLog10N' | 'doubtFactor'>): number {
+  return Math.hypot(curve.sigmaLog10N, doubtSigma(curve.doubtFactor));
+}
+
+/**
+ * Cycles by which 10, 50 and 90 of 100 have broken, for lives spread log-normally.
+ *
+ *     N10 = N50·10^(−1.2816·s),   N90 = N50·10^(1.2816·s)
+ *
+ * @param median - N50 [-], ≥ 0
+ * @param sigma - standard deviation of log10 N [-], ≥ 0
+ * @returns cycles [-]
+ *
+ * Source: strain-life.
+ * @example spreadAround(200, 0.6).p10 // → 34.05
+ */
+export function spreadAround(median: number, sigma: number): LifeSpread {
+  const factor = 10 ** (NINETIETH * sigma);
+  return { p10: median / factor, p50: median, p90: median * factor };
+}
+
+/**
+ * Share that reaches a wanted number of cycles.
+ *
+ * @param median - median life [-], ≥ 0
+ * @param cycles - wanted cycles [-], > 0
+ * @param sigma - standard deviation of log10 N [-], > 0
+ * @returns share [-], 0 to 1; 0 when the median is 0
+ *
+ * Source: strain-life.
+ * @example chanceOfReaching(24404, 5000, 0.6) // → 0.874337
+ */
+export function chanceOfReaching(median: number, cycles: number, sigma: number): number {
+  if (!(median > 0)) return 0;
+  return normalCdf(Math.log10(median / cycles) / sigma);
+}
+
+/**
+ * Median life needed so that a wanted share reaches a wanted number of cycles; the inverse of `chanceOfReaching`.
+ *
+ * @param cycles - wanted cycles [-], > 0
+ * @param chance - wanted share [-], 0 < chance < 1
+ * @param sigma - standard deviation of log10 N [-], > 0
+ * @returns median life [-], > 0
+ *
+ * Source: strain-life.
+ * @example medianForChance(5000, 0.9, 0.6) // → 29373
+ */
+export function medianForChance(cycles: number, chance: number, sigma: number): number {
+  return cycles * 10 ** (sigma * normalQuantile(chance));
+}
