@@ -48,7 +48,7 @@ export function trueBendingStrain(thickness: Mm, length: Mm, angle: Rad): number
  * @returns flexing length L [mm], ≥ 0
  *
  * Source: plane-bending.
- * @example minimumLength(0.84, radians(40), 0.147) // → 1.994655
+ * @example minimumLength(0.84, radians(40), 0.147) // → 1.994662
  */
 export function minimumLength(thickness: Mm, angle: Rad, strain: number): Mm {
   return (thickness * Math.abs(angle)) / (2 * strain);
@@ -81,7 +81,7 @@ export function angleAtStrain(thickness: Mm, length: Mm, strain: number): Rad {
  * @returns tip along the undeformed leaf (x) and across it (y) [mm]
  *
  * Source: plane-bending.
- * @example rolledTip(1, radians(90)) // → { x: 0.63661977, y: 0.63661977 }
+ * @example rolledTip(1, radians(90)).x // → 0.63661977
  */
 export function rolledTip(length: Mm, angle: Rad): { x: Mm; y: Mm } {
   return { x: length * sinc(angle), y: length * Math.sin(angle / 2) * sinc(angle / 2) };

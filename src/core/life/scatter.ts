@@ -31,7 +31,7 @@ export function doubtSigma(doubtFactor: number): number {
  * @returns standard deviation of log10 N [-], > 0
  *
  * Source: strain-life.
- * @example totalSigma({ sigmaLog10N: 0.6, doubtFactor: 10 }) // → 0.854170
+ * @example totalSigma({ sigmaLog10N: 0.6, doubtFactor: 10 }) // → 0.854173
  */
 export function totalSigma(curve: Pick<StrainLifeCurve, 'sigmaLog10N' | 'doubtFactor'>): number {
   return Math.hypot(curve.sigmaLog10N, doubtSigma(curve.doubtFactor));
@@ -63,7 +63,7 @@ export function spreadAround(median: number, sigma: number): LifeSpread {
  * @returns share [-], 0 to 1; 0 when the median is 0
  *
  * Source: strain-life.
- * @example chanceOfReaching(24404, 5000, 0.6) // → 0.874337
+ * @example chanceOfReaching(24404, 5000, 0.6) // → 0.874409
  */
 export function chanceOfReaching(median: number, cycles: number, sigma: number): number {
   if (!(median > 0)) return 0;
@@ -79,7 +79,7 @@ export function chanceOfReaching(median: number, cycles: number, sigma: number):
  * @returns median life [-], > 0
  *
  * Source: strain-life.
- * @example medianForChance(5000, 0.9, 0.6) // → 29373
+ * @example medianForChance(5000, 0.9, 0.6) // → 29369.8
  */
 export function medianForChance(cycles: number, chance: number, sigma: number): number {
   return cycles * 10 ** (sigma * normalQuantile(chance));

@@ -33,7 +33,7 @@ export function equivalentStrain(peak: number, ratio: number, gamma: number): nu
  * @returns equivalent strain as a fraction [-], > 0
  *
  * Source: strain-life.
- * @example strainAtLife(200, { A: 0.03969, b: -0.13, B: 2.5679, c: -0.5 }) // → 0.146610
+ * @example strainAtLife(200, { A: 0.03969, b: -0.13, B: 2.5679, c: -0.5 }) // → 0.146609
  */
 export function strainAtLife(cycles: number, curve: Coefficients): number {
   return curve.A * (2 * cycles) ** curve.b + curve.B * (2 * cycles) ** curve.c;
@@ -49,7 +49,7 @@ export function strainAtLife(cycles: number, curve: Coefficients): number {
  * @returns median cycles N [-], 0 to 10¹²
  *
  * Source: strain-life.
- * @example lifeAtStrain(0.05, { A: 0.03969, b: -0.13, B: 2.5679, c: -0.5, firstFlexBreakStrain: 0.6 }) // → 2360
+ * @example lifeAtStrain(0.05, { A: 0.03969, b: -0.13, B: 2.5679, c: -0.5, firstFlexBreakStrain: 0.6 }) // → 2429.98
  */
 export function lifeAtStrain(
   equivalent: number,
