@@ -1,0 +1,64 @@
+/** The shape of a part on file and in a link: which fields there are and what kind of value each holds. */
+import * as v from 'valibot';
+import { WAYS } from '../core/design/joint.ts';
+import { findFamily } from '../core/flexures/index.ts';
+import { FIT_RULES, LYINGS } from '../core/print/profile.ts';
+import { asRad } from '../core/units.ts';
+import { fields } from './shape.ts';
+
+export const UNITS = 'mm N MPa rad';
+export const MAX_JOINTS = 200;
+
+const number = v.pipe(v.number(), v.finite());
+/** Key of a row in a table of the core. The cut only bounds messages: no row's key is nearly as long. */
+const key = v.pipe(
+  v.string(),
+  v.transform((text) => text.slice(0, 80)),
+);
+
+const movement = fields({
+  angle: v.pipe(number, v.transform(asRad)),
+  ways: v.picklist(WAYS),
+  cycles: number,
+  held: v.boolean(),
+  chance: number,
+});
+
+const profile = fields({
+  nozzle: number,
+  lineWidth: number,
+  layerHeight: number,
+  firstLayerHeight: number,
+  lying: v.picklist(LYINGS),
+  fitRule: v.picklist(FIT_RULES),
+  filament: key,
+});
+
+/** The sizes that the family named beside them has; of an unknown family nothing can be said. */
+function sizesShape(joint: unknown) {
+  const named = typeof joint === 'object' && joint !== null && 'family' in joint ? joint.family : undefined;
+  const family = typeof named === 'string' ? findFamily(named) : undefined;
+  const names = Object.keys(family?.parameters ?? {});
+  return fields(Object.fromEntries(names.map((name) => [name, number])));
+}
+
+export const jointShape = v.lazy((joint) =>
+  fields({
+    id: v.string(),
+    name: v.string(),
+    family: key,
+    sizes: sizesShape(joint),
+    movement,
+    profile,
+    measuredThickness: v.exactOptional(number),
+  }),
+);
+
+const partShape = fields({
+  name: v.string(),
+  invented: v.boolean(),
+  // The count is judged first, so that a list of a million strangers is one problem and not a million.
+  joints: v.pipe(v.array(v.unknown()), v.maxLength(MAX_JOINTS), v.array(jointShape)),
+});
+
+export const documentShape = fields({ units: v.literal(UNITS), part: partShape });
