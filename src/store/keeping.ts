@@ -1,0 +1,84 @@
+import { create } from 'zustand';
+import { listenToOtherWindows } from './otherWindows.ts';
+import {
+  dropSetAside,
+  findSaved,
+  type Found,
+  type PartStorage,
+  savedNow,
+  savePart,
+  type SetAside,
+} from './savedPart.ts';
+import { createSaver, type Kept, type Saver } from './saver.ts';
+import { useSession } from './session.ts';
+
+/** What the screen says about how the work is kept. */
+export interface Keeping {
+  readonly kept: Kept;
+  readonly setAside: readonly SetAside[];
+  /** Another window has saved a part over the one that this window shows. */
+  readonly savedElsewhere: boolean;
+}
+
+export const useKeeping = create<Keeping>()(() => ({
+  kept: 'nothing to keep',
+  setAside: [],
+  savedElsewhere: false,
+}));
+
+/** A storage that does not answer must not keep the page blank. */
+const PATIENCE_MS = 3000;
+
+function inTime<T>(promise: Promise<T>): Promise<T> {
+  return new Promise((resolve, reject) => {
+    const timer = setTimeout(() => reject(new Error('the storage does not answer')), PATIENCE_MS);
+    promise.then(resolve, reject).finally(() => clearTimeout(timer));
+  });
+}
+
+/**
+ * Opens what was kept and keeps every change from then on. Where the storage refuses or does not answer, nothing
+ * is saved, since that could overwrite a part that was not seen, and the title block says so.
+ */
+export async function startKeeping(storage: PartStorage): Promise<void> {
+  let found: Found;
+  try {
+    found = await inTime(findSaved(storage));
+  } catch {
+    useKeeping.setState({ kept: 'unavailable' });
+    return;
+  }
+  if (found.part !== undefined) useSession.getState().open(found.part);
+  useKeeping.setState({ setAside: found.setAside, kept: found.part === undefined ? 'nothing to keep' : 'saved' });
+  keepChanges(storage);
+}
+
+function keepChanges(storage: PartStorage): void {
+  const windows = listenToOtherWindows(() => useKeeping.setState({ savedElsewhere: true }));
+  const write = async (part: Parameters<Saver['save']>[0]) => {
+    await savePart(storage, part);
+    windows.tellSaved();
+    useKeeping.setState({ savedElsewhere: false });
+  };
+  const saver = createSaver(write, (kept) => useKeeping.setState({ kept }));
+  useSession.subscribe((now, before) => {
+    if (now.part !== before.part) saver.save(now.part);
+  });
+  // A page that is put away may never come back; both events are needed, since phones send only the second.
+  const flush = () => void saver.flush();
+  window.addEventListener('pagehide', flush);
+  document.addEventListener('visibilitychange', flush);
+}
+
+/** Puts what another window saved in the place of this part; it can be undone. */
+export async function openSavedElsewhere(storage: PartStorage, said: string): Promise<void> {
+  const part = await savedNow(storage);
+  if (part !== undefined) useSession.getState().replacePart(part, said);
+  useKeeping.setState({ savedElsewhere: false });
+}
+
+/** Lets go of a part that was set aside. */
+export async function letGo(storage: PartStorage, key: string): Promise<void> {
+  await dropSetAside(storage, key);
+  useKeeping.setState((state) => ({ setAside: state.setAside.filter((one) => one.key !== key) }));
+}

@@ -1,0 +1,45 @@
+import { create } from 'zustand';
+import type { Joint, Part } from '../core/design/joint.ts';
+import { demoPart } from './demoPart.ts';
+import * as edits from './edits.ts';
+import { type EditState, opened } from './state.ts';
+
+export interface Session extends EditState {
+  /** How far the drawing and the curves show it bent, as a share of the wanted angle. */
+  readonly bent: number;
+
+  open(part: Part): void;
+  bend(share: number): void;
+  selectJoint(id: string): void;
+  changeJoint(next: Joint, said: string, gesture?: string): void;
+  endGesture(): void;
+  addJoint(joint: Joint, said: string): void;
+  duplicateJoint(id: string, name: string, said: string): void;
+  renameJoint(id: string, name: string, said: string): void;
+  removeJoint(id: string, said: string): void;
+  moveJoint(id: string, by: number, said: string): void;
+  renamePart(name: string, said: string): void;
+  replacePart(part: Part, said: string): void;
+  undo(): void;
+  redo(): void;
+}
+
+/** The one store of what is on screen; what each action does is in `edits.ts`. */
+export const useSession = create<Session>()((set) => ({
+  ...opened(demoPart()),
+  bent: 1,
+  open: (part) => set(opened(part)),
+  bend: (share) => set({ bent: Math.min(Math.max(share, 0), 1) }),
+  selectJoint: (id) => set((state) => edits.selectJoint(state, id)),
+  changeJoint: (next, said, gesture) => set((state) => edits.changeJoint(state, next, said, gesture)),
+  endGesture: () => set(edits.endGesture),
+  addJoint: (joint, said) => set((state) => edits.addJoint(state, joint, said)),
+  duplicateJoint: (id, name, said) => set((state) => edits.duplicateJoint(state, id, name, said)),
+  renameJoint: (id, name, said) => set((state) => edits.renameJoint(state, id, name, said)),
+  removeJoint: (id, said) => set((state) => edits.removeJoint(state, id, said)),
+  moveJoint: (id, by, said) => set((state) => edits.moveJoint(state, id, by, said)),
+  renamePart: (name, said) => set((state) => edits.renamePart(state, name, said)),
+  replacePart: (part, said) => set((state) => edits.replacePart(state, part, said)),
+  undo: () => set(edits.undo),
+  redo: () => set(edits.redo),
+}));
