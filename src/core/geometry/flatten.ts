@@ -1,9 +1,10 @@
 import type { Mm } from '../units.ts';
-import type { Path, Piece, Point } from './outline.ts';
+import type { Span } from './meet.ts';
+import type { Path, Point } from './outline.ts';
 import { bearing, cross, distance, from, sweep, type Arc } from './vector.ts';
 
 /** Every piece with the point it starts from. */
-function withStarts(path: Path): readonly { readonly start: Point; readonly piece: Piece }[] {
+export function spansOf(path: Path): readonly Span[] {
   return path.pieces.map((piece, i) => ({ start: path.pieces[i - 1]?.to ?? path.start, piece }));
 }
 
@@ -32,7 +33,7 @@ function flattenArc(start: Point, arc: Arc, tolerance: Mm): Point[] {
  */
 export function flatten(path: Path, tolerance: Mm): readonly Point[] {
   if (!(tolerance > 0)) throw new RangeError(`tolerance ${tolerance} must be above 0`);
-  const rest = withStarts(path).flatMap(({ start, piece }) =>
+  const rest = spansOf(path).flatMap(({ start, piece }) =>
     piece.kind === 'line' ? [piece.to] : flattenArc(start, piece, tolerance),
   );
   return [path.start, ...rest];
@@ -47,7 +48,7 @@ export function flatten(path: Path, tolerance: Mm): readonly Point[] {
  * @example pathLength({ start: { x: 1, y: 0 }, pieces: [{ kind: 'arc', to: { x: -1, y: 0 }, centre: { x: 0, y: 0 }, counterClockwise: true }] }) // → 3.14159265
  */
 export function pathLength(path: Path): Mm {
-  return withStarts(path).reduce((sum, { start, piece }) => {
+  return spansOf(path).reduce((sum, { start, piece }) => {
     if (piece.kind === 'line') return sum + distance(start, piece.to);
     return sum + distance(piece.centre, start) * Math.abs(sweep(start, piece));
   }, 0);
@@ -64,7 +65,7 @@ export function pathLength(path: Path): Mm {
  * @example pathArea({ start: { x: 1, y: 0 }, pieces: [{ kind: 'arc', to: { x: 1, y: 0 }, centre: { x: 0, y: 0 }, counterClockwise: true }] }) // → 3.14159265
  */
 export function pathArea(path: Path): number {
-  return withStarts(path).reduce((sum, { start, piece }) => {
+  return spansOf(path).reduce((sum, { start, piece }) => {
     if (piece.kind === 'line') return sum + cross(start, piece.to) / 2;
     const { centre, to } = piece;
     const radius = distance(centre, start);
@@ -112,7 +113,7 @@ function extremes(start: Point, arc: Arc): Point[] {
 export function bounds(paths: readonly Path[]): Bounds {
   const points = paths.flatMap((path) => [
     path.start,
-    ...withStarts(path).flatMap(({ start, piece }) =>
+    ...spansOf(path).flatMap(({ start, piece }) =>
       piece.kind === 'line' ? [piece.to] : [piece.to, ...extremes(start, piece)],
     ),
   ]);
