@@ -64,7 +64,7 @@ export const straightLeaf: FlexureFamily<LeafSizes> = {
   outline: ({ length, fillet, pad }, thickness) => {
     const [a, h] = [thickness / 2, pad / 2];
     const far = fillet + padLength(thickness);
-    const radius = Math.min(CORNER, Math.max(0, h - a - fillet) / 4);
+    const radius = Math.min(CORNER, Math.max(0, h - a - fillet) / 2);
     const lower = [
       { x: -far, y: -h, radius },
       { x: -fillet, y: -h, radius },
