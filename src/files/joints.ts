@@ -6,8 +6,11 @@ import { failIfAny, ok, type Result } from '../core/result.ts';
 import { MAX_NAME, readName } from './names.ts';
 import { shown } from './shape.ts';
 
-/** All of these joints, with repairs and cautions as notes; or every problem of every joint. */
-export function readJoints(shaped: readonly Joint[]): Result<readonly Joint[]> {
+/**
+ * All of these joints, with repairs and cautions as notes; or every problem of every joint. When refusals are
+ * tolerated they come back as notes as well.
+ */
+export function readJoints(shaped: readonly Joint[], tolerant: boolean): Result<readonly Joint[]> {
   const notes: Problem[] = [];
   const problems: Problem[] = [];
   const taken = new Set<string>();
@@ -15,11 +18,13 @@ export function readJoints(shaped: readonly Joint[]): Result<readonly Joint[]> {
     const place = `joints[${index}]`;
     const named = nameAndId(given, index + 1, taken);
     taken.add(named.joint.id);
+    notes.push(...named.notes.map((note) => within(place, note)));
     const understood = understand(named.joint);
-    if (understood.ok) notes.push(...[...named.notes, ...understood.notes].map((note) => within(place, note)));
+    if (understood.ok) notes.push(...understood.notes.map((note) => within(place, note)));
     else problems.push(...understood.problems.map((problem) => within(place, problem)));
     return named.joint;
   });
+  if (tolerant) return ok(joints, [...problems, ...notes]);
   return failIfAny(problems) ?? ok(joints, notes);
 }
 

@@ -8,7 +8,7 @@ import { readJoints } from './joints.ts';
 import { readName } from './names.ts';
 import { MIGRATIONS, migrate, versionAfter, type Document, type Migration } from './partMigrations.ts';
 import { documentShape, UNITS } from './partShape.ts';
-import { capped, ignoredFields, shapeProblem, shown } from './shape.ts';
+import { capped, ignoredFields, shapeProblem, shown, brief } from './shape.ts';
 
 const FORMAT = 'bendbook-part';
 /** Two hundred joints take a tenth of this. */
@@ -53,18 +53,33 @@ export function writePart({ name, invented, joints }: Part): string {
  * @param migrations - steps from older versions; the default is the released ones
  */
 export function readPart(text: string, migrations: readonly Migration[] = MIGRATIONS): Result<Part> {
+  return read(text, migrations, false);
+}
+
+/**
+ * A part that this program kept for the user between visits. What the core refuses may have been left half-typed
+ * and comes back as a note, because losing the part would be worse than showing it as it stood.
+ *
+ * @param text - what was kept
+ */
+export function readKeptPart(text: string): Result<Part> {
+  return read(text, MIGRATIONS, true);
+}
+
+function read(text: string, migrations: readonly Migration[], tolerant: boolean): Result<Part> {
   const document = readDocument(text, versionAfter(migrations));
   if (!document.ok) return document;
   const current = migrate(document.value, document.value['version'] as number, migrations);
   const shape = v.safeParse(documentShape, current);
   if (!shape.success) return failWith(shape.issues.map(shapeProblem));
-  const ignored = ignoredFields({ part: current['part'] }, { part: shape.output.part });
-  const strangers = ignoredFields(current, { format: 0, version: 0, units: 0, part: 0 });
-  const { name, notes } = readName(shape.output.part.name, 'name', 'Part');
-  const joints = readJoints(shape.output.part.joints);
+  const { part } = shape.output;
+  const joints = readJoints(part.joints, tolerant);
   if (!joints.ok) return failWith(joints.problems);
-  const part = { name, invented: shape.output.part.invented, joints: joints.value };
-  return ok(part, capped([...strangers, ...ignored.map(withoutPart), ...notes, ...joints.notes]));
+  const { name, notes } = readName(part.name, 'name', 'Part');
+  const strangers = ignoredFields(current, { format: 0, version: 0, units: 0, part: 0 });
+  const ignored = ignoredFields(current['part'], part);
+  const said = capped([...strangers, ...ignored, ...notes, ...joints.notes]);
+  return ok({ name, invented: part.invented, joints: joints.value }, said);
 }
 
 /** The same from bytes: UTF-8, with or without its mark. */
@@ -111,7 +126,7 @@ function readDocument(text: string, newest: number): Result<Document> {
   if (!isDocument(document) || document['format'] !== FORMAT) {
     const format = isDocument(document) ? document['format'] : document;
     const message = `The file is JSON but not a part: its format is ${shown(format)}, expected “${FORMAT}”`;
-    return fail({ code: 'not-our-file', message, field: 'format', value: shown(format), limit: FORMAT });
+    return fail({ code: 'not-our-file', message, field: 'format', value: brief(format), limit: FORMAT });
   }
   const version = judgeVersion(document['version'], newest);
   return version ? fail(version) : ok(document);
@@ -128,15 +143,11 @@ function judgeVersion(version: unknown, newest: number): Problem | undefined {
   }
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
     const message = `version is ${shown(version)}, expected a whole number from 1`;
-    return { code: 'wrong-type', message, field, value: shown(version) };
+    return { code: 'wrong-type', message, field, value: brief(version) };
   }
   if (version > newest) {
     const message = `The file is version ${version}, made by a newer Bendbook; this one reads up to ${newest} and leaves it untouched`;
     return { code: 'newer-version', message, field, value: version, limit: newest };
   }
   return undefined;
-}
-
-function withoutPart(problem: Problem): Problem {
-  return { ...problem, field: problem.field?.replace(/^part\./, '') ?? '' };
 }

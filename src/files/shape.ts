@@ -37,14 +37,22 @@ function inWords(expected: string): string {
   return options.length > 1 ? `one of ${options.join(', ')}` : options.join('');
 }
 
-/** A value from outside in few characters; nested ones are named only, since they may be deep or huge. */
-export function shown(value: unknown): string {
-  if (typeof value === 'string') {
-    return value.length > LONGEST_VALUE ? `“${value.slice(0, LONGEST_VALUE)}…”` : `“${value}”`;
-  }
+function cut(text: string): string {
+  return text.length > LONGEST_VALUE ? `${text.slice(0, LONGEST_VALUE)}…` : text;
+}
+
+/** A value from outside for a problem's `value`; nested ones are named only, since they may be deep or huge. */
+export function brief(value: unknown): number | string {
+  if (typeof value === 'number' && Number.isFinite(value)) return value;
+  if (typeof value === 'string') return cut(value);
   if (Array.isArray(value)) return 'a list';
   if (typeof value === 'object' && value !== null) return 'an object';
   return String(value);
+}
+
+/** The same for a sentence: texts in quotes. */
+export function shown(value: unknown): string {
+  return typeof value === 'string' ? `“${cut(value)}”` : String(brief(value));
 }
 
 /** Path of a field in the project's form, `joints[2].profile.nozzle`; fields of the part stand without `part.`. */
@@ -70,14 +78,19 @@ export function shapeProblem(issue: Issue): Problem {
   }
   // JSON can hold 1e999, which reads as Infinity; such a check states no kind of its own.
   const expected = inWords(issue.expected ?? 'finite');
-  const value = shown(issue.input);
   const code =
     issue.type === 'finite'
       ? 'not-a-number'
       : issue.type === 'picklist' || issue.type === 'literal'
         ? 'not-one-of'
         : 'wrong-type';
-  return { code, message: `${what} is ${value}, expected ${expected}`, field, value, limit: expected };
+  return {
+    code,
+    message: `${what} is ${shown(issue.input)}, expected ${expected}`,
+    field,
+    value: brief(issue.input),
+    limit: expected,
+  };
 }
 
 /** At most `MAX_PROBLEMS` of these; the last then says how many more there were. */
