@@ -1,0 +1,110 @@
+/** The wording on screen of every problem, in the chosen unit. A test checks that no code is without one. */
+import type { Problem, ProblemCode } from '../../core/problems.ts';
+import { fieldName, fieldValue } from './fieldText.ts';
+import { length, percent, type LengthUnit } from './numbers.ts';
+import { sentence } from './said.ts';
+
+/** `name` is what the field is called where the problem is shown, when that is known better than from its path. */
+type Wording = (problem: Problem, unit: LengthUnit, name?: string) => string;
+
+const nameOf = (problem: Problem, name?: string) => name ?? fieldName(problem.field);
+const given = (problem: Problem, unit: LengthUnit) => fieldValue(problem.field, problem.value, unit);
+const limit = (problem: Problem, unit: LengthUnit) => fieldValue(problem.field, problem.limit, unit);
+/** A limit that is a length whatever the field is; without one, words stand in its place. */
+const mm = (value: number | string | undefined, unit: LengthUnit, without: string) =>
+  typeof value === 'number' ? length(value, unit) : without;
+/** What the core says has no lengths in it, or cannot be said better. */
+const asSaid: Wording = (problem) => sentence(problem.message);
+
+export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
+  'not-a-number': (p, _, name) => `${nameOf(p, name)} must be a number.`,
+  'not-whole': (p, unit, name) => `${nameOf(p, name)} must be whole, not ${given(p, unit)}.`,
+  'below-minimum': (p, unit, name) => `${nameOf(p, name)} cannot be under ${limit(p, unit)}; ${given(p, unit)} is.`,
+  'above-maximum': (p, unit, name) => `${nameOf(p, name)} cannot be over ${limit(p, unit)}; ${given(p, unit)} is.`,
+  'not-one-of': (p, unit, name) =>
+    `${nameOf(p, name)} cannot be ${given(p, unit)}${p.limit === undefined ? '' : `; choose from ${p.limit}`}.`,
+
+  'layer-above-line-width': (p, unit) =>
+    `Layers of ${given(p, unit)} are higher than the lines are wide (${limit(p, unit)}), so lines do not lie flat; lower the layers or widen the lines.`,
+  'layer-above-nozzle-share': (p, unit) =>
+    `Layers of ${given(p, unit)} are over ${limit(p, unit)}, 0.8 of the nozzle, where they bond weakly; lower them.`,
+  'line-narrow-for-nozzle': (p, unit) =>
+    `Lines of ${given(p, unit)} are narrow for this nozzle: under ${limit(p, unit)} they come out uneven.`,
+  'line-wide-for-nozzle': (p, unit) =>
+    `Lines of ${given(p, unit)} are wide for this nozzle: over ${limit(p, unit)} they are pressed together poorly.`,
+  'first-layer-differs': (p, unit) =>
+    `The first layer of ${given(p, unit)} is not between one and two layers of ${limit(p, unit)}, so what lies on the plate is not as thick as its layers suggest; bring them together.`,
+  'lying-not-possible': (p) => `This kind of flexure cannot be printed ${p.value}; choose ${p.limit}.`,
+
+  'thinner-than-one-line': (p, unit) =>
+    `${given(p, unit)} is thinner than one line of ${limit(p, unit)}, so nothing is laid; thicken it or set narrower lines.`,
+  'thinner-than-one-layer': (p, unit) =>
+    `${given(p, unit)} is thinner than one layer of ${limit(p, unit)}, so nothing is laid; thicken it or lower the layers.`,
+  'single-line': () =>
+    'One line alone has no neighbour to carry it where it is thin, and no closed contour can lay it: it tears easily from the side. Two lines are safer (common practice).',
+  'odd-lines': (p, unit) =>
+    `${given(p, unit)} lines across are contours with one more line along the middle, laid on its own; an even count is laid by contours alone (common practice).`,
+  'single-layer': () =>
+    'One layer folds well, but has no second layer to bridge a gap between its lines, and is as thick as the first layer comes out; two layers are safer (common practice).',
+  'not-whole-lines': (p) => notWhole(p, 'line'),
+  'not-whole-layers': (p) => notWhole(p, 'layer'),
+  'tie-rounded-down': () =>
+    'It lies half-way between two whole counts; the lower was taken, because one more would stiffen it and raise the strain.',
+  'width-not-layable': (p, unit) =>
+    `Lines of ${given(p, unit)} cannot be laid by this nozzle, whose limit is ${limit(p, unit)}; take another number of lines.`,
+
+  'leaf-too-thick-for-length': (p, unit) =>
+    `A flexing length of ${given(p, unit)} is under five times the thickness, so strain and effort are rougher than they look; make it ${limit(p, unit)} or longer, or thinner.`,
+  'pad-thinner-than-leaf': (p, unit) =>
+    `A pad ${given(p, unit)} thick has no room for the thin section and its fillets; make it ${limit(p, unit)} or thicker, or the fillets smaller.`,
+  'sharp-root': () => 'The root has no fillet, and sharp inner corners break first; give it at least one line width.',
+  'fillet-outside-table': (p, unit) =>
+    `A root fillet of ${given(p, unit)} lies outside the table of root factors; the nearest entry is used.`,
+  'fillet-under-one-line': (p, unit) =>
+    `A root fillet of ${given(p, unit)} is under one line of ${mm(p.limit, unit, 'this width')}, so it prints as little more than a corner; make it at least as large as a line is wide.`,
+  'fillet-in-steps': (p, unit) =>
+    `A root fillet of ${given(p, unit)} is under two layers, so it prints as one square step; make it ${mm(p.limit, unit, 'two layers')} or larger.`,
+  'leaf-too-deep-for-length': (p, unit) =>
+    `A depth of ${given(p, unit)} is much for this flexing length, so that it also twists and saddles; read effort as rough.`,
+
+  'breaks-on-first-flex': () => 'The first flex breaks it.',
+  'past-yield': () => 'It is bent past the strain at which this filament stays bent.',
+  'takes-a-set': () => 'Part of the bend stays in it after it is let go.',
+  'beyond-data': () => 'More flexes are wanted than anyone has counted, so no life is given.',
+  'across-layers': () =>
+    'Layers stack along the flexure, so that bending pulls them apart; lay it so that lines run along it.',
+  'thick-pp': () =>
+    'This filament lasts as a thin hinge because bending draws it out; a section this thick is not drawn out and lasts less.',
+  'sags-when-held': (p) =>
+    `This filament sags under a load that stays on${typeof p.value === 'number' ? ` (${percent(p.value)} here)` : ''}; use it where the joint is let go between flexes.`,
+  'weak-data': () => 'The figures behind this are weak; read them as a first guess and test.',
+  'no-answer': () => 'No answer was found for these values; change one of them a little.',
+
+  unreadable: asSaid,
+  'not-our-file': asSaid,
+  'newer-version': (p) =>
+    `This was written by a newer version of the program (${p.value}); this one reads up to ${p.limit}. Reload the page to get the newest.`,
+  'missing-field': (p, _, name) => `${nameOf(p, name)} is missing.`,
+  'wrong-type': asSaid,
+  'unknown-filament': (p, unit) => `There is no filament called ${given(p, unit)}; choose one from the list.`,
+  'unknown-family': (p, unit) => `There is no kind of flexure called ${given(p, unit)}; choose one from the list.`,
+  'too-large': asSaid,
+  'unknown-field': asSaid,
+  'repaired-id': asSaid,
+  'changed-name': asSaid,
+  'given-twice': asSaid,
+};
+
+function notWhole(problem: Problem, what: 'line' | 'layer'): string {
+  const exact = typeof problem.value === 'number' ? problem.value : Number.NaN;
+  const count = Number.isFinite(exact) ? `${exact.toFixed(2)} ${what}s` : `no whole number of ${what}s`;
+  if (exact < 1) {
+    return `The thin section is ${count}: it will be left out or laid as one broken line; scale the part up or set narrower lines.`;
+  }
+  return `The thin section is ${count}: the gap is left open or filled by lines of changing width; make it a whole number.`;
+}
+
+/** A problem in the words of the screen. */
+export function problemText(problem: Problem, unit: LengthUnit, name?: string): string {
+  return PROBLEM_TEXT[problem.code](problem, unit, name);
+}
