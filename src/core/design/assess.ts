@@ -1,6 +1,6 @@
 import { rolledTip } from '../closedForms/leafBending.ts';
 import { assessLife } from '../life/assessLife.ts';
-import { weakest } from '../material/choose.ts';
+import { soundness, weakest } from '../material/choose.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result } from '../result.ts';
 import { setAfterOneBend } from '../strength/permanentSet.ts';
@@ -48,7 +48,6 @@ export function assess(joint: Joint): Result<Assessment> {
   });
   const limits = limitsOf(filament, acrossLayers);
   const allowables = allowablesOf(strain.peak, limits, movement, lifeGrade(life, movement));
-  const kindOf = (provenance: { readonly kind: Assessment['provenance']['life'] }) => provenance.kind;
 
   return ok({
     joint,
@@ -70,9 +69,10 @@ export function assess(joint: Joint): Result<Assessment> {
     verdict: verdictOf(life, allowables, fit, movement),
     provenance: {
       strain: 'computed',
-      effort: kindOf(effort.provenance),
-      life: weakest(kindOf(filament.life.provenance), acrossLayers ? 'memory' : 'computed'),
-      limits: weakest(...allowables.map((allowable) => allowable.provenance.kind)),
+      effort: soundness(effort.provenance),
+      // Across layers the factor that reduces the strain is from memory in every row.
+      life: weakest(soundness(filament.life.provenance), acrossLayers ? 'memory' : 'computed'),
+      limits: weakest(...allowables.map((allowable) => soundness(allowable.provenance))),
     },
     notes: [...checked.notes, ...strainNotes, ...fitNotes(understood, fit), ...lastingNotes(joint, strain.peak)],
   } satisfies Assessment);

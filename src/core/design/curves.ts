@@ -86,6 +86,23 @@ export function medianLifeAt(a: Assessment, peakStrain: number): number {
 }
 
 /**
+ * Median life of the joint with its length, count or angle changed.
+ *
+ * Not always a point of `strainAtCycles`, which is drawn for the section as it is: another count may be thick enough
+ * to be judged harder.
+ *
+ * @param a - the joint as assessed [-]
+ * @param change - what differs: length [mm], count [-], angle [rad]
+ * @returns cycles; 0 when the first flex breaks it
+ *
+ * Source: strain-life.
+ */
+export function medianLifeFor(a: Assessment, change: Variation): number {
+  const thickness = change.count === undefined ? a.section.thickness : thicknessFor(a, change.count);
+  return lifeAtStrain(peakStrainFor(a, change) * severityOf(a, thickness), a.filament.life);
+}
+
+/**
  * The spread round a median life of this filament: between specimens, and with the doubt of the curve.
  *
  * @param a - the joint as assessed [-]
@@ -102,6 +119,39 @@ export function spreadOfCycles(
     scatter: spreadAround(median, a.filament.life.sigmaLog10N),
     total: spreadAround(median, totalSigma(a.filament.life)),
   };
+}
+
+/**
+ * Strains at which 10, 50 and 90 of 100 have broken by so many cycles, scatter and doubt together.
+ *
+ * The band of strain against life read along the strain axis: of a spread that is the same factor of life on either
+ * side, the strain whose early failures come at N is the one whose median is the late end of the spread round N.
+ *
+ * @param a - the joint as assessed [-]
+ * @param cycles - N [cycles], > 0
+ * @returns strains as fractions [-], none above the strain that breaks it on the first flex
+ *
+ * Source: strain-life.
+ */
+export function strainSpreadAtCycles(
+  a: Assessment,
+  cycles: number,
+): { readonly low: number; readonly typical: number; readonly high: number } {
+  const { p10, p50, p90 } = spreadOfCycles(a, cycles).total;
+  const strain = (median: number) => Math.min(strainAtCycles(a, median), firstFlexStrain(a));
+  return { low: strain(p90), typical: strain(p50), high: strain(p10) };
+}
+
+/**
+ * Peak strain above which the first flex breaks the joint, under its conditions.
+ *
+ * @param a - the joint as assessed [-]
+ * @returns strain as a fraction [-], > 0
+ *
+ * Source: strain-life.
+ */
+export function firstFlexStrain(a: Assessment): number {
+  return a.filament.life.firstFlexBreakStrain / severityOf(a);
 }
 
 /**

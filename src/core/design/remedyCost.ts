@@ -6,12 +6,12 @@ import type { RemedyKind } from './remedy.ts';
  * doubling the room for the flexure costs. They decide the order only, never whether a way out is offered.
  */
 const WEIGHT = {
-  /** Of (new length / old − 1). */
+  /** Of log2 of the length ratio: doubling costs 1, and the tenth millimetre more costs less than the first. */
   room: 1,
   /** Of |ln| of the stiffness ratio: a joint that feels different is a different joint. */
-  feel: 0.25,
-  /** Of the share of the movement given up; the movement is what was asked for. */
-  travel: 3,
+  feel: 0.3,
+  /** Of log2 of the angle ratio: the movement is what was asked for, so half of it costs more than twice the room. */
+  travel: 1.6,
   /** A line set off the common width prints less surely. */
   lineWidth: 0.2,
   /** Another spool on the shelf. */
@@ -26,6 +26,8 @@ const WEIGHT = {
   turn: 0.3,
   /** Of |ln s|: everything the part fits must follow. */
   scale: 1.2,
+  /** Each change beyond the first: two things to remember and to explain. */
+  second: 0.3,
   /** Redrawing the thin section of somebody else's part. */
   redraw: 0.7,
 } as const;
@@ -71,15 +73,16 @@ export function feelChange(before: Assessment, after: Assessment): number {
 export function remedyCost(kinds: readonly RemedyKind[], before: Assessment, after: Assessment): number {
   const feel = WEIGHT.feel * feelChange(before, after);
   const single = after.fit.nearest === 1 && before.fit.nearest > 1 ? WEIGHT.singleLine : 0;
-  return kinds.reduce((sum, kind) => sum + ownCost(kind, before, after), feel + single);
+  const second = WEIGHT.second * (kinds.length - 1);
+  return kinds.reduce((sum, kind) => sum + ownCost(kind, before, after), feel + single + second);
 }
 
 function ownCost(kind: RemedyKind, before: Assessment, after: Assessment): number {
   switch (kind) {
     case 'lengthen':
-      return WEIGHT.room * (after.length / before.length - 1);
+      return WEIGHT.room * Math.log2(after.length / before.length);
     case 'stop earlier':
-      return WEIGHT.travel * (1 - after.joint.movement.angle / before.joint.movement.angle);
+      return WEIGHT.travel * Math.log2(before.joint.movement.angle / after.joint.movement.angle);
     case 'line width':
       return WEIGHT.lineWidth;
     case 'share the angle':

@@ -16,12 +16,17 @@ export function scaleJoint(joint: Joint, s: number): Joint {
   const sizes = Object.fromEntries(
     Object.entries(joint.sizes).map(([name, value]) => [
       name,
-      family.parameters[name]?.kind === 'length' ? value * s : value,
+      family.parameters[name]?.kind === 'length' ? drawable(value * s) : value,
     ]),
   );
   return joint.measuredThickness === undefined
     ? { ...joint, sizes }
-    : { ...joint, sizes, measuredThickness: joint.measuredThickness * s };
+    : { ...joint, sizes, measuredThickness: drawable(joint.measuredThickness * s) };
+}
+
+/** To a nanometre, so that 6 mm × 1.4 reads 8.4 and not 8.399999999999999. */
+function drawable(value: number): number {
+  return Number(value.toFixed(6));
 }
 
 /** What scaling a part by s does at the same angle, as ratios. */

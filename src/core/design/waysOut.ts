@@ -7,11 +7,14 @@ import { largestAngle, mostCount, shortestLength } from './sizeFor.ts';
 import { lifeAtChance } from './lifeAtChance.ts';
 
 /** More than these would be a list to study instead of a choice. */
-const SHOWN = 5;
+const SHOWN = 6;
 /** One change dearer than this is absurd alone (a leaf five times as long); a pair is then looked for. */
 const ABSURD = 2.5;
-/** With fewer sensible single changes than this, pairs are tried as well. */
+/** So many ways out may rest on the same change of filament. */
+const PER_FILAMENT = 2;
+/** With fewer sensible single changes than this, or none cheaper than `CHEAP`, pairs are tried as well. */
 const ENOUGH = 2;
+const CHEAP = 1;
 
 const WORSE: Readonly<Record<Grade, number>> = { pass: 0, beyond: 1, caution: 2, fail: 3 };
 
@@ -35,6 +38,10 @@ function triedChanges(a: Assessment): readonly Tried[] {
     });
 }
 
+function passes({ assessment }: Tried): boolean {
+  return assessment.verdict.grade === 'pass';
+}
+
 function remedyOf(before: Assessment, steps: readonly [Tried, ...Tried[]]): Remedy {
   const last = steps.at(-1) ?? steps[0];
   const kinds = steps.map((step) => step.kind) as unknown as Remedy['kinds'];
@@ -48,54 +55,71 @@ function remedyOf(before: Assessment, steps: readonly [Tried, ...Tried[]]): Reme
   };
 }
 
-/** Two changes together, where the first alone is not enough and both are of different kinds. */
-function pairs(a: Assessment, singles: readonly Tried[]): readonly Remedy[] {
-  return singles
-    .filter((first) => first.assessment.verdict.grade !== 'pass' && isBetter(first.assessment, a))
-    .flatMap((first) =>
-      triedChanges(first.assessment)
-        .filter((second) => second.kind !== first.kind && second.assessment.verdict.grade === 'pass')
-        .map((second) => remedyOf(a, [first, second])),
-    );
+/** The joint without its name, as a key: the same pair comes up in either order. */
+function keyOf({ after }: Remedy): string {
+  return JSON.stringify([after.sizes, after.profile, after.movement, after.measuredThickness]);
 }
 
-/** Cheapest first, and only the cheapest of each combination of kinds, so that the list shows choices and not shades. */
-function ranked(remedies: readonly Remedy[], perKind: number): readonly Remedy[] {
-  const counts = new Map<string, number>();
+/** Two changes of different kinds together, where neither of them passes alone. */
+function pairs(a: Assessment, singles: readonly Tried[]): readonly Remedy[] {
+  const enoughAlone = new Set(singles.filter(passes).map(({ kind, assessment }) => kind + assessment.filament.id));
+  const found = singles
+    .filter((first) => !passes(first) && isBetter(first.assessment, a))
+    .flatMap((first) =>
+      triedChanges(first.assessment)
+        .filter((second) => second.kind !== first.kind && passes(second))
+        .filter((second) => !enoughAlone.has(second.kind + second.assessment.filament.id))
+        .map((second) => remedyOf(a, [first, second])),
+    );
+  return [...new Map(found.map((remedy) => [keyOf(remedy), remedy])).values()];
+}
+
+/**
+ * Cheapest first, and only the cheapest few of each combination of kinds and of each filament, so that the list shows
+ * choices and not shades of one choice.
+ */
+function ranked(remedies: readonly Remedy[], perKind: number, home: string): readonly Remedy[] {
+  const kindsSeen = new Map<string, number>();
+  const filamentsSeen = new Map<string, number>();
+  const countUp = (counts: Map<string, number>, key: string): number => {
+    const seen = (counts.get(key) ?? 0) + 1;
+    counts.set(key, seen);
+    return seen;
+  };
   return remedies
     .toSorted((x, y) => x.cost - y.cost)
-    .filter(({ kinds }) => {
+    .filter(({ kinds, assessment: { filament } }) => {
       const key = kinds.toSorted((x, y) => x.localeCompare(y)).join('+');
-      const seen = counts.get(key) ?? 0;
-      counts.set(key, seen + 1);
-      return seen < perKind;
+      const other = filament.id !== home && countUp(filamentsSeen, filament.id) > PER_FILAMENT;
+      return !other && countUp(kindsSeen, key) <= perKind;
     });
 }
 
 /**
  * Changes that would make a failing or doubtful joint pass, cheapest first, each computed through `assess`.
  *
- * Single changes come first; where fewer than two sensible ones pass, pairs of changes are tried; where nothing
- * passes, the single changes that help most are given, and their own assessment says that they do not pass.
+ * Where fewer than two sensible single changes pass, or the cheapest is dear, pairs of changes are tried as well; where
+ * nothing passes, the single changes that help most are given, and their own assessment says that they do not pass.
  *
  * @param a - the joint as assessed [-]
- * @returns at most five ways out; none when the joint passes or lies beyond the data
+ * @returns at most six ways out; none when the joint passes or lies beyond the data
  */
 export function waysOut(a: Assessment): readonly Remedy[] {
   if (a.verdict.grade === 'pass' || a.verdict.grade === 'beyond') return [];
   const tried = triedChanges(a);
-  const passing = tried.filter((change) => change.assessment.verdict.grade === 'pass');
+  const passing = tried.filter(passes);
   const singles = ranked(
     passing.map((change) => remedyOf(a, [change])),
     2,
+    a.filament.id,
   );
   const sensible = singles.filter((remedy) => remedy.cost < ABSURD);
-  if (sensible.length >= ENOUGH) return sensible.slice(0, SHOWN);
-  const paired = ranked(pairs(a, tried), 1).filter((remedy) => remedy.cost < 2 * ABSURD);
-  const found = [...sensible, ...paired].slice(0, SHOWN);
+  const [cheapest] = sensible;
+  if (sensible.length >= ENOUGH && cheapest && cheapest.cost < CHEAP) return sensible.slice(0, SHOWN);
+  const paired = pairs(a, tried).filter((remedy) => remedy.cost < 2 * ABSURD);
+  const found = ranked([...sensible, ...paired], 2, a.filament.id).slice(0, SHOWN);
   if (found.length > 0) return found;
-  if (singles.length > 0) return singles.slice(0, SHOWN);
-  return mostHelpful(a, tried);
+  return singles.length > 0 ? singles.slice(0, SHOWN) : mostHelpful(a, tried);
 }
 
 function mostHelpful(a: Assessment, tried: readonly Tried[]): readonly Remedy[] {
