@@ -60,18 +60,24 @@ function keyOf({ after }: Remedy): string {
   return JSON.stringify([after.sizes, after.profile, after.movement, after.measuredThickness]);
 }
 
-/** Two changes of different kinds together, where neither of them passes alone. */
-function pairs(a: Assessment, singles: readonly Tried[]): readonly Remedy[] {
-  const enoughAlone = new Set(singles.filter(passes).map(({ kind, assessment }) => kind + assessment.filament.id));
+/**
+ * Two changes of different kinds together, the first of which does not pass alone. A pair is dropped where one change
+ * of its second kind would do alone for no more.
+ */
+function pairs(a: Assessment, singles: readonly Tried[], alone: readonly Remedy[]): readonly Remedy[] {
+  const cheaperAlone = (pair: Remedy): boolean =>
+    alone.some(
+      ({ kinds: [kind], assessment: { filament }, cost }) =>
+        pair.kinds.includes(kind) && filament.id === pair.assessment.filament.id && cost <= pair.cost,
+    );
   const found = singles
     .filter((first) => !passes(first) && isBetter(first.assessment, a))
     .flatMap((first) =>
       triedChanges(first.assessment)
         .filter((second) => second.kind !== first.kind && passes(second))
-        .filter((second) => !enoughAlone.has(second.kind + second.assessment.filament.id))
         .map((second) => remedyOf(a, [first, second])),
     );
-  return [...new Map(found.map((remedy) => [keyOf(remedy), remedy])).values()];
+  return [...new Map(found.map((pair) => [keyOf(pair), pair])).values()].filter((pair) => !cheaperAlone(pair));
 }
 
 /**
@@ -108,15 +114,12 @@ export function waysOut(a: Assessment): readonly Remedy[] {
   if (a.verdict.grade === 'pass' || a.verdict.grade === 'beyond') return [];
   const tried = triedChanges(a);
   const passing = tried.filter(passes);
-  const singles = ranked(
-    passing.map((change) => remedyOf(a, [change])),
-    2,
-    a.filament.id,
-  );
+  const alone = passing.map((change) => remedyOf(a, [change]));
+  const singles = ranked(alone, 2, a.filament.id);
   const sensible = singles.filter((remedy) => remedy.cost < ABSURD);
   const [cheapest] = sensible;
   if (sensible.length >= ENOUGH && cheapest && cheapest.cost < CHEAP) return sensible.slice(0, SHOWN);
-  const paired = pairs(a, tried).filter((remedy) => remedy.cost < 2 * ABSURD);
+  const paired = pairs(a, tried, alone).filter((remedy) => remedy.cost < 2 * ABSURD);
   const found = ranked([...sensible, ...paired], 2, a.filament.id).slice(0, SHOWN);
   if (found.length > 0) return found;
   return singles.length > 0 ? singles.slice(0, SHOWN) : mostHelpful(a, tried);
