@@ -1,0 +1,203 @@
+/** Ways out in words: what to do, what was done, what comes of it and what it costs. */
+import type { Assessment } from '../../core/design/assessment.ts';
+import type { Remedy, RemedyKind, Spare } from '../../core/design/remedy.ts';
+import { asRad } from '../../core/units.ts';
+import { kindText, LYING_TEXT } from './kindText.ts';
+import {
+  angle,
+  grouped,
+  inHundred,
+  inWords,
+  length,
+  setLength,
+  share,
+  torque,
+  unitAfter,
+  type LengthUnit,
+} from './numbers.ts';
+import { listed } from './said.ts';
+import { gradeWord } from './verdictText.ts';
+
+interface Change {
+  readonly before: Assessment;
+  readonly after: Assessment;
+  readonly unit: LengthUnit;
+  readonly scale: number | undefined;
+}
+
+const countOf = (a: Assessment, words = false) =>
+  `${words ? inWords(a.fit.nearest) : a.fit.nearest} ${a.section.countOf.slice(0, a.fit.nearest === 1 ? -1 : undefined)}`;
+const thick = (a: Assessment, unit: LengthUnit) => `${setLength(a.section.thickness, unit)}${unitAfter(unit)}`;
+const width = (a: Assessment, unit: LengthUnit) => `${setLength(a.joint.profile.lineWidth, unit)}${unitAfter(unit)}`;
+const long = (a: Assessment, unit: LengthUnit) => `${setLength(a.length, unit)}${unitAfter(unit)}`;
+const pieces = (a: Assessment) => (a.inRow === 1 ? kindText(a.joint.family).piece : kindText(a.joint.family).pieces);
+const piece = (a: Assessment) => kindText(a.joint.family).piece;
+const perCent = (scale: number | undefined) => share(scale ?? 1);
+
+/** What to do, in the imperative. */
+const TITLES: Readonly<Record<RemedyKind, (change: Change) => string>> = {
+  lengthen: ({ after, unit }) => `Make the ${piece(after)} ${long(after, unit)} long`,
+  'fewer lines': ({ before, after }) => `Use ${countOf(after, true)} instead of ${inWords(before.fit.nearest)}`,
+  'more lines': ({ before, after }) => `Use ${countOf(after, true)} instead of ${inWords(before.fit.nearest)}`,
+  'line width': ({ before, after, unit }) =>
+    before.joint.measuredThickness === undefined
+      ? `Set ${width(after, unit)} lines`
+      : `Set ${width(after, unit)} lines, so that ${inWords(after.fit.nearest)} ${after.fit.nearest === 1 ? 'fits' : 'fit'}`,
+  'share the angle': ({ after }) => `Put ${inWords(after.inRow)} ${pieces(after)} in a row`,
+  'larger fillet': ({ after, unit }) => `Fillet the roots ${length(after.fillet, unit)}`,
+  'other filament': ({ after }) => `Print it in ${after.filament.name}`,
+  'turn the part': ({ after }) => `Print it ${LYING_TEXT[after.joint.profile.lying]}`,
+  'stop earlier': ({ after }) => `Stop it at ${angle(after.joint.movement.angle)}`,
+  'scale the part': ({ after, scale }) => `Scale the part to ${perCent(scale)}, for ${countOf(after, true)}`,
+  'draw whole lines': ({ after, unit }) => `Redraw it ${countOf(after, true)} thick, ${thick(after, unit)}`,
+};
+
+/** What was done, in the past tense with the old value. */
+const DONE: Readonly<Record<RemedyKind, (change: Change) => string>> = {
+  lengthen: ({ before, after, unit }) =>
+    `${capital(piece(after))} made ${long(after, unit)} long, was ${setLength(before.length, unit)}`,
+  'fewer lines': ({ before, after }) => `Made ${countOf(after)}, was ${before.fit.nearest}`,
+  'more lines': ({ before, after }) => `Made ${countOf(after)}, was ${before.fit.nearest}`,
+  'line width': ({ before, after, unit }) =>
+    `Lines set to ${width(after, unit)}, were ${setLength(before.joint.profile.lineWidth, unit)}`,
+  'share the angle': ({ before, after }) => `${after.inRow} ${pieces(after)} put in a row, was ${before.inRow}`,
+  'larger fillet': ({ before, after, unit }) =>
+    `Roots filleted ${length(after.fillet, unit)}, were ${setLength(before.fillet, unit)}`,
+  'other filament': ({ before, after }) => `Filament made ${after.filament.name}, was ${before.filament.name}`,
+  'turn the part': ({ before, after }) =>
+    `Printed ${LYING_TEXT[after.joint.profile.lying]}, was ${LYING_TEXT[before.joint.profile.lying]}`,
+  'stop earlier': ({ before, after }) =>
+    `Stopped at ${angle(after.joint.movement.angle)}, was ${angle(before.joint.movement.angle)}`,
+  'scale the part': ({ scale }) => `Part scaled to ${perCent(scale)}, was ${perCent(1)}`,
+  'draw whole lines': ({ before, after, unit }) =>
+    `Redrawn ${countOf(after)} thick, was ${setLength(before.section.thickness, unit)}${unitAfter(unit)}`,
+};
+
+/** What printing a filament asks for (common practice, no source). */
+const TO_PRINT: Readonly<Record<string, string>> = {
+  pla: 'softens in a warm car',
+  petg: 'strings, so keep travel short',
+  abs: 'warps: print it in an enclosure, with the air let out',
+  asa: 'warps: print it in an enclosure, with the air let out',
+  pa6: 'dry the spool well; warps, and softens as it takes up water',
+  pa12: 'dry the spool',
+  pp: 'sticks to little but its own tape, and warps',
+  tpu95a: 'dry the spool and print slowly; sags under a load that stays on',
+  pc: 'dry the spool; needs a hot nozzle and an enclosure',
+};
+
+/** What the change itself costs, without what it does to the feel. */
+const COSTS: Readonly<Record<RemedyKind, (change: Change) => string>> = {
+  lengthen: ({ before, after, unit }) =>
+    `${setLength((after.length - before.length) * after.inRow, unit)}${unitAfter(unit)} more room`,
+  'fewer lines': ({ after }) => (after.fit.nearest === 1 ? singleCost(after) : ''),
+  'more lines': () => '',
+  'line width': ({ before, after }) =>
+    after.joint.profile.lineWidth < before.joint.profile.lineWidth
+      ? 'a narrower line prints less surely'
+      : 'a wider line is laid more slowly',
+  'share the angle': ({ before, after }) => {
+    const more = after.inRow - before.inRow;
+    return `room for ${inWords(more)} more ${more === 1 ? piece(after) : kindText(after.joint.family).pieces}, with a pad between`;
+  },
+  'larger fillet': ({ before, after, unit }) => `${length(after.fillet - before.fillet, unit)} more at each root`,
+  'other filament': ({ after }) => TO_PRINT[after.filament.id] ?? 'another spool',
+  'turn the part': () => 'the part may need support',
+  'stop earlier': ({ before, after }) =>
+    `${angle(asRad(before.joint.movement.angle - after.joint.movement.angle))} less travel; add a stop on the pad`,
+  'scale the part': () => 'whatever it fits must follow',
+  'draw whole lines': () => 'the thin section is drawn anew',
+};
+
+function singleCost(after: Assessment): string {
+  return after.section.countOf === 'lines'
+    ? 'one line tears easily from the side'
+    : 'one layer has none to bridge gaps';
+}
+
+function capital(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+}
+
+/** How the feel changes: “20 % softer”, “8 times stiffer”; empty when it hardly does. */
+function feelText({ before, after }: Change): string {
+  const ratio = after.effort.stiffness / before.effort.stiffness;
+  if (Math.abs(ratio - 1) < 0.02) return '';
+  const word = ratio < 1 ? 'softer' : 'stiffer';
+  const times = ratio < 1 ? 1 / ratio : ratio;
+  return times >= 2 ? `${Number(times.toFixed(1))} times ${word}` : `${share(Math.abs(ratio - 1))} ${word}`;
+}
+
+function changeOf(before: Assessment, remedy: Remedy, unit: LengthUnit): Change {
+  return { before, after: remedy.assessment, unit, scale: remedy.scale };
+}
+
+function joined(parts: readonly string[]): string {
+  const [first = '', ...others] = parts;
+  return listed([first, ...others.map((part) => part.charAt(0).toLowerCase() + part.slice(1))]);
+}
+
+/** “Print it in PA12 and stop it at 28°”. */
+export function remedyTitle(before: Assessment, remedy: Remedy, unit: LengthUnit): string {
+  return joined(remedy.kinds.map((kind) => TITLES[kind](changeOf(before, remedy, unit))));
+}
+
+/** “Leaf made 15.00 mm long, was 12.00”. */
+export function remedyDone(before: Assessment, remedy: Remedy, unit: LengthUnit): string {
+  return remedy.kinds.map((kind) => DONE[kind](changeOf(before, remedy, unit))).join('; ');
+}
+
+/** What comes of it: “95 in 100 reach 5 000; effort 30.2 to 24.1 N·mm.” */
+export function remedyResult(before: Assessment, remedy: Remedy): string {
+  const after = remedy.assessment;
+  const { cycles, chance: wanted } = after.joint.movement;
+  const given = after.life.breaksOnFirstFlex ? 'none stands' : `${inHundred(after.life.chance)} in 100 reach`;
+  const [was, now] = [torque(before.effort.torque), torque(after.effort.torque)];
+  const effort = was === now ? `effort stays ${now}` : `effort ${was.replace(/\u00a0.*/, '')} to ${now}`;
+  const short =
+    after.verdict.grade === 'pass' ? '' : ` Not enough alone: ${gradeWord(after.verdict.grade).toLowerCase()}`;
+  const why = short === '' ? '' : after.life.chance < wanted ? `, ${inHundred(wanted)} are wanted.` : '.';
+  return `${given} ${grouped(cycles)}; ${effort}.${short}${why}`;
+}
+
+/** What it costs, to stand after “Costs”: “3.00 mm more room; 20 % softer”. */
+export function remedyCosts(before: Assessment, remedy: Remedy, unit: LengthUnit): string {
+  const change = changeOf(before, remedy, unit);
+  const costs = [...remedy.kinds.map((kind) => COSTS[kind](change)), feelText(change)].filter((cost) => cost !== '');
+  return costs.length === 0 ? 'next to nothing' : costs.join('; ');
+}
+
+/** How far one value alone may go: its label, the limit, and where it is now. */
+export function spareText(a: Assessment, spare: Spare, unit: LengthUnit): readonly [string, string, string] {
+  const text = kindText(a.joint.family);
+  const atLimit = Math.abs(spare.limit - spare.now) <= 1e-9 * Math.abs(spare.now);
+  const said = (limit: string, now: string): [string, string] => [
+    limit,
+    limit === now || atLimit ? 'as it is' : `now ${now}`,
+  ];
+  switch (spare.value) {
+    case 'angle':
+      return ['Bend it up to', ...said(angle(asRad(roundDown(spare.limit))), angle(asRad(spare.now)))];
+    case 'length':
+      return [`${capital(text.piece)} as short as`, ...said(length(spare.limit, unit), length(spare.now, unit))];
+    case 'cycles':
+      return ['Flex it up to', ...said(`${grouped(twoFigures(spare.limit))} times`, grouped(spare.now))];
+    case 'count': {
+      const label = `${capital(text.unitOfCount)}s, at most`;
+      return [label, ...said(String(spare.limit), String(spare.now))];
+    }
+  }
+}
+
+const TENTH_OF_DEGREE = Math.PI / 1800;
+
+/** Down to a tenth of a degree, so that the printed limit is inside the true one. */
+function roundDown(limit: number): number {
+  return Math.floor(limit / TENTH_OF_DEGREE + 1e-6) * TENTH_OF_DEGREE;
+}
+
+/** Two figures, rounded down for the same reason. */
+function twoFigures(cycles: number): number {
+  const unit = 10 ** Math.max(0, Math.floor(Math.log10(Math.max(cycles, 1))) - 1);
+  return Math.floor(cycles / unit + 1e-9) * unit;
+}

@@ -1,0 +1,166 @@
+/** The verdict: a heading for every grade and reason, and the sentences under it. */
+import type { Allowable, AllowableName, Assessment, Fit, Grade, VerdictReason } from '../../core/design/assessment.ts';
+import type { ProvenanceKind } from '../../core/material/types.ts';
+import { angle, cycles, grouped, inHundred, length, percent, type LengthUnit } from './numbers.ts';
+import { figure, type Said } from './said.ts';
+
+const CAUTION: Readonly<Record<VerdictReason, string>> = {
+  life: 'it will probably last',
+  held: 'it sags if kept bent',
+  yield: 'it stays bent a little',
+  single: 'it may stay bent a little',
+  repeated: 'it wears with every flex',
+  break: 'it is bent near breaking',
+  printing: 'it will not print as whole lines',
+  'first flex': 'the first flex may break it',
+  'beyond data': 'past what has been counted',
+  'within all limits': 'look closer',
+};
+
+const FAIL: Readonly<Record<VerdictReason, string>> = {
+  ...CAUTION,
+  life: 'it will probably break first',
+  held: 'kept bent, it stays bent',
+  yield: 'it stays bent',
+  break: 'it is bent past breaking',
+  printing: 'the thin section may not print',
+  'first flex': 'the first flex breaks it',
+};
+
+const GRADES: Readonly<Record<Grade, string>> = {
+  pass: 'Pass',
+  caution: 'Caution',
+  fail: 'Fail',
+  beyond: 'Beyond the data',
+};
+
+/** One word for a list of joints: “Pass”, “Caution”, “Fail”, “Beyond the data”. */
+export function gradeWord(grade: Grade): string {
+  return GRADES[grade];
+}
+
+/** “Caution: it will probably last”. */
+export function verdictHeading({ verdict, fit }: Assessment): string {
+  const { grade, reason } = verdict;
+  if (grade === 'pass' || grade === 'beyond') return GRADES[grade];
+  const layers = reason === 'printing' && fit.countOf === 'layers';
+  const why = (grade === 'fail' ? FAIL : CAUTION)[reason];
+  return `${GRADES[grade]}: ${layers ? why.replace('lines', 'layers') : why}`;
+}
+
+/** What the filament does at each limit, as it stands after the figure. */
+const AT_LIMIT: Readonly<Record<Exclude<AllowableName, 'held'>, (filament: string) => string>> = {
+  break: (filament) => `at which ${filament} breaks`,
+  yield: (filament) => `at which ${filament} stays bent`,
+  single: (filament) => `that ${filament} stands once in a while`,
+  repeated: (filament) => `that ${filament} stands again and again`,
+};
+
+function limitOf(a: Assessment, name: AllowableName): Allowable {
+  const found = a.allowables.find((allowable) => allowable.name === name);
+  if (!found) throw new RangeError(`no limit called ${name}`);
+  return found;
+}
+
+/** The highest limit that is passed; else the lowest, which is kept. */
+function tellingLimit(a: Assessment): { readonly limit: Allowable; readonly over: boolean } {
+  for (const name of ['break', 'yield', 'single', 'repeated'] as const) {
+    const limit = limitOf(a, name);
+    if (limit.strain > limit.limit) return { limit, over: true };
+  }
+  return { limit: limitOf(a, 'repeated'), over: false };
+}
+
+function strainPart(a: Assessment): Said {
+  const { limit, over } = tellingLimit(a);
+  const past = limit.name === 'break' || limit.name === 'yield';
+  const relation = over ? (past ? 'past' : 'over') : 'within';
+  const at = AT_LIMIT[limit.name === 'held' ? 'repeated' : limit.name];
+  const lying = a.joint.profile.lying === 'upright' ? ' when bending pulls its layers apart' : '';
+  return [
+    `At ${angle(a.joint.movement.angle)} the skin of the ${a.section.countOf === 'lines' ? 'leaf' : 'crease'} strains `,
+    figure(percent(a.strain.peak), a.provenance.strain),
+    `, ${relation} the ${percent(limit.limit)} ${at(a.filament.name)}${lying}, `,
+  ];
+}
+
+/** Why the life follows from the strain: “so”, or that it is bent hard but seldom. */
+function joining(a: Assessment): string {
+  const { limit, over } = tellingLimit(a);
+  if (limit.name === 'break' && over && !a.life.breaksOnFirstFlex) {
+    return 'so the first flex may break it; by the life curve alone ';
+  }
+  if (limit.name === 'yield' && over && !a.life.breaksOnFirstFlex) {
+    const left = a.set.angle > 0 ? ` of about ${angle(a.set.angle, 0)}` : '';
+    return `so it takes a set${left}; `;
+  }
+  const lasts = a.life.beyond !== 'wanted' && a.life.chance >= a.joint.movement.chance;
+  return over && lasts && !a.life.breaksOnFirstFlex ? 'but few enough times: ' : 'so ';
+}
+
+function reachPart(a: Assessment, mark?: ProvenanceKind): Said {
+  const wanted = a.joint.movement.cycles;
+  const chance = figure(`${inHundred(a.life.chance)} in 100`, mark);
+  return wanted === 1 ? [chance, ' stand their one flex.'] : [chance, ` reach your ${grouped(wanted)}.`];
+}
+
+function lifePart(a: Assessment): Said {
+  const { life, provenance } = a;
+  const { cycles: wanted } = a.joint.movement;
+  const counted = grouped(life.maxReportableCycles);
+  if (life.breaksOnFirstFlex) return ['the first flex breaks it.'];
+  if (life.median > life.maxReportableCycles) {
+    if (life.beyond === 'wanted') {
+      return [
+        `half last past ${counted} cycles, where counting stops. You want ${grouped(wanted)}, so no life is given.`,
+      ];
+    }
+    return [`half last past ${counted} cycles, where counting stops, and `, ...reachPart(a, provenance.life)];
+  }
+  const half: Said = ['half break by ', figure(cycles(life.median), provenance.life), ' cycles'];
+  if (life.beyond === 'wanted') {
+    return [...half, `. You want ${grouped(wanted)}, more than the ${counted} that anyone has counted.`];
+  }
+  return [...half, ' and ', ...reachPart(a)];
+}
+
+/** How a measured section lands on the lines of this printer, when it does not come out whole. */
+function printPart(fit: Fit, thickness: number, unit: LengthUnit): Said {
+  const what = fit.countOf === 'lines' ? 'line' : 'layer';
+  const count = `${fit.exact.toFixed(1)} ${what}s`;
+  if (fit.outcome === 'vanishes') {
+    return [figure(length(thickness, unit)), ` is under one ${what}: it is left out, or laid as one broken ${what}.`];
+  }
+  return [
+    figure(length(thickness, unit)),
+    ` is ${count}: the gap between whole ${what}s is left open, or filled by ${what}s of changing ${
+      what === 'line' ? 'width' : 'height'
+    }, which makes a weak joint.`,
+  ];
+}
+
+function heldPart(a: Assessment): Said {
+  const held = limitOf(a, 'held');
+  if (!held.applies) return [];
+  const relation = held.strain > held.limit ? 'over' : 'within';
+  const does = held.strain > held.limit ? 'it sags' : 'it keeps its push';
+  return [`Held bent, ${does}: that is ${relation} the ${percent(held.limit)} that ${a.filament.name} holds for long.`];
+}
+
+/** The sentences of the verdict, the governing matter first. */
+export function verdictSentences(a: Assessment, unit: LengthUnit): readonly Said[] {
+  const bending: Said = [...strainPart(a), ...joining(a), ...lifePart(a)];
+  const printing = a.fit.outcome === 'whole' ? [] : printPart(a.fit, a.section.thickness, unit);
+  const ordered = a.verdict.reason === 'printing' ? [printing, bending] : [bending, printing];
+  return [...ordered, heldPart(a)].filter((said) => said.length > 0);
+}
+
+/** The two parts of the chance; empty where no chance is given. */
+export function chanceText(a: Assessment): string {
+  const { life } = a;
+  if (life.breaksOnFirstFlex || life.beyond === 'wanted') return '';
+  const [scatter, total] = [inHundred(life.chanceScatterOnly), inHundred(life.chance)];
+  const wanted = `${inHundred(a.joint.movement.chance)} are wanted`;
+  if (scatter === total) return `${total} in 100 with and without the doubt of the curve; ${wanted}.`;
+  return `${scatter} in 100 by specimen scatter alone, ${total} with the doubt of the curve; ${wanted}.`;
+}
