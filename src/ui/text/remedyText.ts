@@ -75,15 +75,15 @@ const DONE: Readonly<Record<RemedyKind, (change: Change) => string>> = {
 
 /** What printing a filament asks for (common practice, no source). */
 const TO_PRINT: Readonly<Record<string, string>> = {
-  pla: 'softens in a warm car',
-  petg: 'strings, so keep travel short',
-  abs: 'warps: print it in an enclosure, with the air let out',
-  asa: 'warps: print it in an enclosure, with the air let out',
-  pa6: 'dry the spool well; warps, and softens as it takes up water',
-  pa12: 'dry the spool',
-  pp: 'sticks to little but its own tape, and warps',
-  tpu95a: 'dry the spool and print slowly; sags under a load that stays on',
-  pc: 'dry the spool; needs a hot nozzle and an enclosure',
+  pla: 'a part that softens in a warm car',
+  petg: 'some stringing',
+  abs: 'an enclosure against warping, and fumes to let out',
+  asa: 'an enclosure against warping, and fumes to let out',
+  pa6: 'a spool to dry well, warping, and softening as it takes up water',
+  pa12: 'a spool to dry',
+  pp: 'a plate it sticks to, and warping',
+  tpu95a: 'a spool to dry, slow printing, and sagging under a load that stays on',
+  pc: 'a spool to dry, a hot nozzle and an enclosure',
 };
 
 /** What the change itself costs, without what it does to the feel. */
@@ -94,29 +94,33 @@ const COSTS: Readonly<Record<RemedyKind, (change: Change) => string>> = {
   'more lines': () => '',
   'line width': ({ before, after }) =>
     after.joint.profile.lineWidth < before.joint.profile.lineWidth
-      ? 'a narrower line prints less surely'
-      : 'a wider line is laid more slowly',
+      ? 'a line laid less surely'
+      : 'a line laid more slowly',
   'share the angle': ({ before, after }) => {
     const more = after.inRow - before.inRow;
     return `room for ${inWords(more)} more ${more === 1 ? piece(after) : kindText(after.joint.family).pieces}, with a pad between`;
   },
   'larger fillet': ({ before, after, unit }) => `${length(after.fillet - before.fillet, unit)} more at each root`,
   'other filament': ({ after }) => TO_PRINT[after.filament.id] ?? 'another spool',
-  'turn the part': () => 'the part may need support',
+  'turn the part': () => 'support under the part, perhaps',
   'stop earlier': ({ before, after }) =>
-    `${angle(asRad(before.joint.movement.angle - after.joint.movement.angle))} less travel; add a stop on the pad`,
-  'scale the part': () => 'whatever it fits must follow',
-  'draw whole lines': () => 'the thin section is drawn anew',
+    `${angle(asRad(before.joint.movement.angle - after.joint.movement.angle))} less travel, and a stop on the pad`,
+  'scale the part': () => 'a new size for whatever it fits',
+  'draw whole lines': () => 'drawing the thin section anew',
 };
 
 function singleCost(after: Assessment): string {
   return after.section.countOf === 'lines'
-    ? 'one line tears easily from the side'
-    : 'one layer has none to bridge gaps';
+    ? 'a line that tears easily from the side'
+    : 'a layer with none to bridge its gaps';
 }
 
 function capital(text: string): string {
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+}
+
+function small(text: string): string {
+  return `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 }
 
 /** How the feel changes: “20 % softer”, “8 times stiffer”; empty when it hardly does. */
@@ -134,7 +138,7 @@ function changeOf(before: Assessment, remedy: Remedy, unit: LengthUnit): Change 
 
 function joined(parts: readonly string[]): string {
   const [first = '', ...others] = parts;
-  return listed([first, ...others.map((part) => part.charAt(0).toLowerCase() + part.slice(1))]);
+  return listed([first, ...others.map(small)]);
 }
 
 /** “Print it in PA12 and stop it at 28°”. */
@@ -144,7 +148,10 @@ export function remedyTitle(before: Assessment, remedy: Remedy, unit: LengthUnit
 
 /** “Leaf made 15.00 mm long, was 12.00”. */
 export function remedyDone(before: Assessment, remedy: Remedy, unit: LengthUnit): string {
-  return remedy.kinds.map((kind) => DONE[kind](changeOf(before, remedy, unit))).join('; ');
+  return remedy.kinds
+    .map((kind) => DONE[kind](changeOf(before, remedy, unit)))
+    .map((said, at) => (at === 0 ? said : small(said)))
+    .join('; ');
 }
 
 /** What comes of it: “95 in 100 reach 5 000; effort 30.2 to 24.1 N·mm.” */
@@ -167,37 +174,38 @@ export function remedyCosts(before: Assessment, remedy: Remedy, unit: LengthUnit
   return costs.length === 0 ? 'next to nothing' : costs.join('; ');
 }
 
-/** How far one value alone may go: its label, the limit, and where it is now. */
-export function spareText(a: Assessment, spare: Spare, unit: LengthUnit): readonly [string, string, string] {
-  const text = kindText(a.joint.family);
-  const atLimit = Math.abs(spare.limit - spare.now) <= 1e-9 * Math.abs(spare.now);
-  const said = (limit: string, now: string): [string, string] => [
-    limit,
-    limit === now || atLimit ? 'as it is' : `now ${now}`,
-  ];
-  switch (spare.value) {
-    case 'angle':
-      return ['Bend it up to', ...said(angle(asRad(roundDown(spare.limit))), angle(asRad(spare.now)))];
-    case 'length':
-      return [`${capital(text.piece)} as short as`, ...said(length(spare.limit, unit), length(spare.now, unit))];
-    case 'cycles':
-      return ['Flex it up to', ...said(`${grouped(twoFigures(spare.limit))} times`, grouped(spare.now))];
-    case 'count': {
-      const label = `${capital(text.unitOfCount)}s, at most`;
-      return [label, ...said(String(spare.limit), String(spare.now))];
-    }
-  }
-}
-
 const TENTH_OF_DEGREE = Math.PI / 1800;
 
-/** Down to a tenth of a degree, so that the printed limit is inside the true one. */
-function roundDown(limit: number): number {
-  return Math.floor(limit / TENTH_OF_DEGREE + 1e-6) * TENTH_OF_DEGREE;
-}
+/** Limits are rounded to the safe side, so that the printed one still passes. */
+const SPARES: Readonly<Record<Spare['value'], (spare: Spare, unit: LengthUnit) => readonly [string, string]>> = {
+  angle: ({ limit, now }) => [
+    angle(asRad(Math.floor(limit / TENTH_OF_DEGREE + 1e-6) * TENTH_OF_DEGREE)),
+    angle(asRad(now)),
+  ],
+  length: ({ limit, now }, unit) => [
+    length(Math.ceil(limit * 100 - 1e-6) / 100, unit),
+    `${setLength(now, unit)}${unitAfter(unit)}`,
+  ],
+  cycles: ({ limit, now }) => [grouped(twoFigures(limit)), grouped(now)],
+  count: ({ limit, now }) => [String(limit), String(now)],
+};
 
-/** Two figures, rounded down for the same reason. */
+/** Two figures, rounded down. */
 function twoFigures(cycles: number): number {
   const unit = 10 ** Math.max(0, Math.floor(Math.log10(Math.max(cycles, 1))) - 1);
   return Math.floor(cycles / unit + 1e-9) * unit;
+}
+
+/** How far one value alone may go: its label, the limit, and where it is now. */
+export function spareText(a: Assessment, spare: Spare, unit: LengthUnit): readonly [string, string, string] {
+  const text = kindText(a.joint.family);
+  const labels: Readonly<Record<Spare['value'], string>> = {
+    angle: 'Bend it up to',
+    length: `${capital(text.piece)} as short as`,
+    cycles: 'Flexes, up to',
+    count: `${capital(text.unitOfCount)}s, at most`,
+  };
+  const [limit, now] = SPARES[spare.value](spare, unit);
+  const atLimit = limit === now || Math.abs(spare.limit - spare.now) <= 1e-9 * Math.abs(spare.now);
+  return [labels[spare.value], atLimit ? now : limit, atLimit ? 'as it is' : `now ${now}`];
 }

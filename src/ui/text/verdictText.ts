@@ -149,7 +149,7 @@ function heldPart(a: Assessment): Said {
 
 /** The sentences of the verdict, the governing matter first. */
 export function verdictSentences(a: Assessment, unit: LengthUnit): readonly Said[] {
-  const bending: Said = [...strainPart(a), ...joining(a), ...lifePart(a)];
+  const bending: Said = [...strainPart(a), joining(a), ...lifePart(a)];
   const printing = a.fit.outcome === 'whole' ? [] : printPart(a.fit, a.section.thickness, unit);
   const ordered = a.verdict.reason === 'printing' ? [printing, bending] : [bending, printing];
   return [...ordered, heldPart(a)].filter((said) => said.length > 0);
