@@ -29,7 +29,7 @@ export const leaf = fc
     line: length(0.2, 1),
     flexing: length(0.5, 200),
     fillet: length(0, 10),
-    spare: length(0, 20),
+    spare: length(0.001, 20),
   })
   .map(({ lines, line, flexing, fillet, spare }) => {
     const thickness = lines * line;
@@ -44,7 +44,7 @@ export const creased = fc
     layer: length(0.04, 0.4),
     flexing: length(0.5, 50),
     fillet: length(0, 10),
-    spare: length(0, 20),
+    spare: length(0.001, 20),
   })
   .map(({ layers, layer, flexing, fillet, spare }) => {
     const thickness = layers * layer;

@@ -8,6 +8,8 @@ import { leaf, partOf } from '../../support/storeJoints.ts';
 const lengthen = (state: EditState, length: number, gesture?: string) =>
   edits.changeJoint(state, leaf('a', length), `Leaf made ${length} mm long`, gesture);
 
+const order = ({ part }: EditState) => part.joints.map(({ id }) => id).join('');
+
 const work = ({ part, current }: EditState) => ({ part, current });
 
 describe('a change', () => {
@@ -107,10 +109,9 @@ describe('the joints of a part', () => {
   });
 
   it('move as far as there is room', () => {
-    const ids = (state: EditState) => state.part.joints.map(({ id }) => id).join('');
     const three = opened(partOf('a', 'b', 'c'));
-    expect(ids(edits.moveJoint(three, 'a', 1, 'Moved'))).toBe('bac');
-    expect(ids(edits.moveJoint(three, 'c', -2, 'Moved'))).toBe('cab');
+    expect(order(edits.moveJoint(three, 'a', 1, 'Moved'))).toBe('bac');
+    expect(order(edits.moveJoint(three, 'c', -2, 'Moved'))).toBe('cab');
     expect(edits.moveJoint(three, 'a', -1, 'Moved').past).toHaveLength(0);
   });
 

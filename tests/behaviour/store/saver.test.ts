@@ -24,6 +24,15 @@ function refusal(name: string): () => Promise<void> {
   return () => Promise.reject(new DOMException('refused', name));
 }
 
+/** A write that ends only when it is let go. */
+function gate() {
+  let letGo: (() => void) | undefined;
+  const passed = new Promise<void>((resolve) => {
+    letGo = resolve;
+  });
+  return { passed, open: () => letGo?.() };
+}
+
 describe('the saver', () => {
   beforeEach(() => vi.useFakeTimers());
   afterEach(() => vi.useRealTimers());
@@ -51,16 +60,15 @@ describe('the saver', () => {
   });
 
   it('never lets an older part land after a newer one', async () => {
-    let release = () => {};
-    const slow = new Promise<void>((resolve) => (release = resolve));
-    const { written, told, saver } = bench((part) => (part === A ? slow : Promise.resolve()));
+    const slow = gate();
+    const { written, told, saver } = bench((part) => (part === A ? slow.passed : Promise.resolve()));
     saver.save(A);
     void saver.flush();
     await vi.advanceTimersByTimeAsync(0);
     saver.save(B);
     const all = saver.flush();
     expect(told).not.toContain('saved');
-    release();
+    slow.open();
     await all;
     expect(written).toEqual([A, B]);
     expect(told.filter((kept) => kept === 'saved')).toHaveLength(1);

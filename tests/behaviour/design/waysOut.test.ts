@@ -1,0 +1,94 @@
+import { describe, expect, it } from 'vitest';
+import { assess } from '../../../src/core/design/assess.ts';
+import { roomToSpare, waysOut } from '../../../src/core/design/waysOut.ts';
+import { radians } from '../../../src/core/units.ts';
+import { assessed, changed, CREASE, LEAF } from '../../support/joints.ts';
+
+const FAILING = [
+  ['a doubtful leaf', LEAF],
+  ['a PLA leaf', changed(LEAF, { profile: { filament: 'pla' } })],
+  [
+    'a severe PLA neck',
+    changed(LEAF, { sizes: { length: 2 }, movement: { angle: radians(40) }, profile: { filament: 'pla' } }),
+  ],
+  ['a leaf printed upright', changed(LEAF, { profile: { lying: 'upright' } })],
+  ['four lines to a right angle', changed(LEAF, { sizes: { lines: 4, length: 20 }, movement: { angle: radians(90) } })],
+  ['a measured neck', changed(LEAF, { measuredThickness: 0.63, sizes: { length: 6 } })],
+  ['a crease in PETG', changed(CREASE, { sizes: { length: 3 }, profile: { filament: 'petg' } })],
+  ['a leaf held bent', changed(LEAF, { movement: { held: true, cycles: 10 }, sizes: { length: 20 } })],
+] as const;
+
+describe.each(FAILING)('%s', (_, joint) => {
+  const before = assessed(joint);
+  const ways = waysOut(before);
+
+  it('has ways out that pass when assessed again', () => {
+    expect(before.verdict.grade).not.toBe('pass');
+    expect(ways.length).toBeGreaterThan(0);
+    for (const way of ways) {
+      const again = assess(way.after);
+      expect(again.ok && again.value.verdict.grade).toBe('pass');
+      expect(again.ok && again.value.strain.peak).toBe(way.assessment.strain.peak);
+    }
+  });
+
+  it('are ranked by cost, none twice', () => {
+    expect(ways.map((way) => way.cost)).toEqual(ways.map((way) => way.cost).toSorted((x, y) => x - y));
+    expect(new Set(ways.map((way) => JSON.stringify(way.after))).size).toBe(ways.length);
+  });
+});
+
+describe('a doubtful PETG leaf', () => {
+  const kinds = waysOut(assessed(LEAF)).flatMap((way) => way.kinds);
+
+  it.each(['lengthen', 'other filament', 'stop earlier', 'share the angle', 'fewer lines'] as const)(
+    'is offered: %s',
+    (kind) => {
+      expect(kinds).toContain(kind);
+    },
+  );
+});
+
+describe('a leaf with a sharp root that only just fails', () => {
+  it('is offered a larger fillet', () => {
+    const sharp = changed(LEAF, { sizes: { length: 17, fillet: 0.4 } });
+    expect(waysOut(assessed(sharp)).flatMap((way) => way.kinds)).toContain('larger fillet');
+  });
+});
+
+describe('a leaf that only just fails', () => {
+  it('is offered a narrower line', () => {
+    const close = changed(LEAF, { sizes: { length: 16 }, profile: { lineWidth: 0.45 } });
+    expect(waysOut(assessed(close)).flatMap((way) => way.kinds)).toContain('line width');
+  });
+});
+
+describe('an upright leaf', () => {
+  it('is offered to be turned on the plate', () => {
+    const upright = changed(LEAF, { sizes: { length: 20 }, profile: { lying: 'upright' } });
+    expect(waysOut(assessed(upright)).map((way) => way.kinds)).toContainEqual(['turn the part']);
+  });
+});
+
+describe('a joint that passes', () => {
+  const joint = changed(LEAF, { sizes: { length: 30 } });
+  const a = assessed(joint);
+
+  it('is offered no way out but told its room to spare', () => {
+    expect(waysOut(a)).toEqual([]);
+    expect(roomToSpare(a).map((spare) => spare.value)).toEqual(['angle', 'length', 'cycles', 'count']);
+  });
+
+  it('passes at each limit of its room and not a little beyond', () => {
+    const at = (change: Parameters<typeof changed>[1]) => assessed(changed(joint, change)).verdict.grade;
+    const limit = (value: string) => roomToSpare(a).find((spare) => spare.value === value)?.limit ?? Number.NaN;
+    expect(at({ movement: { angle: radians((limit('angle') * 180 * 0.999) / Math.PI) } })).toBe('pass');
+    expect(at({ movement: { angle: radians((limit('angle') * 180 * 1.001) / Math.PI) } })).not.toBe('pass');
+    expect(at({ sizes: { length: limit('length') * 1.001 } })).toBe('pass');
+    expect(at({ sizes: { length: limit('length') * 0.999 } })).not.toBe('pass');
+    expect(at({ movement: { cycles: Math.floor(limit('cycles') * 0.99) } })).toBe('pass');
+    expect(at({ movement: { cycles: Math.ceil(limit('cycles') * 1.01) } })).not.toBe('pass');
+    expect(at({ sizes: { lines: limit('count') } })).toBe('pass');
+    expect(at({ sizes: { lines: limit('count') + 1 } })).not.toBe('pass');
+  });
+});
