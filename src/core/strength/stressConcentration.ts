@@ -62,7 +62,8 @@ export function shoulderConcentration(
   const outsideTable = !isInside((shoulder - thickness) / 2, fillet);
   const h = (counted - thickness) / 2;
   const x = Math.min(MOST_X, Math.max(LEAST_X, h / fillet));
-  return { factor: fitted(load, x, (2 * h) / counted), outsideTable };
+  // The fit dips to 0.998 for a very wide fillet on a very thick pad; a fillet never relieves the leaf.
+  return { factor: Math.max(1, fitted(load, x, (2 * h) / counted)), outsideTable };
 }
 
 function isInside(step: Mm, fillet: Mm): boolean {

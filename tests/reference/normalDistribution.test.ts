@@ -1,0 +1,40 @@
+/**
+ * Source [normal-distribution]: values of the normal distribution as any table prints them. Fair: the table is not made from
+ * the series, continued fraction or first guess used here.
+ */
+import { describe, expect, it } from 'vitest';
+import { normalCdf, normalQuantile } from '../../src/core/numeric/normal.ts';
+import { expectClose } from '../support/close.ts';
+
+describe('share below z', () => {
+  it.each([
+    [0, 0.5, 10],
+    [0.5, 0.6914624613, 10],
+    [1, 0.8413447461, 10],
+    [2, 0.9772498681, 10],
+    [3, 0.998650102, 10],
+    [-1, 0.1586552539, 10],
+    [-3, 0.0013498980316, 13],
+    [-4, 3.1671241833e-5, 15],
+    [-5, 2.8665157188e-7, 17],
+    [-6, 9.865876450e-10, 19],
+  ])('z = %s', (z, share, printedTo) => {
+    expectClose(normalCdf(z), share, { printedTo });
+  });
+});
+
+describe('z below which a share lies', () => {
+  it.each([
+    [0.5, 0],
+    [0.75, 0.67448975],
+    [0.9, 1.281551566],
+    [0.95, 1.644853627],
+    [0.975, 1.959963985],
+    [0.99, 2.326347874],
+    [0.995, 2.575829304],
+    [0.999, 3.090232306],
+    [0.1, -1.281551566],
+  ])('share %s', (share, z) => {
+    expectClose(normalQuantile(share), z, { printedTo: 9 });
+  });
+});

@@ -1,0 +1,40 @@
+import { readFileSync } from 'node:fs';
+import { expectClose } from './close.ts';
+
+/** One row of a section of `tests/reference/checkvalues`: figures that were computed or read outside this program. */
+export interface CheckValue {
+  readonly id: string;
+  readonly quantity: string;
+  readonly inputs: Readonly<Record<string, number>>;
+  readonly expected: readonly number[];
+  readonly tolerance: { readonly rel: number; readonly abs: number };
+  readonly source: string;
+}
+
+type Stored = Omit<CheckValue, 'expected'> & { readonly expected: number | readonly number[] };
+
+/** The rows of a section whose id starts like this; none is a mistake, so that no test passes by comparing nothing. */
+export function checkValues(section: 'A' | 'E' | 'J' | 'K' | 'L' | 'M', start: string): readonly CheckValue[] {
+  const path = new URL(`../reference/checkvalues/${section}.json`, import.meta.url);
+  const { rows } = JSON.parse(readFileSync(path, 'utf8')) as { rows: readonly Stored[] };
+  const found = rows.filter((row) => row.id.startsWith(start));
+  if (found.length === 0) throw new Error(`no check value starts with ${start}`);
+  return found.map((row) => ({ ...row, expected: typeof row.expected === 'number' ? [row.expected] : row.expected }));
+}
+
+/** An input of a row by its name. */
+export function input(row: CheckValue, name: string): number {
+  const value = row.inputs[name];
+  if (value === undefined) throw new Error(`${row.id} has no input ${name}`);
+  return value;
+}
+
+/** Compares figures with those of a row, in order, within the tolerance that the row itself states. */
+export function expectRow(row: CheckValue, ...actual: readonly number[]): void {
+  for (const [index, value] of actual.entries()) {
+    const expected = row.expected[index];
+    if (expected === undefined) throw new Error(`${row.id} has no figure ${index}`);
+    const abs = row.tolerance.abs + row.tolerance.rel * Math.abs(expected);
+    expectClose(value, expected, { abs, because: `stated by ${row.id}: ${row.source}` });
+  }
+}
