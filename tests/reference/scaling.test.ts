@@ -35,13 +35,13 @@ describe('a part scaled by s', () => {
   });
 });
 
-describe('a scaled leaf brought back to whole lines of 0.42 mm', () => {
-  const snapped = (row: CheckValue) => {
-    const t = input(row, 's') * input(row, 't_mm');
-    const near = nearestLines(t, { lineWidth: input(row, 'w_mm'), layerHeight: 0.2, fitRule: 'nominal' });
-    return { ...near, ratio: near.thickness / t };
-  };
+function snapped(row: CheckValue) {
+  const t = input(row, 's') * input(row, 't_mm');
+  const near = nearestLines(t, { lineWidth: input(row, 'w_mm'), layerHeight: 0.2, fitRule: 'nominal' });
+  return { ...near, ratio: near.thickness / t };
+}
 
+describe('a scaled leaf brought back to whole lines of 0.42 mm', () => {
   it.each(SNAPS.filter(({ id }) => id !== 'M-snap-0.75'))('$id: lines, strain and torque ratio', (row) => {
     const { exact, count, tie, ratio } = snapped(row);
     expectRow(row, exact, count, ratio, ratio ** 3);

@@ -30,7 +30,7 @@ export function notePlainBending(thickness: Mm, length: Mm): readonly Problem[] 
 }
 
 /**
- * A refusal where the pad is too thin to carry the root fillets.
+ * A refusal where the pad is too thin to carry the root fillets, or no thicker than what is meant to bend.
  *
  * @param pad - thickness of the pad [mm], > 0
  * @param thickness - thickness of the thin section [mm], > 0
@@ -39,19 +39,28 @@ export function notePlainBending(thickness: Mm, length: Mm): readonly Problem[] 
  * @returns `pad-thinner-than-leaf` [-], or nothing
  */
 export function refuseThinPad(pad: Mm, thickness: Mm, fillet: Mm, sides: 1 | 2): readonly Problem[] {
-  const least = thickness + sides * fillet;
-  if (pad >= least * (1 - ROUND_OFF)) return [];
-  const most = (pad - thickness) / sides;
-  const orSmaller = most > 0 ? ` or the fillet at most ${plain(most)} mm` : '';
-  return [
+  const refuse = (limit: Mm, why: string): readonly Problem[] => [
     {
       code: 'pad-thinner-than-leaf',
-      message: `A pad of ${plain(pad)} mm has no room for ${plain(thickness)} mm and its fillets of ${plain(fillet)} mm; make it at least ${plain(least)} mm thick${orSmaller}`,
+      message: `A pad of ${plain(pad)} mm ${why}`,
       field: 'sizes.pad',
       value: pad,
-      limit: least,
+      limit,
     },
   ];
+  if (pad <= thickness * (1 + ROUND_OFF)) {
+    return refuse(
+      thickness,
+      `is no thicker than the ${plain(thickness)} mm meant to bend, so it bends too; thicken the pad`,
+    );
+  }
+  const least = thickness + sides * fillet;
+  if (pad >= least * (1 - ROUND_OFF)) return [];
+  const most = plain((pad - thickness) / sides);
+  return refuse(
+    least,
+    `has no room for the fillets of ${plain(fillet)} mm on ${plain(thickness)} mm; make it at least ${plain(least)} mm thick, or the fillet at most ${most} mm`,
+  );
 }
 
 /**

@@ -2,7 +2,7 @@ import type { Mm } from '../units.ts';
 import type { Path, Piece, Point } from './outline.ts';
 import { along, cross, distance, dot, from, left, unit } from './vector.ts';
 
-/** Sides shorter than this are round-off [mm]. */
+/** Sides shorter and corners tighter than this are round-off [mm]. */
 const TINY = 1e-9;
 
 /** A corner of a closed outline and the radius it is rounded with; 0 leaves it sharp. */
@@ -40,7 +40,7 @@ function withoutPoints(start: Point, pieces: readonly Piece[]): Piece[] {
 /** The side up to a corner and the arc round it. */
 function roundCorner(before: Point, corner: Corner, after: Point): Piece[] {
   const here: Point = { x: corner.x, y: corner.y };
-  if (corner.radius === 0) return [{ kind: 'line', to: here }];
+  if (corner.radius < TINY) return [{ kind: 'line', to: here }];
   const into = unit(from(before, corner));
   const out = unit(from(corner, after));
   const turn = cross(into, out);
