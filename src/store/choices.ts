@@ -5,8 +5,8 @@ import { browserStorage, keepTheme, keepUnit, readTheme, readUnit, type Theme, t
 interface Choices {
   readonly theme: Theme;
   readonly unit: Unit;
-  setTheme(theme: Theme): void;
-  setUnit(unit: Unit): void;
+  readonly setTheme: (theme: Theme) => void;
+  readonly setUnit: (unit: Unit) => void;
 }
 
 const prefersDark = () => globalThis.matchMedia?.('(prefers-color-scheme: dark)').matches ?? false;

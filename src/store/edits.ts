@@ -11,7 +11,7 @@ import type { EditState, Work } from './state.ts';
 export const HISTORY_LIMIT = 200;
 
 /** Whether the part has as many joints as a file may hold: more could be made and not opened again. */
-export function isFull({ part }: Work): boolean {
+export function isFull({ part }: { readonly part: Pick<Part, 'joints'> }): boolean {
   return part.joints.length >= MAX_JOINTS;
 }
 

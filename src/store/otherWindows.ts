@@ -1,7 +1,7 @@
 /** Windows of the same browser tell each other when they save, because they keep the part in the same place. */
 export interface OtherWindows {
-  tellSaved(): void;
-  close(): void;
+  readonly tellSaved: () => void;
+  readonly close: () => void;
 }
 
 /** Calls `heard` when another window has saved; where windows cannot talk it does nothing. */

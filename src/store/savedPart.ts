@@ -7,10 +7,10 @@ import { readPart, writePart } from '../files/partFile.ts';
 
 /** Bytes by key; every call may fail. */
 export interface PartStorage {
-  get(key: string): Promise<unknown>;
-  set(key: string, value: unknown): Promise<void>;
-  del(key: string): Promise<void>;
-  keys(): Promise<readonly IDBValidKey[]>;
+  readonly get: (key: string) => Promise<unknown>;
+  readonly set: (key: string, value: unknown) => Promise<void>;
+  readonly del: (key: string) => Promise<void>;
+  readonly keys: () => Promise<readonly IDBValidKey[]>;
 }
 
 /** A part that was found and could not be read, as it was. */
@@ -37,7 +37,8 @@ function asText(stored: unknown): string {
 }
 
 function isSetAside(stored: unknown): stored is Omit<SetAside, 'key'> {
-  return typeof stored === 'object' && stored !== null && 'text' in stored && typeof stored.text === 'string';
+  if (typeof stored !== 'object' || stored === null || !('text' in stored) || !('why' in stored)) return false;
+  return typeof stored.text === 'string' && typeof stored.why === 'string';
 }
 
 async function allSetAside(storage: PartStorage): Promise<SetAside[]> {
@@ -46,7 +47,7 @@ async function allSetAside(storage: PartStorage): Promise<SetAside[]> {
     keys.toSorted().map(async (key) => {
       const stored = await storage.get(key);
       if (!isSetAside(stored)) return { key, text: asText(stored), why: 'It is damaged' };
-      return { key, text: stored.text, why: String(stored.why) };
+      return { key, text: stored.text, why: stored.why };
     }),
   );
 }

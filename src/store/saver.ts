@@ -5,9 +5,9 @@ export type Kept = 'nothing to keep' | 'saving' | 'saved' | 'full' | 'unavailabl
 
 export interface Saver {
   /** Saves soon; a part that comes meanwhile takes its place. */
-  save(part: Part): void;
+  readonly save: (part: Part) => void;
   /** Saves at once what still waits, and resolves when nothing is under way. */
-  flush(): Promise<void>;
+  readonly flush: () => Promise<void>;
 }
 
 /** Long enough that a drag is one save, short enough that little is lost when the power goes. */

@@ -8,20 +8,20 @@ export interface Session extends EditState {
   /** How far the drawing and the curves show it bent, as a share of the wanted angle. */
   readonly bent: number;
 
-  open(part: Part): void;
-  bend(share: number): void;
-  selectJoint(id: string): void;
-  changeJoint(next: Joint, said: string, gesture?: string): void;
-  endGesture(): void;
-  addJoint(joint: Joint, said: string): void;
-  duplicateJoint(id: string, name: string, said: string): void;
-  renameJoint(id: string, name: string, said: string): void;
-  removeJoint(id: string, said: string): void;
-  moveJoint(id: string, by: number, said: string): void;
-  renamePart(name: string, said: string): void;
-  replacePart(part: Part, said: string): void;
-  undo(): void;
-  redo(): void;
+  readonly open: (part: Part) => void;
+  readonly bend: (share: number) => void;
+  readonly selectJoint: (id: string) => void;
+  readonly changeJoint: (next: Joint, said: string, gesture?: string) => void;
+  readonly endGesture: () => void;
+  readonly addJoint: (joint: Joint, said: string) => void;
+  readonly duplicateJoint: (id: string, name: string, said: string) => void;
+  readonly renameJoint: (id: string, name: string, said: string) => void;
+  readonly removeJoint: (id: string, said: string) => void;
+  readonly moveJoint: (id: string, by: number, said: string) => void;
+  readonly renamePart: (name: string, said: string) => void;
+  readonly replacePart: (part: Part, said: string) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
 }
 
 /** The one store of what is on screen; what each action does is in `edits.ts`. */

@@ -1,0 +1,74 @@
+import { findFilament } from '../../core/material/filaments.ts';
+import type { Joint } from '../../core/design/joint.ts';
+import { useChoices } from '../../store/choices.ts';
+import { useKeeping } from '../../store/keeping.ts';
+import { useSession } from '../../store/session.ts';
+import { useCurrentJoint } from '../joints/useCurrentJoint.ts';
+import { kindText } from '../text/kindText.ts';
+import { lengthFigure, type LengthUnit } from '../text/numbers.ts';
+import { CAUTIONS, KEPT_TEXT } from '../text/shellText.ts';
+import { MarkShape } from './MarkShape.tsx';
+import { MARK_KINDS, MARK_SHAPES } from './markShapes.ts';
+
+function profileText({ profile }: Joint, unit: LengthUnit): string {
+  const size = (value: number, places?: number) => lengthFigure(value, unit, places);
+  const nozzle = size(profile.nozzle, unit === 'mm' ? 1 : undefined);
+  return `${nozzle} nozzle, ${size(profile.lineWidth)} × ${size(profile.layerHeight)}`;
+}
+
+function JointCells({ joint }: { joint: Joint }) {
+  const joints = useSession((state) => state.part.joints);
+  const unit = useChoices((state) => state.unit);
+  return (
+    <>
+      <div className="w4">
+        <small>
+          Joint {joints.indexOf(joint) + 1} of {joints.length}
+        </small>
+        {joint.name}, {kindText(joint.family).name}
+      </div>
+      <div className="w2">
+        <small>Filament</small>
+        {findFilament(joint.profile.filament)?.name ?? joint.profile.filament}, nominal
+      </div>
+      <div className="w2 end">
+        <small>Print profile, {unit}</small>
+        {profileText(joint, unit)}
+      </div>
+    </>
+  );
+}
+
+/** The block at the foot of every sheet: what it shows, how far to trust it, and where it is kept. */
+export function TitleBlock() {
+  const { name, invented } = useSession((state) => state.part);
+  const kept = useKeeping((state) => state.kept);
+  const joint = useCurrentJoint();
+  return (
+    <footer className="title">
+      <div className={joint === undefined ? 'all end' : 'w4'}>
+        <small>Part</small>
+        {name}
+        {invented && ' (invented example)'}
+      </div>
+      {joint !== undefined && <JointCells joint={joint} />}
+      <div className="w6 last full">
+        <small>Read this</small>
+        {CAUTIONS.join(' ')}
+      </div>
+      <div className="w4 last full">
+        <small>Marks beside numbers</small>
+        {MARK_KINDS.map((kind) => (
+          <span key={kind} className="nw key">
+            <MarkShape kind={kind} />
+            {MARK_SHAPES[kind].says}
+          </span>
+        ))}
+      </div>
+      <div className="w2 last end full">
+        <small>Kept</small>
+        <output>{KEPT_TEXT[kept]}</output>
+      </div>
+    </footer>
+  );
+}

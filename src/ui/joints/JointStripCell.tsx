@@ -1,0 +1,36 @@
+import { memo } from 'react';
+import type { Joint } from '../../core/design/joint.ts';
+import { VerdictShape } from '../app/VerdictShape.tsx';
+import { REFUSED_TEXT, stripText } from '../text/stripText.ts';
+import { assessOnce } from './assessOnce.ts';
+import { outlineOf } from './outlineOf.ts';
+import { Thumbnail } from './Thumbnail.tsx';
+
+interface Props {
+  readonly joint: Joint;
+  readonly place: number;
+  readonly isCurrent: boolean;
+  readonly onSelect: (id: string) => void;
+}
+
+/** One joint in the strip: its number, its life-size silhouette, its name and its verdict. */
+export const JointStripCell = memo(function JointStripCell({ joint, place, isCurrent, onSelect }: Props) {
+  const assessed = assessOnce(joint);
+  const grade = assessed.ok ? assessed.value.verdict.grade : 'fail';
+  return (
+    <button
+      className="jt"
+      type="button"
+      aria-current={isCurrent ? 'true' : undefined}
+      onClick={() => onSelect(joint.id)}
+    >
+      <span className="n">{place}</span>
+      <span className="room">{assessed.ok && <Thumbnail outline={outlineOf(assessed.value)} />}</span>
+      <b>{joint.name}</b>
+      <span className={`st ${grade}`}>
+        <VerdictShape grade={grade} />
+        {assessed.ok ? stripText(assessed.value) : REFUSED_TEXT}
+      </span>
+    </button>
+  );
+});

@@ -1,0 +1,8 @@
+import type { Assessment } from '../../core/design/assessment.ts';
+import { findFamily } from '../../core/flexures/index.ts';
+import type { Path } from '../../core/geometry/outline.ts';
+
+/** Closed outlines of the undeformed joint [mm], with the thickness that bends. */
+export function outlineOf({ joint, section }: Assessment): readonly Path[] {
+  return findFamily(joint.family)?.outline(joint.sizes, section.thickness) ?? [];
+}
