@@ -9,6 +9,7 @@ import type { Problem } from '../core/problems.ts';
 export const MAX_PROBLEMS = 20;
 
 const LONGEST_VALUE = 40;
+const LONGEST_PATH = 80;
 
 const EXPECTED: Readonly<Record<string, string>> = {
   number: 'a number',
@@ -111,13 +112,7 @@ export function ignoredFields(raw: unknown, kept: unknown, path = ''): readonly 
   return Object.entries(raw).flatMap(([key, value]) => {
     const field = inList ? `${path}[${key}]` : path === '' ? key : `${path}.${key}`;
     if (Object.hasOwn(kept, key)) return ignoredFields(value, (kept as Record<string, unknown>)[key], field);
-    const name = shown(field);
-    return [
-      {
-        code: 'unknown-field',
-        message: `${name} is not known here and was left out`,
-        field: field.slice(0, 80),
-      } as const,
-    ];
+    const named = field.slice(0, LONGEST_PATH);
+    return [{ code: 'unknown-field', message: `${named} is not known here and was left out`, field: named } as const];
   });
 }

@@ -1,0 +1,162 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { FAMILIES } from '../../src/core/flexures/index.ts';
+import { asRad, radians } from '../../src/core/units.ts';
+import { MAX_LINK_LENGTH, readJointLink, RESERVED_KEYS, writeJointLink } from '../../src/files/jointLink.ts';
+import { readPart } from '../../src/files/partFile.ts';
+import { joint } from '../support/partGenerators.ts';
+
+const LINK =
+  'joint=1&id=rain-flap&name=Rain-flap+hinge&kind=straightLeaf&lines=2&length=12&depth=6&fillet=0.8&pad=4&inRow=1' +
+  '&angleDeg=35&ways=one+way&cycles=5000&held=false&chance=0.95&nozzle=0.4&lineWidth=0.42&layerHeight=0.2' +
+  '&firstLayerHeight=0.2&lying=flat&fitRule=nominal&filament=petg';
+
+function problemsOf(fragment: string) {
+  const read = readJointLink(fragment);
+  return read.ok ? [] : read.problems;
+}
+
+describe('a joint link', () => {
+  it('is readable: degrees, plain numbers, one key a value', () => {
+    const read = readJointLink(LINK);
+    expect(read).toMatchObject({
+      ok: true,
+      notes: [],
+      value: { movement: { angle: radians(35) }, name: 'Rain-flap hinge' },
+    });
+    expect(read.ok && writeJointLink(read.value)).toBe(LINK);
+  });
+
+  it('reads with its mark as well as without', () => {
+    expect(readJointLink(`#${LINK}`)).toEqual(readJointLink(LINK));
+  });
+
+  it('brings back exactly the joint that was written', () => {
+    fc.assert(
+      fc.property(joint, (written) => {
+        const read = readJointLink(writeJointLink(written));
+        expect(read.ok && read.value).toEqual(written);
+      }),
+    );
+  });
+
+  it('writes radians where no figure in degrees gives the same angle back', () => {
+    const read = readJointLink(LINK);
+    if (!read.ok) throw new Error('the example link must read');
+    // Searched for: some angle whose degrees, read back, are one unit in the last place off.
+    const candidates = Array.from({ length: 1000 }, (_, n) => 0.5 + n * 0.0013);
+    const angle = candidates.find((rad) => radians((rad * 180) / Math.PI) !== rad);
+    expect(angle).toBeDefined();
+    const link = writeJointLink({ ...read.value, movement: { ...read.value.movement, angle: asRad(angle ?? 0) } });
+    expect(link).toContain('angleRad=');
+    const back = readJointLink(link);
+    expect(back.ok && back.value.movement.angle).toBe(angle);
+  });
+
+  it('of any text is a joint or problems, never an exception', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary', maxLength: 200 }), (text) => {
+        for (const fragment of [text, `joint=1&${text}`, `${LINK}&${text}`]) {
+          const read = readJointLink(fragment);
+          expect(read.ok || read.problems.length > 0).toBe(true);
+        }
+      }),
+    );
+  });
+
+  it('with any value in any place is a joint or problems', () => {
+    const keys = [...new URLSearchParams(LINK).keys()];
+    fc.assert(
+      fc.property(fc.constantFrom(...keys), fc.oneof(fc.string(), fc.double().map(String)), (key, value) => {
+        const link = new URLSearchParams(LINK);
+        link.set(key, value);
+        const read = readJointLink(link.toString());
+        expect(read.ok || read.problems.length > 0).toBe(true);
+      }),
+    );
+  });
+
+  it('names a field that is missing', () => {
+    const names = { kind: 'family', angleDeg: 'movement.angle', cycles: 'movement.cycles', nozzle: 'profile.nozzle' };
+    for (const [key, field] of Object.entries({ ...names, lines: 'sizes.lines', name: 'name' })) {
+      const link = new URLSearchParams(LINK);
+      link.delete(key);
+      expect(problemsOf(link.toString())).toMatchObject([{ code: 'missing-field', field }]);
+    }
+  });
+
+  it.each([
+    ['length=12', 'length=twelve', 'wrong-type', 'sizes.length'],
+    ['length=12', 'length=', 'wrong-type', 'sizes.length'],
+    ['length=12', 'length=0x10', 'wrong-type', 'sizes.length'],
+    ['length=12', 'length=Infinity', 'wrong-type', 'sizes.length'],
+    ['length=12', 'length=1e999', 'not-a-number', 'sizes.length'],
+    ['length=12', 'length=0.1', 'below-minimum', 'sizes.length'],
+    ['held=false', 'held=no', 'wrong-type', 'movement.held'],
+    ['angleDeg=35', 'angleDeg=400', 'above-maximum', 'movement.angle'],
+    ['angleDeg=35', 'angleDeg=flat', 'wrong-type', 'movement.angle'],
+    ['filament=petg', 'filament=straw', 'unknown-filament', 'profile.filament'],
+    ['kind=straightLeaf', 'kind=zigzag', 'unknown-family', 'family'],
+    ['lying=flat', 'lying=crease', 'lying-not-possible', 'profile.lying'],
+  ])('with %s made %s is refused as %s', (from, to, code, field) => {
+    expect(problemsOf(LINK.replace(from, to))).toMatchObject([{ code, field }]);
+  });
+
+  it('with a value given twice is refused, since either could be meant', () => {
+    expect(problemsOf(`${LINK}&length=13`)).toMatchObject([{ code: 'given-twice', field: 'length' }]);
+    expect(problemsOf(`${LINK}&angleRad=0.6`)).toMatchObject([{ code: 'given-twice', field: 'angleRad' }]);
+  });
+
+  it('with keys of strangers reads and says what was left out', () => {
+    const read = readJointLink(`${LINK}&colour=red&__proto__=1&layers=3`);
+    expect(read).toMatchObject({ ok: true });
+    expect(read.ok && read.notes.map(({ code, field }) => `${code} ${field}`)).toEqual([
+      'unknown-field colour',
+      'unknown-field __proto__',
+      'unknown-field layers',
+    ]);
+  });
+
+  it.each(['', '#', 'joints', 'joint=', 'joint=0', 'joint=one', 'lesson=1'])('“%s” is no joint link', (fragment) => {
+    expect(problemsOf(fragment)).toMatchObject([{ code: 'not-our-file' }]);
+  });
+
+  it('of a newer program is refused as such', () => {
+    expect(problemsOf(LINK.replace('joint=1', 'joint=2'))).toMatchObject([{ code: 'newer-version', value: '2' }]);
+  });
+
+  it('too long is refused', () => {
+    expect(problemsOf(`joint=1&name=${'x'.repeat(MAX_LINK_LENGTH)}`)).toMatchObject([{ code: 'too-large' }]);
+  });
+
+  it('has a key of its own for every size of every family', () => {
+    const sizes = FAMILIES.flatMap(({ parameters }) => Object.keys(parameters));
+    expect(sizes.filter((size) => RESERVED_KEYS.includes(size))).toEqual([]);
+  });
+
+  it('is judged as a part file is', () => {
+    const link = readJointLink(LINK.replace('length=12', 'length=300'));
+    const joint = {
+      id: 'a',
+      name: 'a',
+      family: 'straightLeaf',
+      sizes: { lines: 2, length: 300, depth: 6, fillet: 0.8, pad: 4, inRow: 1 },
+      movement: { angle: radians(35), ways: 'one way', cycles: 5000, held: false, chance: 0.95 },
+      profile: {
+        nozzle: 0.4,
+        lineWidth: 0.42,
+        layerHeight: 0.2,
+        firstLayerHeight: 0.2,
+        lying: 'flat',
+        fitRule: 'nominal',
+        filament: 'petg',
+      },
+    };
+    const part = { name: 'a', invented: false, joints: [joint] };
+    const file = readPart(JSON.stringify({ format: 'bendbook-part', version: 1, units: 'mm N MPa rad', part }));
+    if (link.ok || file.ok) throw new Error('both must be refused');
+    expect(file.problems).toEqual(
+      link.problems.map((problem) => ({ ...problem, field: `joints[0].${problem.field}` })),
+    );
+  });
+});

@@ -1,0 +1,388 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import type { Joint } from '../../src/core/design/joint.ts';
+import type { Problem } from '../../src/core/problems.ts';
+import { radians } from '../../src/core/units.ts';
+import { MAX_NAME } from '../../src/files/names.ts';
+import { MAX_PART_BYTES, readKeptPart, readPart, readPartBytes, writePart } from '../../src/files/partFile.ts';
+import { migrate, type Document, type Migration } from '../../src/files/partMigrations.ts';
+
+const LEAF: Joint = {
+  id: 'flap',
+  name: 'Rain flap',
+  family: 'straightLeaf',
+  sizes: { lines: 2, length: 12, depth: 6, fillet: 0.8, pad: 4, inRow: 1 },
+  movement: { angle: radians(35), ways: 'one way', cycles: 5000, held: false, chance: 0.9 },
+  profile: {
+    nozzle: 0.4,
+    lineWidth: 0.42,
+    layerHeight: 0.2,
+    firstLayerHeight: 0.2,
+    lying: 'flat',
+    fitRule: 'nominal',
+    filament: 'petg',
+  },
+};
+const PART = { name: 'Station', invented: false, joints: [LEAF] };
+
+type Changes = { readonly [key: string]: unknown };
+
+/** The file of one leaf with some of its fields changed; groups are merged. */
+function fileWith(changes: Changes, joint: Changes = {}, header: Changes = {}): string {
+  const joints = [{ ...LEAF, ...joint }];
+  const part = { ...PART, joints, ...changes };
+  return JSON.stringify({ format: 'bendbook-part', version: 1, units: 'mm N MPa rad', part, ...header });
+}
+
+function problemsOf(text: string): readonly Problem[] {
+  const read = readPart(text);
+  return read.ok ? [] : read.problems;
+}
+
+function notesOf(text: string): readonly Problem[] {
+  const read = readPart(text);
+  expect(read.ok, JSON.stringify(read)).toBe(true);
+  return read.ok ? read.notes : [];
+}
+
+const saved = (name: string) => readFileSync(new URL(`saved/${name}`, import.meta.url), 'utf8');
+
+describe('the file of version 1, as it was released', () => {
+  const text = saved('part-v1.json');
+
+  it('reads with every value', () => {
+    const read = readPart(text);
+    expect(read).toMatchObject({ ok: true, value: { name: 'Balcony weather station', invented: true } });
+    if (!read.ok) return;
+    expect(read.value.joints.map(({ id, family }) => `${id} ${family}`)).toEqual([
+      'rain-flap straightLeaf',
+      'battery-door crease',
+      'borrowed-clip straightLeaf',
+    ]);
+    const [flap, door, clip] = read.value.joints;
+    expect(flap).toEqual({
+      id: 'rain-flap',
+      name: 'Rain-flap hinge',
+      family: 'straightLeaf',
+      sizes: { lines: 2, length: 12, depth: 6, fillet: 0.8, pad: 4, inRow: 1 },
+      movement: { angle: radians(35), ways: 'one way', cycles: 5000, held: false, chance: 0.95 },
+      profile: LEAF.profile,
+    });
+    expect(door?.profile).toMatchObject({ lying: 'crease', filament: 'pp' });
+    expect(clip?.measuredThickness).toBe(0.63);
+  });
+
+  it('is what is written today', () => {
+    const read = readPart(text);
+    expect(read.ok && writePart(read.value)).toBe(text);
+  });
+});
+
+describe('writing a part', () => {
+  it('gives the same text whatever order the fields were made in', () => {
+    const turned = (value: object) => Object.fromEntries(Object.entries(value).toReversed());
+    const joint = { ...turned(LEAF), sizes: turned(LEAF.sizes), movement: turned(LEAF.movement) } as unknown as Joint;
+    expect(writePart({ joints: [joint], invented: false, name: 'Station' })).toBe(writePart(PART));
+  });
+
+  it('leaves out a thickness that was not measured', () => {
+    expect(writePart(PART)).not.toContain('measuredThickness');
+    expect(writePart({ ...PART, joints: [{ ...LEAF, measuredThickness: 0.9 }] })).toContain('"measuredThickness": 0.9');
+  });
+});
+
+describe('a file that is not a part', () => {
+  it.each([
+    ['nothing', '', 'unreadable'],
+    ['only blanks', ' \n\t', 'unreadable'],
+    ['half a document', '{"format": "bendbook-part"', 'unreadable'],
+    ['prose', 'Once upon a hinge', 'unreadable'],
+    ['a number', '42', 'not-our-file'],
+    ['null', 'null', 'not-our-file'],
+    ['a list', '[]', 'not-our-file'],
+    ['another format', '{"format": "other", "version": 1}', 'not-our-file'],
+    ['brackets a million deep', '['.repeat(1e6), 'unreadable'],
+  ])('%s is refused', (_, text, code) => {
+    expect(problemsOf(text)).toMatchObject([{ code }]);
+  });
+
+  it('is refused for its size before it is parsed', () => {
+    expect(problemsOf(' '.repeat(MAX_PART_BYTES + 1))).toMatchObject([{ code: 'too-large', limit: MAX_PART_BYTES }]);
+    const bytes = new Uint8Array(MAX_PART_BYTES + 1);
+    expect(readPartBytes(bytes)).toMatchObject({ ok: false, problems: [{ code: 'too-large' }] });
+  });
+});
+
+describe('bytes', () => {
+  const text = fileWith({ name: 'Höhe' });
+  const utf8 = new TextEncoder().encode(text);
+
+  it('read with and without a mark of UTF-8, and so does text with its mark', () => {
+    expect(readPartBytes(utf8)).toMatchObject({ ok: true, value: { name: 'Höhe' } });
+    expect(readPartBytes(new Uint8Array([0xef, 0xbb, 0xbf, ...utf8]))).toEqual(readPartBytes(utf8));
+    expect(readPart(`\uFEFF${text}`)).toEqual(readPart(text));
+  });
+
+  it.each([
+    ['little end first, marked', [0xff, 0xfe], 0],
+    ['big end first, marked', [0xfe, 0xff], 1],
+    ['little end first', [], 0],
+    ['big end first', [], 1],
+  ])('of UTF-16, %s, are refused by name', (_, mark, at) => {
+    const wide = [...text].flatMap((c) => (at === 0 ? [c.charCodeAt(0), 0] : [0, c.charCodeAt(0)]));
+    const read = readPartBytes(new Uint8Array([...mark, ...wide]));
+    expect(read).toMatchObject({ ok: false, problems: [{ code: 'unreadable' }] });
+    expect(!read.ok && read.problems[0].message).toContain('UTF-16');
+  });
+
+  it('that are no text are refused', () => {
+    const read = readPartBytes(new Uint8Array([0x7b, 0xc3, 0x28]));
+    expect(!read.ok && read.problems[0].message).toContain('not UTF-8');
+  });
+});
+
+describe('versions', () => {
+  it('newer than this program are refused and said to be untouched', () => {
+    const [problem] = problemsOf(fileWith({}, {}, { version: 7 }));
+    expect(problem).toMatchObject({ code: 'newer-version', field: 'version', value: 7, limit: 1 });
+    expect(problem?.message).toContain('made by a newer Bendbook');
+    expect(problem?.message).toContain('untouched');
+  });
+
+  it.each([0, -1, 1.5, '1', null, true])('%s is no version', (version) => {
+    expect(problemsOf(fileWith({}, {}, { version }))).toMatchObject([{ code: 'wrong-type', field: 'version' }]);
+  });
+
+  it('missing is said', () => {
+    const text = JSON.stringify({ format: 'bendbook-part', part: {} });
+    expect(problemsOf(text)).toMatchObject([{ code: 'missing-field', field: 'version' }]);
+  });
+
+  // A planted step: an imagined version 1 that kept the title beside the part.
+  const moveTitle: Migration = ({ title, part, ...rest }) => ({ ...rest, part: { ...(part as object), name: title } });
+  const older = () => {
+    const document = JSON.parse(fileWith({}, {}, { title: 'Old title' })) as { part: Record<string, unknown> };
+    delete document.part['name'];
+    return document;
+  };
+
+  it('older are taken through the steps that follow', () => {
+    const read = readPart(JSON.stringify(older()), [moveTitle]);
+    expect(read).toMatchObject({ ok: true, value: { name: 'Old title', joints: [LEAF] }, notes: [] });
+  });
+
+  it('at the newest skip every step', () => {
+    const read = readPart(fileWith({}, {}, { version: 2 }), [moveTitle]);
+    expect(read).toMatchObject({ ok: true, value: { name: 'Station' } });
+  });
+
+  it('past the newest step are still refused', () => {
+    const read = readPart(fileWith({}, {}, { version: 3 }), [moveTitle]);
+    expect(read).toMatchObject({ ok: false, problems: [{ code: 'newer-version', limit: 2 }] });
+  });
+
+  it('run only the steps from their own, in order, and count up', () => {
+    const tag =
+      (n: number): Migration =>
+      (document) => ({ ...document, ran: [...((document['ran'] as number[] | undefined) ?? []), n] });
+    const steps = [tag(1), tag(2), tag(3)];
+    const start: Document = { version: 2 };
+    expect(migrate(start, 2, steps)).toEqual({ version: 4, ran: [2, 3] });
+    expect(start).toEqual({ version: 2 });
+  });
+
+  it('that a step cannot make sense of end as problems of shape', () => {
+    const read = readPart('{"format": "bendbook-part", "version": 1, "part": 5}', [moveTitle]);
+    expect(read.ok).toBe(false);
+  });
+});
+
+describe('fields', () => {
+  it('missing or of the wrong kind are all named at once, with value and what was expected', () => {
+    const movement = { ...LEAF.movement, held: 'no', ways: 'sideways' };
+    const { depth: _, ...sizes } = LEAF.sizes as { depth: number };
+    const text = fileWith({ invented: 1 }, { movement, sizes: { ...sizes, length: '12' }, profile: null });
+    expect(problemsOf(text).map(({ code, message }) => `${code}: ${message}`)).toEqual([
+      'wrong-type: invented is 1, expected true or false',
+      'wrong-type: joints[0].sizes.length is “12”, expected a number',
+      'missing-field: joints[0].sizes.depth is missing, expected a number',
+      'not-one-of: joints[0].movement.ways is “sideways”, expected one of one way, both ways',
+      'wrong-type: joints[0].movement.held is “no”, expected true or false',
+      'wrong-type: joints[0].profile is null, expected an object',
+    ]);
+  });
+
+  it('past twenty are counted', () => {
+    const problems = problemsOf(fileWith({ joints: Array.from({ length: 9 }, () => ({})) }));
+    expect(problems).toHaveLength(20);
+    // Six fields of each of nine joints are missing: id, name, family, sizes, movement, profile.
+    expect(problems.at(-1)?.message).toContain('(and 34 more)');
+  });
+
+  it('of a list where an object belongs is refused', () => {
+    expect(problemsOf(fileWith({}, { sizes: [1, 2] })).map(({ field }) => field)).toContain('joints[0].sizes.lines');
+  });
+
+  it('in other units are refused', () => {
+    expect(problemsOf(fileWith({}, {}, { units: 'inch lbf psi deg' }))).toMatchObject([
+      { code: 'not-one-of', field: 'units', value: 'inch lbf psi deg' },
+    ]);
+  });
+
+  it('too large for a number are refused by name', () => {
+    const text = fileWith({}).replace('"length":12', '"length":1e999');
+    expect(problemsOf(text)).toMatchObject([{ code: 'not-a-number', field: 'joints[0].sizes.length' }]);
+  });
+
+  it('that are not known are left out with a note, whatever they hold', () => {
+    const sizes = { ...LEAF.sizes, colour: 3 };
+    const text = fileWith({ author: {} }, { sizes, note: [[1]] }, { later: 1 });
+    expect(readPart(text)).toMatchObject({ ok: true, value: PART });
+    expect(notesOf(text).map(({ code, field }) => `${code} ${field}`)).toEqual([
+      'unknown-field later',
+      'unknown-field joints[0].sizes.colour',
+      'unknown-field joints[0].note',
+      'unknown-field author',
+    ]);
+  });
+
+  it('that reach for prototypes do no harm', () => {
+    const hostile = '"__proto__":{"polluted":1,"held":true},"constructor":{"prototype":{"polluted":1}},';
+    const text = fileWith({}).replaceAll('{', `{${hostile}`);
+    const read = readPart(text);
+    expect(read).toMatchObject({ ok: true, value: PART });
+    expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
+    expect(read.ok && Object.keys(read.value)).toEqual(['name', 'invented', 'joints']);
+    expect(read.ok && Object.getPrototypeOf(read.value.joints[0]?.sizes)).toBe(Object.prototype);
+  });
+
+  it('cannot be lent by a prototype', () => {
+    const joint = '{"__proto__": {"id": "a", "name": "a", "family": "straightLeaf"}}';
+    const text = `{"format":"bendbook-part","version":1,"units":"mm N MPa rad","part":{"name":"x","invented":false,"joints":[${joint}]}}`;
+    expect(problemsOf(text).map(({ field }) => field)).toContain('joints[0].family');
+  });
+});
+
+describe('values', () => {
+  it.each([
+    ['an unknown family', { family: 'zigzag' }, 'unknown-family', 'joints[0].family'],
+    [
+      'an unknown filament',
+      { profile: { ...LEAF.profile, filament: 'wood' } },
+      'unknown-filament',
+      'joints[0].profile.filament',
+    ],
+    [
+      'an impossible lie',
+      { profile: { ...LEAF.profile, lying: 'crease' } },
+      'lying-not-possible',
+      'joints[0].profile.lying',
+    ],
+    ['a size out of range', { sizes: { ...LEAF.sizes, length: 0 } }, 'below-minimum', 'joints[0].sizes.length'],
+    ['half a line', { sizes: { ...LEAF.sizes, lines: 2.5 } }, 'not-whole', 'joints[0].sizes.lines'],
+    ['a nozzle out of range', { profile: { ...LEAF.profile, nozzle: 9 } }, 'above-maximum', 'joints[0].profile.nozzle'],
+    ['a thickness out of range', { measuredThickness: 0.01 }, 'below-minimum', 'joints[0].measuredThickness'],
+    [
+      'an angle past a turn',
+      { movement: { ...LEAF.movement, angle: 35 } },
+      'above-maximum',
+      'joints[0].movement.angle',
+    ],
+  ])('%s is refused', (_, joint, code, field) => {
+    expect(problemsOf(fileWith({}, joint))).toMatchObject([{ code, field }]);
+  });
+
+  it('of every joint are judged', () => {
+    const bad = { ...LEAF, sizes: { ...LEAF.sizes, length: 0 } };
+    const fields = problemsOf(fileWith({ joints: [bad, LEAF, bad] })).map(({ field }) => field);
+    expect(fields).toEqual(['joints[0].sizes.length', 'joints[2].sizes.length']);
+  });
+
+  it('that deserve caution come back as notes', () => {
+    const notes = notesOf(fileWith({}, { sizes: { ...LEAF.sizes, fillet: 0 } }));
+    expect(notes).toMatchObject([{ code: 'sharp-root', field: 'joints[0].sizes.fillet' }]);
+  });
+
+  it('name a family of any length in a short message', () => {
+    expect(problemsOf(fileWith({}, { family: 'z'.repeat(1e5) }))[0]?.message.length).toBeLessThan(200);
+  });
+});
+
+describe('names and ids', () => {
+  it('are trimmed to one line of at most 80 characters, with a note', () => {
+    const text = fileWith({ name: '  Two\nlines\u0000 ' }, { name: '🌦'.repeat(90) });
+    expect(readPart(text)).toMatchObject({
+      ok: true,
+      value: { name: 'Two lines', joints: [{ name: '🌦'.repeat(MAX_NAME) }] },
+    });
+    expect(notesOf(text)).toMatchObject([
+      { code: 'changed-name', field: 'name' },
+      { code: 'changed-name', field: 'joints[0].name' },
+    ]);
+  });
+
+  it('that are empty get a name', () => {
+    expect(readPart(fileWith({ name: ' ' }, { name: '', id: '' }))).toMatchObject({
+      ok: true,
+      value: { name: 'Part', joints: [{ name: 'Joint 1', id: 'joint-1' }] },
+    });
+  });
+
+  it('used twice are parted, with a note for each change', () => {
+    const ids = ['a', 'a', 'a-2', 'a'];
+    const text = fileWith({ joints: ids.map((id) => ({ ...LEAF, id })) });
+    const read = readPart(text);
+    expect(read.ok && read.value.joints.map(({ id }) => id)).toEqual(['a', 'a-2', 'a-2-2', 'a-3']);
+    expect(notesOf(text).map(({ code, field }) => `${code} ${field}`)).toEqual([
+      'repaired-id joints[1].id',
+      'repaired-id joints[2].id',
+      'repaired-id joints[3].id',
+    ]);
+  });
+
+  it('stay within their length when parted, so that they read back unchanged', () => {
+    const id = 'x'.repeat(MAX_NAME);
+    const read = readPart(
+      fileWith({
+        joints: [
+          { ...LEAF, id },
+          { ...LEAF, id },
+        ],
+      }),
+    );
+    expect(read.ok && readPart(writePart(read.value))).toMatchObject({ ok: true, notes: [] });
+  });
+});
+
+describe('the number of joints', () => {
+  const many = (count: number) => Array.from({ length: count }, (_, index) => ({ ...LEAF, id: `joint-${index}` }));
+
+  it('may be none, and may be 200', () => {
+    expect(readPart(fileWith({ joints: [] }))).toMatchObject({ ok: true, value: { joints: [] } });
+    expect(readPart(fileWith({ joints: many(200) })).ok).toBe(true);
+  });
+
+  it('past 200 is one problem', () => {
+    expect(problemsOf(fileWith({ joints: many(201) }))).toMatchObject([
+      { code: 'too-large', field: 'joints', value: 201, limit: 200 },
+    ]);
+    expect(problemsOf(fileWith({ joints: Array.from({ length: 3e5 }, () => 0) }))).toHaveLength(1);
+  });
+});
+
+describe('a part that was kept', () => {
+  const text = fileWith({}, { sizes: { ...LEAF.sizes, length: 0 } });
+
+  it('is given back as it stood, what the core refuses as notes', () => {
+    expect(readPart(text).ok).toBe(false);
+    expect(readKeptPart(text)).toMatchObject({
+      ok: true,
+      value: { joints: [{ sizes: { length: 0 } }] },
+      notes: [{ code: 'below-minimum', field: 'joints[0].sizes.length' }],
+    });
+  });
+
+  it('must still have the right shape', () => {
+    expect(readKeptPart(fileWith({ joints: [{}] })).ok).toBe(false);
+  });
+});
