@@ -97,17 +97,16 @@ function sharp(x: Mm, y: Mm): Corner {
   return { x, y, radius: 0 };
 }
 
-/** Layers build a curve in steps: with fewer than two of them the fillet is one square step. */
+/** Layers build a curve in steps; a fillet that rounds to fewer than two of them is one square step. */
 function noteFilletInSteps(fillet: Mm, layer: Mm): readonly Problem[] {
-  const least = 2 * layer;
-  if (!(fillet > 0) || fillet >= least * (1 - 1e-9)) return [];
+  if (!(fillet > 0) || fillet >= 1.5 * layer * (1 - 1e-9)) return [];
   return [
     {
       code: 'fillet-in-steps',
-      message: `A fillet of ${plain(fillet)} mm is under two layers of ${plain(layer)} mm, so it prints as one square step; make it at least ${plain(least)} mm`,
+      message: `A fillet of ${plain(fillet)} mm is closer to one layer of ${plain(layer)} mm than to two, so it prints as a square step; make it at least ${plain(2 * layer)} mm`,
       field: 'sizes.fillet',
       value: fillet,
-      limit: least,
+      limit: 2 * layer,
     },
   ];
 }

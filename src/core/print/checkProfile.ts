@@ -57,8 +57,16 @@ export const SHARES = {
 
 /** Shares are products of decimals such as 0.4·0.9; a part in 10⁹ is no reason to refuse one. */
 const ROUND_OFF = 1e-9;
-const above = (value: number, limit: number) => value > limit * (1 + ROUND_OFF);
-const below = (value: number, limit: number) => value < limit * (1 - ROUND_OFF);
+
+/** Whether a length is above a limit by more than round-off. */
+export function isAbove(value: Mm, limit: Mm): boolean {
+  return value > limit * (1 + ROUND_OFF);
+}
+
+/** Whether a length is not at least a limit, but for round-off; NaN never is. */
+export function isBelow(value: Mm, limit: Mm): boolean {
+  return !(value >= limit * (1 - ROUND_OFF));
+}
 
 /**
  * Line widths that a nozzle can lay at all, and those that it lays well.
@@ -131,7 +139,7 @@ function checkAgainstNozzle(profile: PrintProfile): Problem[] {
     });
 
   const forNozzle = `for a ${plain(nozzle)} mm nozzle`;
-  if (below(lineWidth, width.min)) {
+  if (isBelow(lineWidth, width.min)) {
     refuse(
       'lineWidth',
       'below-minimum',
@@ -139,7 +147,7 @@ function checkAgainstNozzle(profile: PrintProfile): Problem[] {
       `below ${plain(width.min)} mm ${forNozzle}, where the melt tears; widen the line or take a finer nozzle`,
     );
   }
-  if (above(lineWidth, width.max)) {
+  if (isAbove(lineWidth, width.max)) {
     refuse(
       'lineWidth',
       'above-maximum',
@@ -147,7 +155,7 @@ function checkAgainstNozzle(profile: PrintProfile): Problem[] {
       `above ${plain(width.max)} mm ${forNozzle}, wider than the flat of its tip; narrow the line or take a larger nozzle`,
     );
   }
-  if (above(layerHeight, highest)) {
+  if (isAbove(layerHeight, highest)) {
     refuse(
       'layerHeight',
       'above-maximum',
@@ -155,7 +163,7 @@ function checkAgainstNozzle(profile: PrintProfile): Problem[] {
       `above the ${plain(highest)} mm of the nozzle, so layers are not pressed together; lower it`,
     );
   }
-  if (above(firstLayerHeight, highest)) {
+  if (isAbove(firstLayerHeight, highest)) {
     refuse(
       'firstLayerHeight',
       'above-maximum',
@@ -164,7 +172,7 @@ function checkAgainstNozzle(profile: PrintProfile): Problem[] {
     );
   }
   // A bead higher than wide has no stadium section, and every area and spacing here rests on one.
-  if (above(layerHeight, lineWidth)) {
+  if (isAbove(layerHeight, lineWidth)) {
     refuse(
       'layerHeight',
       'layer-above-line-width',
@@ -184,9 +192,9 @@ function noteLineWidth({ nozzle, lineWidth }: PrintProfile): Problem[] {
     value: lineWidth,
     limit,
   });
-  if (below(lineWidth, min))
+  if (isBelow(lineWidth, min))
     return [note('line-narrow-for-nozzle', min, `under ${plain(min)} mm, where lines come out uneven,`)];
-  if (above(lineWidth, max))
+  if (isAbove(lineWidth, max))
     return [note('line-wide-for-nozzle', max, `over ${plain(max)} mm, where lines are pressed together poorly,`)];
   return [];
 }
@@ -194,7 +202,7 @@ function noteLineWidth({ nozzle, lineWidth }: PrintProfile): Problem[] {
 function noteLayers({ nozzle, layerHeight, firstLayerHeight }: PrintProfile): Problem[] {
   const notes: Problem[] = [];
   const well = SHARES.layerSoft * nozzle;
-  if (above(layerHeight, well)) {
+  if (isAbove(layerHeight, well)) {
     notes.push({
       code: 'layer-above-nozzle-share',
       message: `A layer height of ${plain(layerHeight)} mm is over ${plain(well)} mm, 0.8 of the nozzle, where layers bond weakly; lower it (common practice, no source)`,
@@ -204,7 +212,7 @@ function noteLayers({ nozzle, layerHeight, firstLayerHeight }: PrintProfile): Pr
     });
   }
   const first = SHARES.firstLayerSoft;
-  if (below(firstLayerHeight, first.min * layerHeight) || above(firstLayerHeight, first.max * layerHeight)) {
+  if (isBelow(firstLayerHeight, first.min * layerHeight) || isAbove(firstLayerHeight, first.max * layerHeight)) {
     notes.push({
       code: 'first-layer-differs',
       message: `A first layer of ${plain(firstLayerHeight)} mm is not between one and two layers of ${plain(layerHeight)} mm, so what lies on the plate is not the thickness the layer count suggests; bring them together`,

@@ -2,7 +2,7 @@ import { plain, type Problem } from '../problems.ts';
 import { fail, ok, type Result } from '../result.ts';
 import type { Mm } from '../units.ts';
 import { beadOverlap, beadSpacing } from './bead.ts';
-import { layableWidths } from './checkProfile.ts';
+import { isAbove, isBelow, layableWidths } from './checkProfile.ts';
 import { COUNT_ROUND_OFF, nearestWhole, type NearestCount } from './nearestCount.ts';
 import type { PrintProfile } from './profile.ts';
 
@@ -186,19 +186,19 @@ export function lineWidthFor(
     limit,
   });
 
-  if (!(width >= least * (1 - COUNT_ROUND_OFF))) {
+  if (isBelow(width, least)) {
     return fail(problem('width-not-layable', least, `below the ${plain(least)} mm that can be laid; take fewer lines`));
   }
-  if (width > hard.max * (1 + COUNT_ROUND_OFF)) {
+  if (isAbove(width, hard.max)) {
     return fail(
       problem('width-not-layable', hard.max, `above the ${plain(hard.max)} mm that can be laid; take more lines`),
     );
   }
-  if (width < soft.min)
+  if (isBelow(width, soft.min))
     return ok(width, [
       problem('line-narrow-for-nozzle', soft.min, `under ${plain(soft.min)} mm, where lines come out uneven`),
     ]);
-  if (width > soft.max)
+  if (isAbove(width, soft.max))
     return ok(width, [
       problem('line-wide-for-nozzle', soft.max, `over ${plain(soft.max)} mm, where lines are pressed together poorly`),
     ]);
