@@ -1,0 +1,34 @@
+/** Values as they can be shown: what a field puts in force is what stands in it. */
+import { asRad, degrees, radians } from '../../core/units.ts';
+import type { LengthUnit } from '../text/numbers.ts';
+import type { QuantityKind } from './quantity.ts';
+
+const MM_PER_INCH = 25.4;
+
+function toGrid(value: number, perUnit: number): number {
+  return Math.round(value * perUnit) / perUnit;
+}
+
+/** To a micrometre or a ten-thousandth of an inch, a hundredth of a degree: finer than anything that is printed. */
+export function settled(value: number, kind: QuantityKind, unit: LengthUnit): number {
+  if (kind === 'angle') return radians(toGrid(degrees(asRad(value)), 100));
+  if (kind !== 'length') return value;
+  return unit === 'mm' ? toGrid(value, 1000) : toGrid(value / MM_PER_INCH, 10_000) * MM_PER_INCH;
+}
+
+/** A step in the chosen unit: itself in mm, the nearest of 1, 2, 5 × 10ⁿ inch. */
+export function stepIn(unit: LengthUnit, step: number): number {
+  if (unit === 'mm') return step;
+  const inches = step / MM_PER_INCH;
+  const decade = 10 ** Math.floor(Math.log10(inches));
+  const nearest = [1, 2, 5, 10].reduce((a, b) =>
+    Math.abs(Math.log((b * decade) / inches)) < Math.abs(Math.log((a * decade) / inches)) ? b : a,
+  );
+  return nearest * decade * MM_PER_INCH;
+}
+
+/** One press on a number of flexes: half of its decade, so that 5 000 steps by 500 and 40 by 5; below 20, by one. */
+export function cyclesStep(cycles: number, up: boolean): number {
+  const from = up ? cycles : cycles - 1;
+  return from < 20 ? 1 : 10 ** Math.floor(Math.log10(from)) / 2;
+}
