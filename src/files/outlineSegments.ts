@@ -4,7 +4,7 @@ import { bearing, distance, sweep, type Arc } from '../core/geometry/vector.ts';
 import type { Mm } from '../core/units.ts';
 
 /** A nanometre: finer than any drawing program keeps, coarser than round-off. */
-export const FINEST: Mm = 1e-6;
+const FINEST: Mm = 1e-6;
 
 export interface Segment {
   readonly from: Point;

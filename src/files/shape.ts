@@ -6,7 +6,7 @@ import * as v from 'valibot';
 import type { Problem } from '../core/problems.ts';
 
 /** More problems than this help nobody; the last one then says how many were left out. */
-export const MAX_PROBLEMS = 20;
+const MAX_PROBLEMS = 20;
 
 const LONGEST_VALUE = 40;
 const LONGEST_PATH = 80;

@@ -3,8 +3,7 @@
  * them. Compared are units, kinds, vertices and bulges as read; area and extent are worked out here from the
  * vertices and bulges alone, so nothing of the core's geometry can hide a fault in the file.
  */
-import DxfParser from 'dxf-parser';
-import type { ILwpolylineEntity } from 'dxf-parser';
+import { DxfParser, type ILwpolylineEntity } from 'dxf-parser';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bounds, pathArea } from '../../src/core/geometry/flatten.ts';

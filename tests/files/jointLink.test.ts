@@ -136,7 +136,7 @@ describe('a joint link', () => {
 
   it('is judged as a part file is', () => {
     const link = readJointLink(LINK.replace('length=12', 'length=300'));
-    const joint = {
+    const same = {
       id: 'a',
       name: 'a',
       family: 'straightLeaf',
@@ -152,7 +152,7 @@ describe('a joint link', () => {
         filament: 'petg',
       },
     };
-    const part = { name: 'a', invented: false, joints: [joint] };
+    const part = { name: 'a', invented: false, joints: [same] };
     const file = readPart(JSON.stringify({ format: 'bendbook-part', version: 1, units: 'mm N MPa rad', part }));
     if (link.ok || file.ok) throw new Error('both must be refused');
     expect(file.problems).toEqual(

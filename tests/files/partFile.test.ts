@@ -45,6 +45,23 @@ function notesOf(text: string): readonly Problem[] {
   return read.ok ? read.notes : [];
 }
 
+// A planted step: an imagined version 1 that kept the title beside the part.
+const moveTitle: Migration = ({ title, part, ...rest }) => ({ ...rest, part: { ...(part as object), name: title } });
+function older() {
+  const document = JSON.parse(fileWith({}, {}, { title: 'Old title' })) as { part: Record<string, unknown> };
+  delete document.part['name'];
+  return document;
+}
+
+/** A step that only leaves word that it ran. */
+const tag =
+  (n: number): Migration =>
+  (document) => ({ ...document, ran: [...((document['ran'] as number[] | undefined) ?? []), n] });
+
+const many = (count: number) => Array.from({ length: count }, (_, index) => ({ ...LEAF, id: `joint-${index}` }));
+
+const turned = (value: object) => Object.fromEntries(Object.entries(value).toReversed());
+
 const saved = (name: string) => readFileSync(new URL(`saved/${name}`, import.meta.url), 'utf8');
 
 describe('the file of version 1, as it was released', () => {
@@ -80,7 +97,6 @@ describe('the file of version 1, as it was released', () => {
 
 describe('writing a part', () => {
   it('gives the same text whatever order the fields were made in', () => {
-    const turned = (value: object) => Object.fromEntries(Object.entries(value).toReversed());
     const joint = { ...turned(LEAF), sizes: turned(LEAF.sizes), movement: turned(LEAF.movement) } as unknown as Joint;
     expect(writePart({ joints: [joint], invented: false, name: 'Station' })).toBe(writePart(PART));
   });
@@ -129,7 +145,7 @@ describe('bytes', () => {
     ['little end first', [], 0],
     ['big end first', [], 1],
   ])('of UTF-16, %s, are refused by name', (_, mark, at) => {
-    const wide = [...text].flatMap((c) => (at === 0 ? [c.charCodeAt(0), 0] : [0, c.charCodeAt(0)]));
+    const wide = Array.from(text).flatMap((c) => (at === 0 ? [c.charCodeAt(0), 0] : [0, c.charCodeAt(0)]));
     const read = readPartBytes(new Uint8Array([...mark, ...wide]));
     expect(read).toMatchObject({ ok: false, problems: [{ code: 'unreadable' }] });
     expect(!read.ok && read.problems[0].message).toContain('UTF-16');
@@ -158,14 +174,6 @@ describe('versions', () => {
     expect(problemsOf(text)).toMatchObject([{ code: 'missing-field', field: 'version' }]);
   });
 
-  // A planted step: an imagined version 1 that kept the title beside the part.
-  const moveTitle: Migration = ({ title, part, ...rest }) => ({ ...rest, part: { ...(part as object), name: title } });
-  const older = () => {
-    const document = JSON.parse(fileWith({}, {}, { title: 'Old title' })) as { part: Record<string, unknown> };
-    delete document.part['name'];
-    return document;
-  };
-
   it('older are taken through the steps that follow', () => {
     const read = readPart(JSON.stringify(older()), [moveTitle]);
     expect(read).toMatchObject({ ok: true, value: { name: 'Old title', joints: [LEAF] }, notes: [] });
@@ -182,9 +190,6 @@ describe('versions', () => {
   });
 
   it('run only the steps from their own, in order, and count up', () => {
-    const tag =
-      (n: number): Migration =>
-      (document) => ({ ...document, ran: [...((document['ran'] as number[] | undefined) ?? []), n] });
     const steps = [tag(1), tag(2), tag(3)];
     const start: Document = { version: 2 };
     expect(migrate(start, 2, steps)).toEqual({ version: 4, ran: [2, 3] });
@@ -355,8 +360,6 @@ describe('names and ids', () => {
 });
 
 describe('the number of joints', () => {
-  const many = (count: number) => Array.from({ length: count }, (_, index) => ({ ...LEAF, id: `joint-${index}` }));
-
   it('may be none, and may be 200', () => {
     expect(readPart(fileWith({ joints: [] }))).toMatchObject({ ok: true, value: { joints: [] } });
     expect(readPart(fileWith({ joints: many(200) })).ok).toBe(true);

@@ -20,8 +20,8 @@ interface Spot {
  */
 function arcArea(a: Spot, radius: number, large: number, clockwise: number, b: Spot): number {
   const half = { x: (a.x - b.x) / 2, y: (a.y - b.y) / 2 };
-  const square = half.x ** 2 + half.y ** 2;
-  const root = Math.sqrt(Math.max(0, (radius ** 2 - square) / square)) * (large === clockwise ? -1 : 1);
+  const quarter = half.x ** 2 + half.y ** 2;
+  const root = Math.sqrt(Math.max(0, (radius ** 2 - quarter) / quarter)) * (large === clockwise ? -1 : 1);
   const from = { x: half.x - root * half.y, y: half.y + root * half.x };
   const to = { x: -half.x - root * half.y, y: -half.y + root * half.x };
   let swept = Math.atan2(to.y, to.x) - Math.atan2(from.y, from.x);

@@ -1,0 +1,152 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { reportAssessment, reportPart } from '../../src/cli/report.ts';
+import { assess } from '../../src/core/design/assess.ts';
+import type { Assessment } from '../../src/core/design/assessment.ts';
+import type { Part } from '../../src/core/design/joint.ts';
+import { asRad } from '../../src/core/units.ts';
+import { readPart } from '../../src/files/partFile.ts';
+import { joint } from '../support/partGenerators.ts';
+
+function savedPart(): Part {
+  const read = readPart(readFileSync(new URL('saved/part-v1.json', import.meta.url), 'utf8'));
+  if (!read.ok) throw new Error('the saved part must read');
+  return read.value;
+}
+
+function assessed(index: number): Assessment {
+  const result = assess(savedPart().joints[index] as Part['joints'][number]);
+  if (!result.ok) throw new Error('the saved joint must be assessed');
+  return result.value;
+}
+
+/** What stands at a path such as `life_cycles.p10`. */
+function at(report: unknown, path: string): unknown {
+  return path.split('.').reduce<unknown>((value, key) => (value as Record<string, unknown>)[key], report);
+}
+
+function numbersIn(value: unknown): number[] {
+  if (typeof value === 'number') return [value];
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(numbersIn) : [];
+}
+
+describe('the report of a joint', () => {
+  const leaf = assessed(0);
+  const report = reportAssessment(leaf);
+
+  it('says the inputs as understood, with units in the keys', () => {
+    expect(report).toMatchObject({
+      id: 'rain-flap',
+      name: 'Rain-flap hinge',
+      family: 'straightLeaf',
+      inputs: {
+        sizes: { lines: 2, length_mm: 12, depth_mm: 6, fillet_mm: 0.8, pad_mm: 4, in_row: 1 },
+        movement: { angle_rad: leaf.joint.movement.angle, angle_deg: 35, ways: 'one way', cycles: 5000, held: false },
+        profile: { nozzle_mm: 0.4, line_width_mm: 0.42, layer_height_mm: 0.2, first_layer_height_mm: 0.2 },
+      },
+    });
+    expect(report['inputs']).not.toHaveProperty('measured_thickness_mm');
+    expect(at(reportAssessment(assessed(2)), 'inputs.measured_thickness_mm')).toBe(0.63);
+  });
+
+  it.each<[string, (a: Assessment) => unknown]>([
+    ['thickness_mm', (a) => a.section.thickness],
+    ['length_mm', (a) => a.length],
+    ['lines.count', (a) => a.section.count],
+    ['lines.exact', (a) => a.fit.exact],
+    ['peak_strain.value', (a) => a.strain.peak],
+    ['peak_strain.where', (a) => a.strain.where],
+    ['peak_strain.nominal', (a) => a.strain.nominal],
+    ['peak_strain.root_factor', (a) => a.strain.rootFactor],
+    ['effort.torque_Nmm', (a) => a.effort.torque],
+    ['effort.low_Nmm', (a) => a.effort.torqueLow],
+    ['effort.high_Nmm', (a) => a.effort.torqueHigh],
+    ['effort.stiffness_Nmm_per_rad', (a) => a.effort.stiffness],
+    ['set.angle_rad', (a) => a.set.angle],
+    ['set.fraction', (a) => a.set.fraction],
+    ['over_bend.at_single_rad', (a) => a.overBend.atSingle],
+    ['over_bend.at_yield_rad', (a) => a.overBend.atYield],
+    ['over_bend.at_break_rad', (a) => a.overBend.atBreak],
+    ['over_bend.hard_stop_rad', (a) => a.overBend.hardStop],
+    ['life_cycles.p10', (a) => a.life.total.p10],
+    ['life_cycles.p50', (a) => a.life.total.p50],
+    ['life_cycles.p90', (a) => a.life.total.p90],
+    ['life_cycles.scatter_only.p10', (a) => a.life.scatter.p10],
+    ['life_cycles.beyond', (a) => a.life.beyond],
+    ['life_cycles.counted_up_to', (a) => a.life.maxReportableCycles],
+    ['chance.reach_wanted', (a) => a.life.chance],
+    ['chance.scatter_only', (a) => a.life.chanceScatterOnly],
+    ['chance.wanted', (a) => a.joint.movement.chance],
+    ['verdict.grade', (a) => a.verdict.grade],
+    ['verdict.reason', (a) => a.verdict.reason],
+    ['verdict.margin', (a) => a.verdict.margin],
+  ])('has %s from the assessment', (path, expected) => {
+    expect(expected(leaf)).toBeDefined();
+    expect(at(report, path)).toBe(expected(leaf));
+  });
+
+  it('lists every allowable with where it comes from', () => {
+    expect(report['allowables']).toEqual(leaf.allowables);
+  });
+
+  it('counts layers where the family is laid in layers', () => {
+    expect(at(reportAssessment(assessed(1)), 'layers.count')).toBe(2);
+  });
+
+  it('says null and why, where JSON has no number', () => {
+    const endless = {
+      ...leaf,
+      verdict: { ...leaf.verdict, margin: Infinity },
+      set: { angle: asRad(NaN), fraction: 0 },
+    };
+    const said = reportAssessment(endless);
+    expect(at(said, 'verdict.margin')).toBeNull();
+    expect(at(said, 'set.angle_rad')).toBeNull();
+    expect(said['notes']).toMatchObject([
+      { code: 'no-answer', field: 'set.angle_rad' },
+      { code: 'no-answer', field: 'set.angle_deg' },
+      { code: 'no-answer', field: 'verdict.margin' },
+    ]);
+  });
+
+  it('withholds lives past what anyone has counted, and says so', () => {
+    const counted = leaf.life.maxReportableCycles;
+    const total = { p10: counted, p50: counted + 1, p90: counted * 10 };
+    const said = reportAssessment({ ...leaf, life: { ...leaf.life, total } });
+    expect(said['life_cycles']).toMatchObject({ p10: counted, p50: null, p90: null, counted_up_to: counted });
+    expect(said['notes']).toMatchObject([
+      { code: 'beyond-data', field: 'life_cycles.p50', limit: counted },
+      { code: 'beyond-data', field: 'life_cycles.p90', limit: counted },
+    ]);
+  });
+
+  it('of any joint survives JSON and holds only finite numbers', () => {
+    fc.assert(
+      fc.property(joint, (any) => {
+        const [said] = reportPart({ name: 'x', invented: false, joints: [any] }, []).joints;
+        expect(JSON.parse(JSON.stringify(said))).toEqual(said);
+        expect(numbersIn(said).every(Number.isFinite)).toBe(true);
+        expect(said).not.toHaveProperty('problems');
+      }),
+    );
+  });
+});
+
+describe('the report of a part', () => {
+  it('gives a joint that cannot be assessed its problems and leaves the others their answers', () => {
+    const { joints } = savedPart();
+    const bad = { ...(joints[0] as Part['joints'][number]), family: 'zigzag' };
+    const said = reportPart({ name: 'x', invented: false, joints: [bad, ...joints] }, []);
+    expect(said.joints[0]).toMatchObject({ id: 'rain-flap', problems: [{ code: 'unknown-family' }] });
+    expect(said.joints.slice(1).every((one) => 'verdict' in one)).toBe(true);
+  });
+
+  it('keeps what reading had to repair and leaves cautions to the joints', () => {
+    const text = readFileSync(new URL('saved/part-v1.json', import.meta.url), 'utf8');
+    const read = readPart(text.replace('"id": "battery-door"', '"id": "rain-flap"'));
+    if (!read.ok) throw new Error('a repeated id is repaired');
+    expect(read.notes.length).toBeGreaterThan(1);
+    expect(reportPart(read.value, read.notes).notes).toMatchObject([{ code: 'repaired-id', field: 'joints[1].id' }]);
+  });
+});
