@@ -55,7 +55,10 @@ describe('moulded PC, reversed flexure', () => {
   ])('at %s cycles, %s MPa', (cycles, stress) => {
     const printed = equivalentStrain(stress / 2350, -1, 0.5) * 0.7;
     const elastic = strainAtLife(cycles, { ...filament('pc').life, B: 0 });
-    expectClose(Math.log10(elastic), Math.log10(printed), { abs: 0.11, because: 'a straight line through four points' });
+    expectClose(Math.log10(elastic), Math.log10(printed), {
+      abs: 0.11,
+      because: 'a straight line through four points',
+    });
   });
 });
 

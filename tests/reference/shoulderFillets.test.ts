@@ -64,6 +64,9 @@ function peterson(load: Load, thickness: number, shoulder: number, fillet: numbe
 
 const roark = (load: Load, shoulder: number, fillet: number) => shoulderConcentration(load, 1, shoulder, fillet);
 
+/** Sum of the terms that do not depend on h/r. */
+const constants = (branch: Branch): number => branch.reduce((sum, [a]) => sum + a, 0);
+
 /** y from 0 to 1 in tenths, at which the branches are compared where they meet. */
 const DEPTHS = Array.from({ length: 11 }, (_, i) => i / 10);
 const jump = (low: Branch, high: Branch): number =>
@@ -112,7 +115,6 @@ describe('the misprints in circulation break the meeting of the branches', () =>
     expect(jump(PETERSON.tension.low, PETERSON.tension.high)).toBeLessThan(0.01);
     expect(jump(PETERSON.tension.low, MISPRINTED_TENSION)).toBeGreaterThan(0.03);
     // A step of no depth and one without end both leave a plain bar: at y = 1 the constant terms sum to 1.
-    const constants = (branch: Branch) => branch.reduce((sum, [a]) => sum + a, 0);
     expectClose(constants(PETERSON.tension.high), 1, { abs: 0.002, because: 'coefficients printed to 3 places' });
     expect(Math.abs(constants(MISPRINTED_TENSION) - 1)).toBeGreaterThan(0.03);
   });

@@ -21,7 +21,7 @@ export const PLA: Filament = {
       [47.4, 40, 60],
       'MPa',
       'along lines',
-      '47.4 ± 1.1 (n=3); S1 specimens (45 deg raster) 42.9 MPa; low/high widened from memory',
+      '47.4 ± 1.1 (n=3); S1 specimens (45° raster) 42.9 MPa; low/high widened from memory',
     ),
     yieldStress: memory([45, 35, 58], 'MPa', 'along lines', 'equal to tensile strength for most prints'),
     yieldStrain: memory([0.022, 0.017, 0.03], '', 'along lines'),
@@ -123,6 +123,6 @@ export const PLA: Filament = {
       from: 'high-cycle published; modulus and low-cycle anchor from memory',
       inputs: 'published and memory',
     },
-    note: 'Elastic term from S1 (axial, 45 deg raster, R −1..0.3) with E 3200 MPa; plastic term from the anchor “breaks in about 3 flexes at peak strain 0.147”',
+    note: 'Elastic term from S1 (axial, 45° raster, R −1 to 0.3) with E 3200 MPa; plastic term from the anchor “breaks in about 3 flexes at peak strain 0.147”',
   }),
 };

@@ -115,6 +115,6 @@ export const PP_MOULDED: Filament = {
     maxReportableCycles: 1_000_000,
     certainty: 'fair as a statement of practice; not a material test',
     provenance: { kind: 'computed', from: 'published geometry and statement of life', inputs: 'published' },
-    note: '10⁶ at 0.30 from the computed nominal strain of the S7 geometry and the published statement that such hinges pass a million flexes (S24). Only for thin (t <= 0.5 mm) oriented, warm-flexed hinges',
+    note: '10⁶ at 0.30 from the computed nominal strain of the S7 geometry and the published statement that such hinges pass a million flexes (S24). Only for thin (t ≤ 0.5 mm) oriented, warm-flexed hinges',
   }),
 };

@@ -13,7 +13,7 @@ export const TPU95A: Filament = {
       [145.8, 30, 250],
       'MPa',
       'along lines',
-      '0 deg raster, 0.8 mm nozzle; S10 found 24–247 MPa over four TPUs. A stated ’Shore 95A’ filament is often nearer 40–80 MPa (from memory): ask for the grade',
+      '0° raster, 0.8 mm nozzle; S10 found 24–247 MPa over four TPUs. A stated “Shore 95A” filament is often nearer 40–80 MPa (from memory): ask for the grade',
     ),
     designModulus: memory([70, 30, 150], 'MPa', 'along lines', 'secant over 0–10 % strain'),
     youngsModulusAcrossLines: published(

@@ -1,0 +1,112 @@
+import { describe, expect, it } from 'vitest';
+import { assessLife, LIFE_HOLDS_FOR, severity, type LifeInput } from '../../../src/core/life/assessLife.ts';
+import { chanceOfReaching, medianForChance } from '../../../src/core/life/scatter.ts';
+import { lifeAtStrain, LONGEST_LIFE } from '../../../src/core/life/strainLife.ts';
+import { FILAMENTS } from '../../../src/core/material/filaments.ts';
+import { expectClose } from '../../support/close.ts';
+import { filament } from '../../support/filament.ts';
+
+const EASY: LifeInput = {
+  peakStrain: 0.03,
+  ways: 'one way',
+  cycles: 5000,
+  acrossLayers: false,
+  thickness: 0.84,
+  filament: filament('petg'),
+};
+const ROUND_OFF = { rel: 1e-12, because: 'round-off' } as const;
+
+describe('the five limits of the curve', () => {
+  it('1: above the first-flex strain there is no life, and B is never taken for a ductility', () => {
+    const answer = assessLife({ ...EASY, peakStrain: 0.61 });
+    expect(answer).toMatchObject({ breaksOnFirstFlex: true, median: 0, chance: 0, chanceScatterOnly: 0, beyond: 'no' });
+    expect(answer.total).toEqual({ p10: 0, p50: 0, p90: 0 });
+    expect(assessLife({ ...EASY, peakStrain: 0.6 }).breaksOnFirstFlex).toBe(false);
+  });
+
+  it('2: nothing is reported past the data, for the median or for what is wanted', () => {
+    expect(assessLife(EASY).beyond).toBe('no');
+    expect(assessLife({ ...EASY, peakStrain: 0.005 }).beyond).toBe('median');
+    expect(assessLife({ ...EASY, cycles: 1_000_000 }).beyond).toBe('no');
+    expect(assessLife({ ...EASY, cycles: 1_000_001 }).beyond).toBe('wanted');
+    expect(assessLife({ ...EASY, cycles: 2_000_000, filament: filament('pla') }).beyond).toBe('no');
+  });
+
+  it('3: across layers the allowed strain is what the row leaves of it', () => {
+    const across = assessLife({ ...EASY, acrossLayers: true });
+    const factor = filament('petg').properties.acrossLayersStrainFactor!.typical;
+    expectClose(across.equivalentStrain, 0.03 / factor, ROUND_OFF);
+    expectClose(across.median, assessLife({ ...EASY, peakStrain: 0.03 / factor }).median, ROUND_OFF);
+    expect(assessLife({ ...EASY, peakStrain: 0.6 * factor + 1e-6, acrossLayers: true }).breaksOnFirstFlex).toBe(true);
+  });
+
+  it.each(['pp', 'pp-moulded'] as const)('4: %s thicker than 0.5 mm bears 0.6 of the strain', (id) => {
+    const at = (thickness: number) => severity({ ...EASY, filament: filament(id), thickness });
+    expect(at(0.5)).toBe(1);
+    expectClose(at(0.51), 1 / 0.6, ROUND_OFF);
+  });
+
+  it('4: no other filament has that rule', () => {
+    const others = FILAMENTS.filter(({ id }) => !id.startsWith('pp'));
+    expect(others.map((row) => severity({ ...EASY, filament: row, thickness: 3 }))).toEqual(others.map(() => 1));
+  });
+
+  it('5: the conditions are stated', () => {
+    expect(LIFE_HOLDS_FOR).toMatchObject({ roomTemperatureC: 23, flexesPerSecond: 2 });
+  });
+});
+
+describe('severity', () => {
+  it('is √2 for both ways, and the factors multiply', () => {
+    expectClose(severity({ ...EASY, ways: 'both ways' }), Math.SQRT2, ROUND_OFF);
+    const worst = severity({ ways: 'both ways', acrossLayers: true, thickness: 0.84, filament: filament('pp') });
+    const layers = filament('pp').properties.acrossLayersStrainFactor!.typical;
+    expectClose(worst, Math.SQRT2 / (0.6 * layers), ROUND_OFF);
+  });
+
+  it('turns a curve in equivalent strain into one in peak strain', () => {
+    const bothWays: LifeInput = { ...EASY, ways: 'both ways' };
+    const { equivalentStrain } = assessLife(bothWays);
+    expectClose(equivalentStrain, EASY.peakStrain * severity(bothWays), ROUND_OFF);
+  });
+});
+
+describe('spread and chance', () => {
+  it('say the same: half reach the median, one in ten breaks by N10', () => {
+    const answer = assessLife(EASY);
+    const chanceOf = (cycles: number) => assessLife({ ...EASY, cycles });
+    expectClose(chanceOf(answer.median).chance, 0.5, { abs: 1e-12, because: 'round-off' });
+    expectClose(chanceOf(answer.total.p10).chance, 0.9, { abs: 1e-12, because: 'round-off' });
+    expectClose(chanceOf(answer.scatter.p90).chanceScatterOnly, 0.1, { abs: 1e-12, because: 'round-off' });
+  });
+
+  it('doubt widens the spread to both sides', () => {
+    const { scatter, total } = assessLife(EASY);
+    expect(total.p10).toBeLessThan(scatter.p10);
+    expect(total.p90).toBeGreaterThan(scatter.p90);
+    expect(total.p50).toBe(scatter.p50);
+  });
+
+  it('nothing reaches anything when the first flex breaks it', () => {
+    expect(chanceOfReaching(0, 1, 0.6)).toBe(0);
+  });
+
+  it('half the chance needs the wanted cycles themselves', () => {
+    expectClose(medianForChance(5000, 0.5, 0.85), 5000, ROUND_OFF);
+  });
+});
+
+describe('life at a strain', () => {
+  it('is finite with no strain at all', () => {
+    expect(lifeAtStrain(0, filament('pp').life)).toBe(LONGEST_LIFE);
+    expect(assessLife({ ...EASY, peakStrain: 0 })).toMatchObject({ median: LONGEST_LIFE, beyond: 'median' });
+  });
+
+  it.each([-0.01, NaN])('a strain of %s is a mistake of the caller', (strain) => {
+    expect(() => lifeAtStrain(strain, filament('pla').life)).toThrow(RangeError);
+  });
+
+  it('a curve that is not made of two falling terms is a mistake of the caller', () => {
+    expect(() => lifeAtStrain(0.05, { ...filament('pla').life, B: -1 })).toThrow(RangeError);
+  });
+});

@@ -1,0 +1,153 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { assessLife, type LifeInput } from '../../src/core/life/assessLife.ts';
+import { chanceOfReaching, medianForChance, spreadAround, totalSigma } from '../../src/core/life/scatter.ts';
+import { lifeAtStrain, LONGEST_LIFE, strainAtLife } from '../../src/core/life/strainLife.ts';
+import { FILAMENTS } from '../../src/core/material/filaments.ts';
+import { findRoot } from '../../src/core/numeric/roots.ts';
+import { normalCdf, normalQuantile } from '../../src/core/numeric/normal.ts';
+import { expectClose } from '../support/close.ts';
+import { length } from '../support/generators.ts';
+
+const filament = fc.constantFrom(...FILAMENTS);
+/** A strain on a grid of 0.01 %, to past the first-flex strain of every rigid filament. */
+const strain = fc.integer({ min: 0, max: 15_000 }).map((n) => n / 10_000);
+/** Cycles spread evenly over their decades. */
+const cycles = fc.integer({ min: 0, max: 1100 }).map((n) => 10 ** (n / 100));
+const sigma = fc.integer({ min: 5, max: 200 }).map((n) => n / 100);
+const share = fc.integer({ min: 1, max: 999 }).map((n) => n / 1000);
+const flexing: fc.Arbitrary<LifeInput> = fc.record({
+  peakStrain: strain,
+  ways: fc.constantFrom('one way' as const, 'both ways' as const),
+  cycles,
+  acrossLayers: fc.boolean(),
+  thickness: length(0.05, 5),
+  filament,
+});
+
+describe('life', () => {
+  it('does not rise with strain, and falls while it is neither none nor past all data', () => {
+    fc.assert(
+      fc.property(filament, strain, ({ life }, e) => {
+        const [now, more] = [lifeAtStrain(e, life), lifeAtStrain(e + 0.0001, life)];
+        expect(more).toBeLessThanOrEqual(now);
+        if (now > 0 && now < LONGEST_LIFE) expect(more).toBeLessThan(now);
+      }),
+    );
+  });
+
+  it('is the inverse of the strain at that life', () => {
+    fc.assert(
+      fc.property(filament, cycles, ({ life }, n) => {
+        const neverBreaks = { ...life, firstFlexBreakStrain: Infinity };
+        expectClose(lifeAtStrain(strainAtLife(n, life), neverBreaks), n, {
+          rel: 1e-9,
+          because: 'round-off in the strain, magnified by 1/b, up to 20',
+        });
+      }),
+    );
+  });
+
+  it('gives numbers, in order, for any flexing', () => {
+    fc.assert(
+      fc.property(flexing, (input) => {
+        const answer = assessLife(input);
+        const { scatter, total } = answer;
+        const numbers = [answer.equivalentStrain, answer.median, ...Object.values(scatter), ...Object.values(total)];
+        expect(numbers.every((n) => Number.isFinite(n) && n >= 0)).toBe(true);
+        for (const { p10, p50, p90 } of [scatter, total]) expect(p10 <= p50 && p50 <= p90).toBe(true);
+        expect(answer.chance >= 0 && answer.chance <= 1).toBe(true);
+        expect(answer.chanceScatterOnly >= 0 && answer.chanceScatterOnly <= 1).toBe(true);
+        expect(answer.breaksOnFirstFlex).toBe(answer.median === 0);
+      }),
+    );
+  });
+
+  it('is no longer both ways, across layers, or of a thicker section', () => {
+    fc.assert(
+      fc.property(flexing, (input) => {
+        const { median } = assessLife({ ...input, ways: 'one way', acrossLayers: false, thickness: 0.2 });
+        expect(assessLife({ ...input, ways: 'both ways' }).median).toBeLessThanOrEqual(median);
+        expect(assessLife({ ...input, acrossLayers: true }).median).toBeLessThanOrEqual(median);
+        expect(assessLife({ ...input, thickness: 5 }).median).toBeLessThanOrEqual(median);
+      }),
+    );
+  });
+});
+
+describe('chance', () => {
+  it('falls with what is wanted', () => {
+    fc.assert(
+      fc.property(cycles, cycles, sigma, (median, wanted, s) => {
+        const now = chanceOfReaching(median, wanted, s);
+        expect(chanceOfReaching(median, wanted * 1.01, s)).toBeLessThanOrEqual(now);
+        if (now > 1e-6 && now < 1 - 1e-6) expect(chanceOfReaching(median, wanted * 1.01, s)).toBeLessThan(now);
+      }),
+    );
+  });
+
+  it('of the median needed for it is that chance', () => {
+    fc.assert(
+      fc.property(cycles, share, sigma, (wanted, chance, s) => {
+        expectClose(chanceOfReaching(medianForChance(wanted, chance, s), wanted, s), chance, {
+          abs: 1e-12,
+          because: 'round-off',
+        });
+      }),
+    );
+  });
+
+  it('and spread name the same share', () => {
+    fc.assert(
+      fc.property(cycles, sigma, (median, s) => {
+        const { p10, p90 } = spreadAround(median, s);
+        expectClose(chanceOfReaching(median, p10, s), 0.9, { abs: 1e-12, because: 'round-off' });
+        expectClose(chanceOfReaching(median, p90, s), 0.1, { abs: 1e-12, because: 'round-off' });
+      }),
+    );
+  });
+
+  it('is never surer with the doubt of the curve than without', () => {
+    fc.assert(
+      fc.property(filament, cycles, cycles, ({ life }, median, wanted) => {
+        const alone = chanceOfReaching(median, wanted, life.sigmaLog10N);
+        const both = chanceOfReaching(median, wanted, totalSigma(life));
+        expect(Math.abs(both - 0.5)).toBeLessThanOrEqual(Math.abs(alone - 0.5));
+      }),
+    );
+  });
+});
+
+describe('normal distribution', () => {
+  it('quantile and share are inverse, to the last figures of small shares', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 30_000 }), (n) => {
+        const small = 10 ** (-n / 100);
+        expectClose(normalCdf(normalQuantile(small)), small, { rel: 1e-11, because: 'round-off, magnified by z²' });
+      }),
+    );
+  });
+
+  it('is symmetric and rises', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: -8000, max: 8000 }), (n) => {
+        const z = n / 1000;
+        expectClose(normalCdf(z) + normalCdf(-z), 1, { abs: 1e-15, because: 'round-off' });
+        expect(normalCdf(z + 0.001)).toBeGreaterThanOrEqual(normalCdf(z));
+      }),
+    );
+  });
+});
+
+it('a root lies in its bracket, where the sign changes', () => {
+  fc.assert(
+    fc.property(length(-5, 5), length(0.1, 10), length(0.1, 10), length(0.01, 40), (root, below, above, steepness) => {
+      const f = (x: number) => Math.tanh(steepness * (x - root)) + 0.1 * (x - root) ** 3;
+      const found = findRoot(f, root - below, root + above, 1e-10);
+      expectClose(found.ok ? found.value.value : NaN, root, {
+        abs: 1e-9,
+        because: 'ten times the tolerance asked for',
+      });
+    }),
+  );
+});
