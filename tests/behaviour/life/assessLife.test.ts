@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { assessLife, LIFE_HOLDS_FOR, severity, type LifeInput } from '../../../src/core/life/assessLife.ts';
-import { chanceOfReaching, medianForChance } from '../../../src/core/life/scatter.ts';
+import {
+  assessLife,
+  LIFE_HOLDS_FOR,
+  severity,
+  THICK_SECTION,
+  type LifeInput,
+} from '../../../src/core/life/assessLife.ts';
+import { chanceOfReaching, doubtSigma, medianForChance } from '../../../src/core/life/scatter.ts';
 import { lifeAtStrain, LONGEST_LIFE } from '../../../src/core/life/strainLife.ts';
 import { FILAMENTS } from '../../../src/core/material/filaments.ts';
 import { expectClose } from '../../support/close.ts';
@@ -42,8 +48,9 @@ describe('the five limits of the curve', () => {
 
   it.each(['pp', 'pp-moulded'] as const)('4: %s thicker than 0.5 mm bears 0.6 of the strain', (id) => {
     const at = (thickness: number) => severity({ ...EASY, filament: filament(id), thickness });
-    expect(at(0.5)).toBe(1);
-    expectClose(at(0.51), 1 / 0.6, ROUND_OFF);
+    expect(THICK_SECTION).toBe(0.5);
+    expect(at(THICK_SECTION)).toBe(1);
+    expectClose(at(THICK_SECTION + 0.01), 1 / 0.6, ROUND_OFF);
   });
 
   it('4: no other filament has that rule', () => {
@@ -78,6 +85,12 @@ describe('spread and chance', () => {
     expectClose(chanceOf(answer.median).chance, 0.5, { abs: 1e-12, because: 'round-off' });
     expectClose(chanceOf(answer.total.p10).chance, 0.9, { abs: 1e-12, because: 'round-off' });
     expectClose(chanceOf(answer.scatter.p90).chanceScatterOnly, 0.1, { abs: 1e-12, because: 'round-off' });
+  });
+
+  it.each([3, 10])('the true curve lies within a factor of %s nine times in ten', (factor) => {
+    const below = (cycles: number) => 1 - chanceOfReaching(1000, cycles, doubtSigma(factor));
+    const within = below(1000 * factor) - below(1000 / factor);
+    expectClose(within, 0.9, { abs: 1e-12, because: 'round-off' });
   });
 
   it('doubt widens the spread to both sides', () => {
