@@ -48,13 +48,15 @@ export function refuseThinPad(pad: Mm, thickness: Mm, fillet: Mm, sides: 1 | 2):
       limit,
     },
   ];
+  const least = thickness + sides * fillet;
   if (pad <= thickness * (1 + ROUND_OFF)) {
+    // Bending stiffness goes by the cube: a pad twice as thick is eight times stiffer, and the root a root.
+    const stiff = Math.max(least, 2 * thickness);
     return refuse(
-      thickness,
-      `is no thicker than the ${plain(thickness)} mm meant to bend, so it bends too; thicken the pad`,
+      stiff,
+      `is no thicker than the ${plain(thickness)} mm meant to bend, so it bends too; make it at least ${plain(stiff)} mm thick`,
     );
   }
-  const least = thickness + sides * fillet;
   if (pad >= least * (1 - ROUND_OFF)) return [];
   const most = plain((pad - thickness) / sides);
   return refuse(
