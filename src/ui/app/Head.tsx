@@ -39,15 +39,12 @@ export function Head({ place }: { place: Place }) {
           />
           {invented && <span className="nw">, an invented example</span>}
         </span>
-        <button
-          className="b quiet"
-          type="button"
-          aria-label={`Lengths in ${unit}; show them in ${otherUnit}`}
-          onClick={() => setUnit(otherUnit)}
-        >
+        <button className="b quiet" type="button" onClick={() => setUnit(otherUnit)}>
+          <span className="vh">Lengths in </span>
           {otherUnit === 'mm' ? 'Millimetres' : 'Inches'}
         </button>
         <button className="b quiet" type="button" onClick={() => setTheme(otherTheme)}>
+          <span className="vh">Sheet as </span>
           {otherTheme === 'paper' ? 'Paper' : 'Blueprint'}
         </button>
       </div>

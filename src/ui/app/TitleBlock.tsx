@@ -6,9 +6,10 @@ import { useSession } from '../../store/session.ts';
 import { useCurrentJoint } from '../joints/useCurrentJoint.ts';
 import { kindText } from '../text/kindText.ts';
 import { lengthFigure, type LengthUnit } from '../text/numbers.ts';
-import { CAUTIONS, KEPT_TEXT } from '../text/shellText.ts';
+import { CAUTIONS, KEPT_TEXT, SAID } from '../text/shellText.ts';
 import { MarkShape } from './MarkShape.tsx';
 import { MARK_KINDS, MARK_SHAPES } from './markShapes.ts';
+import { NameField } from './NameField.tsx';
 
 function profileText({ profile }: Joint, unit: LengthUnit): string {
   const size = (value: number, places?: number) => lengthFigure(value, unit, places);
@@ -21,17 +22,17 @@ function JointCells({ joint }: { joint: Joint }) {
   const unit = useChoices((state) => state.unit);
   return (
     <>
-      <div className="w4">
+      <div className="joint">
         <small>
           Joint {joints.indexOf(joint) + 1} of {joints.length}
         </small>
         {joint.name}, {kindText(joint.family).name}
       </div>
-      <div className="w2">
+      <div className="filament">
         <small>Filament</small>
         {findFilament(joint.profile.filament)?.name ?? joint.profile.filament}, nominal
       </div>
-      <div className="w2 end">
+      <div className="profile end">
         <small>Print profile, {unit}</small>
         {profileText(joint, unit)}
       </div>
@@ -42,21 +43,26 @@ function JointCells({ joint }: { joint: Joint }) {
 /** The block at the foot of every sheet: what it shows, how far to trust it, and where it is kept. */
 export function TitleBlock() {
   const { name, invented } = useSession((state) => state.part);
+  const renamePart = useSession((state) => state.renamePart);
   const kept = useKeeping((state) => state.kept);
   const joint = useCurrentJoint();
   return (
     <footer className="title">
-      <div className={joint === undefined ? 'all end' : 'w4'}>
+      <div className={joint === undefined ? 'alone end' : 'part'}>
         <small>Part</small>
-        {name}
+        <NameField
+          label="Name of the part, in the title block"
+          name={name}
+          onRename={(next) => renamePart(next, SAID.partRenamed(next, name))}
+        />
         {invented && ' (invented example)'}
       </div>
       {joint !== undefined && <JointCells joint={joint} />}
-      <div className="w6 last full">
+      <div className="read last">
         <small>Read this</small>
         {CAUTIONS.join(' ')}
       </div>
-      <div className="w4 last full">
+      <div className="marks last">
         <small>Marks beside numbers</small>
         {MARK_KINDS.map((kind) => (
           <span key={kind} className="nw key">
@@ -65,7 +71,7 @@ export function TitleBlock() {
           </span>
         ))}
       </div>
-      <div className="w2 last end full">
+      <div className="kept last end">
         <small>Kept</small>
         <output>{KEPT_TEXT[kept]}</output>
       </div>

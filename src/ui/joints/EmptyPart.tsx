@@ -20,8 +20,8 @@ export function EmptyPart({ partName }: { partName: string }) {
       <div className="kinds">
         {SAMPLES.map(({ addition, assessed }) => (
           <button key={addition.id} className="kind" type="button" onClick={() => add(addition)}>
-            {assessed.ok && <Thumbnail outline={outlineOf(assessed.value)} />}
-            {addition.words}
+            <span className="room">{assessed.ok && <Thumbnail outline={outlineOf(assessed.value)} />}</span>
+            <span>{addition.words}</span>
           </button>
         ))}
       </div>

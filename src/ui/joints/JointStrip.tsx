@@ -1,6 +1,5 @@
 import { isFull } from '../../store/edits.ts';
 import { useSession } from '../../store/session.ts';
-import { QuietButton } from '../app/QuietButton.tsx';
 import { partFull } from '../text/shellText.ts';
 import { JointStripCell } from './JointStripCell.tsx';
 import { add, ADDITIONS } from './newJoints.ts';
@@ -23,11 +22,20 @@ export function JointStrip() {
       </ol>
       <fieldset className="adds">
         <legend>Add a joint</legend>
-        {ADDITIONS.map((addition) => (
-          <QuietButton key={addition.id} cannot={full} onClick={() => add(addition)}>
-            {addition.words}
-          </QuietButton>
-        ))}
+        <div>
+          {ADDITIONS.map((addition) => (
+            <button
+              key={addition.id}
+              className="b"
+              type="button"
+              aria-disabled={full ? true : undefined}
+              title={full || undefined}
+              onClick={full ? undefined : () => add(addition)}
+            >
+              {addition.words}
+            </button>
+          ))}
+        </div>
       </fieldset>
     </nav>
   );
