@@ -1,6 +1,5 @@
 /** Words of each kind of flexure: its name, its sizes, and the sentence of its brief. `{name}` stands for a value field. */
 import type { Lying } from '../../core/print/profile.ts';
-import type { Ways } from '../../core/design/joint.ts';
 
 export interface KindText {
   readonly name: string;
@@ -11,6 +10,8 @@ export interface KindText {
   readonly unitOfCount: 'line' | 'layer';
   /** Names of the sizes, as labels. */
   readonly sizes: Readonly<Record<string, string>>;
+  /** What the thick body on either side is called. */
+  readonly padName: string;
   /** What the size across the bending plane is called in a past-tense sentence: “made 6 mm deep”. */
   readonly deep: string;
   readonly brief: string;
@@ -31,13 +32,14 @@ const LEAF: KindText = {
     pad: 'Pad thickness',
     inRow: 'Leaves in a row',
   },
+  padName: 'Pad',
   deep: 'deep',
   brief:
     'Bends {angle} {ways}, {cycles} times, in {filament}, {depth} deep, printed {lying} with {lineWidth} lines, {count} across, over a leaf {length} long.',
   measuredBrief:
     'Measured {thickness} thick and {length} long: bends {angle} {ways}, {cycles} times, in {filament}, {depth} deep, printed {lying} with {lineWidth} lines.',
   details:
-    'It is {held}, and {chance} should get there. Roots filleted {fillet} into pads {pad} thick, {inRow} in a row sharing the angle. Nozzle {nozzle}, layers {layerHeight}, the first {firstLayerHeight}; lines counted as {fitRule}.',
+    'It is {held}, and {chance} should get there. Roots filleted {fillet} into pads {pad} thick, {inRow} in a row{sharing}. Nozzle {nozzle}, layers {layerHeight}, the first {firstLayerHeight}; lines counted as {fitRule}.',
 };
 
 const CREASE: KindText = {
@@ -53,13 +55,14 @@ const CREASE: KindText = {
     pad: 'Plate thickness',
     inRow: 'Creases in a row',
   },
+  padName: 'Plate',
   deep: 'wide',
   brief:
-    'Bends {angle} {ways}, {cycles} times, in {filament}, printed as a crease of {count} layers of {layerHeight}, flexing over {length}, in a hinge {depth} wide.',
+    'Bends {angle} {ways}, {cycles} times, in {filament}, printed as a crease of {count} {layers} of {layerHeight}, flexing over {length}, in a hinge {depth} wide.',
   measuredBrief:
     'Measured {thickness} thick: bends {angle} {ways}, {cycles} times, in {filament}, printed as a crease in layers of {layerHeight}, flexing over {length}, in a hinge {depth} wide.',
   details:
-    'It is {held}, and {chance} should get there. Roots filleted {fillet} into plates {pad} thick, {inRow} in a row sharing the angle. Nozzle {nozzle}, lines {lineWidth} wide, the first layer {firstLayerHeight}.',
+    'It is {held}, and {chance} should get there. Roots filleted {fillet} into plates {pad} thick, {inRow} in a row{sharing}. Nozzle {nozzle}, lines {lineWidth} wide, the first layer {firstLayerHeight}.',
 };
 
 const KINDS: Readonly<Record<string, KindText>> = { straightLeaf: LEAF, crease: CREASE };
@@ -73,8 +76,3 @@ export function kindText(family: string): KindText {
 
 /** As it stands after “printed”. */
 export const LYING_TEXT: Readonly<Record<Lying, string>> = { flat: 'flat', crease: 'as a crease', upright: 'upright' };
-
-export const WAYS_TEXT: Readonly<Record<Ways, string>> = { 'one way': 'one way', 'both ways': 'both ways' };
-
-/** As it stands after “It is”. */
-export const HELD_TEXT = { released: 'let go after each flex', held: 'held bent' } as const;

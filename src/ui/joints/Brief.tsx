@@ -1,0 +1,94 @@
+import { useEffect, useId, useState } from 'react';
+import { withCount } from '../../core/design/sizeFor.ts';
+import type { Assessment } from '../../core/design/assessment.ts';
+import type { Joint } from '../../core/design/joint.ts';
+import { findFamily } from '../../core/flexures/index.ts';
+import type { Result } from '../../core/result.ts';
+import { prepareSums } from '../controls/quantity.ts';
+import { detailsInShort, measuredSaid, MEASURE_IT, sizedSaid, sizeIt } from '../text/briefText.ts';
+import { kindText } from '../text/kindText.ts';
+import type { LengthUnit } from '../text/numbers.ts';
+import { problemText } from '../text/problemText.ts';
+import './brief.css';
+import { BriefSentence } from './BriefSentence.tsx';
+import type { BriefOf } from './briefSpecs.ts';
+import { tryChange } from './tryChange.ts';
+
+interface Props {
+  readonly joint: Joint;
+  readonly assessment: Result<Assessment>;
+  readonly unit: LengthUnit;
+  /** `said` is in the past tense with the old value; changes with the same `run` are one step to undo. */
+  readonly onChange: (next: Joint, said: string, run?: string) => void;
+}
+
+/** The joint in the other way of saying its thickness: measured on a part, or as whole lines. */
+function otherWay(joint: Joint, a: Assessment, unit: LengthUnit): { readonly next: Joint; readonly said: string } {
+  if (joint.measuredThickness !== undefined) {
+    return { next: withCount(joint, a.fit.nearest), said: sizedSaid(a, unit) };
+  }
+  return { next: { ...joint, measuredThickness: a.section.thickness }, said: measuredSaid(a, unit) };
+}
+
+/** What is wanted of the joint, as a sentence with every value live in it, and a second one for the rest. */
+export function Brief({ joint, assessment, unit, onChange }: Props) {
+  const [open, setOpen] = useState(false);
+  const [refusal, setRefusal] = useState<string>();
+  const detailsId = useId();
+  useEffect(prepareSums, []);
+  const family = findFamily(joint.family);
+  if (!family)
+    return <section className="brief">{assessment.ok ? null : problemText(assessment.problems[0], unit)}</section>;
+
+  const of: BriefOf = {
+    joint,
+    family,
+    unit,
+    put: (asked, said, path, label, run) => {
+      const { next, problem } = tryChange(joint, asked, family);
+      if (problem) return problemText(problem, unit, problem.field === path ? label : undefined);
+      setRefusal(undefined);
+      onChange(next, said, run);
+      return undefined;
+    },
+  };
+  const text = kindText(joint.family);
+  const measured = joint.measuredThickness !== undefined;
+
+  function switchWay(): void {
+    if (!assessment.ok) return;
+    const { next, said } = otherWay(joint, assessment.value, unit);
+    setRefusal(of.put(next, said, 'measuredThickness', MEASURE_IT));
+  }
+
+  return (
+    <section className="brief" aria-label="What is wanted">
+      <BriefSentence key={joint.id} className="wanted" template={measured ? text.measuredBrief : text.brief} of={of} />
+      <div className="more">
+        <button
+          className="b quiet"
+          type="button"
+          aria-expanded={open}
+          aria-controls={detailsId}
+          onClick={() => setOpen(!open)}
+        >
+          {open ? 'Less' : 'More'}
+        </button>
+        <span className="short">{open ? '' : detailsInShort(joint, family, unit)}</span>
+        {assessment.ok && (
+          <button className="b quiet" type="button" onClick={switchWay}>
+            {measured ? sizeIt(family.countOf) : MEASURE_IT}
+          </button>
+        )}
+      </div>
+      {refusal !== undefined && (
+        <p className="refusal" role="alert">
+          {refusal}
+        </p>
+      )}
+      <div id={detailsId}>
+        {open && <BriefSentence key={joint.id} className="details" template={text.details} of={of} />}
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,26 @@
+import { ChoiceField } from '../controls/ChoiceField.tsx';
+import { Sentence } from '../controls/Sentence.tsx';
+import { ValueField } from '../controls/ValueField.tsx';
+import { briefParts, type BriefOf, type BriefPart } from './briefSpecs.ts';
+
+function Part({ part }: { readonly part: BriefPart }) {
+  if (part.is === 'text') return part.text;
+  return part.is === 'value' ? <ValueField spec={part.spec} /> : <ChoiceField spec={part.spec} />;
+}
+
+interface Props {
+  readonly className: string;
+  readonly template: string;
+  readonly of: BriefOf;
+}
+
+/** One sentence of the brief with its values live in it. */
+export function BriefSentence({ className, template, of }: Props) {
+  return (
+    <Sentence className={className}>
+      {briefParts(template, of).map((part, at) => (
+        <Part key={part.is === 'text' ? at : part.spec.key} part={part} />
+      ))}
+    </Sentence>
+  );
+}

@@ -1,0 +1,99 @@
+/** The choices of a brief: what may be chosen, and the joint that each makes. */
+import { WAYS, type Joint, type Ways } from '../../core/design/joint.ts';
+import type { FlexureFamily } from '../../core/flexures/family.ts';
+import { FILAMENTS } from '../../core/material/filaments.ts';
+import { FIT_RULES, type FitRule, type Lying, type PrintProfile } from '../../core/print/profile.ts';
+import { fitRuleText, HELD, type BriefChoice } from '../text/briefText.ts';
+import { LYING_TEXT } from '../text/kindText.ts';
+import { inHundred, setLength, unitAfter, type LengthUnit } from '../text/numbers.ts';
+
+interface Option {
+  readonly value: string;
+  readonly text: string;
+}
+
+export interface BriefOptions {
+  /** Path as problems name it. */
+  readonly path: string;
+  readonly value: string;
+  readonly options: readonly Option[];
+  readonly with: (value: string) => Joint;
+}
+
+/** What a choice is made of. */
+export interface ChoiceOf {
+  readonly joint: Joint;
+  readonly family: FlexureFamily;
+  readonly unit: LengthUnit;
+}
+
+const CHANCES = [0.5, 0.8, 0.9, 0.95, 0.99];
+
+function withProfile(joint: Joint, change: Partial<PrintProfile>): Joint {
+  return { ...joint, profile: { ...joint.profile, ...change } };
+}
+
+function withMovement(joint: Joint, change: Partial<Joint['movement']>): Joint {
+  return { ...joint, movement: { ...joint.movement, ...change } };
+}
+
+function fitRuleOptions({ joint, family, unit }: ChoiceOf): readonly Option[] {
+  const figure = (value: number) => `${setLength(value, unit)}${unitAfter(unit)}`;
+  return FIT_RULES.map((value) => {
+    const { count, thickness } = family.section(joint.sizes, { ...joint.profile, fitRule: value });
+    const measured = joint.measuredThickness !== undefined;
+    const product = `${count} × ${setLength(joint.profile.lineWidth, unit)}`;
+    return { value, text: fitRuleText(value, product, measured ? undefined : figure(thickness)) };
+  });
+}
+
+const CHOICES: Readonly<Record<BriefChoice, (of: ChoiceOf) => BriefOptions>> = {
+  ways: ({ joint }) => ({
+    path: 'movement.ways',
+    value: joint.movement.ways,
+    options: WAYS.map((value) => ({ value, text: value })),
+    with: (value) => withMovement(joint, { ways: value as Ways }),
+  }),
+  filament: ({ joint }) => ({
+    path: 'profile.filament',
+    value: joint.profile.filament,
+    // The moulded row is there to compare with; it is offered only where it stands already.
+    options: FILAMENTS.filter(({ id, printable }) => printable || id === joint.profile.filament).map(
+      ({ id, name }) => ({ value: id, text: name }),
+    ),
+    with: (value) => withProfile(joint, { filament: value }),
+  }),
+  lying: ({ joint, family }) => ({
+    path: 'profile.lying',
+    value: joint.profile.lying,
+    options: family.lyings.map((value) => ({ value, text: LYING_TEXT[value] })),
+    with: (value) => withProfile(joint, { lying: value as Lying }),
+  }),
+  held: ({ joint }) => ({
+    path: 'movement.held',
+    value: joint.movement.held ? 'held' : 'released',
+    options: [
+      { value: 'released', text: HELD.released },
+      { value: 'held', text: HELD.held },
+    ],
+    with: (value) => withMovement(joint, { held: value === 'held' }),
+  }),
+  chance: ({ joint }) => ({
+    path: 'movement.chance',
+    value: String(joint.movement.chance),
+    options: [...new Set([...CHANCES, joint.movement.chance])]
+      .toSorted((a, b) => a - b)
+      .map((chance) => ({ value: String(chance), text: `${inHundred(chance)} in 100` })),
+    with: (value) => withMovement(joint, { chance: Number(value) }),
+  }),
+  fitRule: (of) => ({
+    path: 'profile.fitRule',
+    value: of.joint.profile.fitRule,
+    options: fitRuleOptions(of),
+    with: (value) => withProfile(of.joint, { fitRule: value as FitRule }),
+  }),
+};
+
+export function briefOptions(name: BriefChoice, of: ChoiceOf): BriefOptions {
+  return CHOICES[name](of);
+}

@@ -1,0 +1,94 @@
+/** Turns the sentence of a brief into text, value fields and choices, each of which knows how to change the joint. */
+import type { Joint } from '../../core/design/joint.ts';
+import type { FlexureFamily } from '../../core/flexures/family.ts';
+import type { ChoiceSpec } from '../controls/ChoiceField.tsx';
+import type { ValueSpec } from '../controls/valueSpec.ts';
+import { CHANGED, HINTS, LABELS, type BriefChoice, type BriefValue } from '../text/briefText.ts';
+import { kindText } from '../text/kindText.ts';
+import type { LengthUnit } from '../text/numbers.ts';
+import { briefOptions } from './briefChoices.ts';
+import { briefField, sayValue, shownNumber, stepOf, suffixOf } from './briefValues.ts';
+
+export interface BriefOf {
+  readonly joint: Joint;
+  readonly family: FlexureFamily;
+  readonly unit: LengthUnit;
+  /** Puts a joint in force, or says why it cannot be; `path` and `label` are those of the field that asks. */
+  readonly put: (next: Joint, said: string, path: string, label: string, run?: string) => string | undefined;
+}
+
+export type BriefPart =
+  | { readonly is: 'text'; readonly text: string }
+  | { readonly is: 'value'; readonly spec: ValueSpec }
+  | { readonly is: 'choice'; readonly spec: ChoiceSpec };
+
+const CHOICE_NAMES: readonly string[] = ['ways', 'filament', 'lying', 'held', 'chance', 'fitRule'];
+
+function labelOf(name: BriefValue, of: BriefOf): string {
+  const sizes = kindText(of.joint.family).sizes;
+  const size = of.family.roles[name as keyof FlexureFamily['roles']];
+  return (size === undefined ? undefined : sizes[size]) ?? LABELS[name as keyof typeof LABELS];
+}
+
+function valueSpec(name: BriefValue, of: BriefOf): ValueSpec {
+  const { joint, family, unit } = of;
+  const field = briefField(name, joint, family);
+  const label = labelOf(name, of);
+  const suffix = suffixOf(field, unit);
+  const say = (value: number) => sayValue(field, value, unit);
+  const step = stepOf(name, field, unit);
+  return {
+    key: name,
+    label,
+    kind: field.kind,
+    unit,
+    value: field.value,
+    say,
+    shownNumber: shownNumber(field, unit),
+    figure: say(field.value),
+    suffix,
+    hint: HINTS[name](`${say(step(field.value, true))}${suffix}`),
+    step,
+    min: field.min,
+    max: field.max,
+    take: (value, was, run) => {
+      const said = { now: `${say(value)}${suffix}`, was: say(was), kind: kindText(joint.family), count: value };
+      return of.put(field.with(value), CHANGED[name](said), field.path, label, run);
+    },
+  };
+}
+
+function choiceSpec(name: BriefChoice, of: BriefOf): ChoiceSpec {
+  const { path, value, options, ...choice } = briefOptions(name, of);
+  const label = LABELS[name];
+  const textOf = (chosen: string) => options.find((option) => option.value === chosen)?.text ?? chosen;
+  return {
+    key: name,
+    label,
+    value,
+    options,
+    take: (next) => {
+      const said = { now: textOf(next), was: textOf(value), kind: kindText(of.joint.family), count: 0 };
+      return of.put(choice.with(next), CHANGED[name](said), path, label);
+    },
+  };
+}
+
+/** Words of the sentence that follow the values. */
+function wordsFor(name: string, { joint, family }: BriefOf): string | undefined {
+  if (name === 'layers') return joint.sizes[family.roles.count] === 1 ? 'layer' : 'layers';
+  if (name === 'sharing') return joint.sizes[family.roles.inRow] === 1 ? '' : ', sharing the angle';
+  return undefined;
+}
+
+/** A sentence with `{name}` in the place of its fields, as text and fields. */
+export function briefParts(template: string, of: BriefOf): readonly BriefPart[] {
+  return template.split(/\{(\w+)\}/).map((piece, at): BriefPart => {
+    if (at % 2 === 0) return { is: 'text', text: piece };
+    const words = wordsFor(piece, of);
+    if (words !== undefined) return { is: 'text', text: words };
+    return CHOICE_NAMES.includes(piece)
+      ? { is: 'choice', spec: choiceSpec(piece as BriefChoice, of) }
+      : { is: 'value', spec: valueSpec(piece as BriefValue, of) };
+  });
+}

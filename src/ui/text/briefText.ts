@@ -1,0 +1,125 @@
+/** Words of the brief's value fields: labels, hints, and what is said of a change, in the past tense with the old value. */
+import type { Assessment } from '../../core/design/assessment.ts';
+import type { Joint } from '../../core/design/joint.ts';
+import type { FlexureFamily } from '../../core/flexures/family.ts';
+import type { KindText } from './kindText.ts';
+import { grouped, inHundred, setLength, unitAfter, type LengthUnit } from './numbers.ts';
+
+/** Sizes by the role they play, whatever a family calls them. */
+export type SizeRole = 'count' | 'length' | 'depth' | 'fillet' | 'pad' | 'inRow';
+export type ProfileField = 'nozzle' | 'lineWidth' | 'layerHeight' | 'firstLayerHeight';
+export type BriefValue = SizeRole | ProfileField | 'angle' | 'cycles' | 'thickness';
+export type BriefChoice = 'ways' | 'filament' | 'lying' | 'held' | 'chance' | 'fitRule';
+
+/** A value as it is said: with its unit, and bare for the old one beside it. */
+interface Change {
+  readonly now: string;
+  readonly was: string;
+  readonly kind: KindText;
+  /** The new value where it is a count. */
+  readonly count: number;
+}
+
+const plural = (count: number, one: string) => (count === 1 ? one : `${one}s`);
+const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
+export const CHANGED: Readonly<Record<BriefValue | BriefChoice, (change: Change) => string>> = {
+  angle: ({ now, was }) => `Angle made ${now}, was ${was}`,
+  cycles: ({ now, was }) => `Flexes made ${now}, were ${was}`,
+  count: ({ now, was, kind, count }) =>
+    `Made ${now} ${plural(count, kind.unitOfCount)} ${kind.unitOfCount === 'line' ? 'across' : 'through'}, was ${was}`,
+  length: ({ now, was, kind }) => `${capital(kind.piece)} made ${now} long, was ${was}`,
+  depth: ({ now, was, kind }) => `${capital(kind.piece)} made ${now} ${kind.deep}, was ${was}`,
+  fillet: ({ now, was }) => `Roots filleted ${now}, were ${was}`,
+  pad: ({ now, was, kind }) => `${kind.padName}s made ${now} thick, were ${was}`,
+  inRow: ({ now, was, kind, count }) => `${now} ${count === 1 ? kind.piece : kind.pieces} put in a row, was ${was}`,
+  nozzle: ({ now, was }) => `Nozzle made ${now}, was ${was}`,
+  lineWidth: ({ now, was }) => `Lines made ${now} wide, were ${was}`,
+  layerHeight: ({ now, was }) => `Layers made ${now}, were ${was}`,
+  firstLayerHeight: ({ now, was }) => `First layer made ${now}, was ${was}`,
+  thickness: ({ now, was }) => `Measured thickness made ${now}, was ${was}`,
+  ways: ({ now, was }) => `Bends ${now}, was ${was}`,
+  filament: ({ now, was }) => `Filament made ${now}, was ${was}`,
+  lying: ({ now, was }) => `Printed ${now}, was ${was}`,
+  held: ({ now, was }) => `Now ${now}, was ${was}`,
+  chance: ({ now, was }) => `Made ${now} that should get there, was ${was}`,
+  fitRule: ({ now, was }) => `Lines counted as ${now}, were ${was}`,
+};
+
+export const LABELS: Readonly<Record<Exclude<BriefValue, SizeRole> | BriefChoice, string>> = {
+  angle: 'Angle',
+  cycles: 'Number of flexes',
+  thickness: 'Measured thickness',
+  nozzle: 'Nozzle',
+  lineWidth: 'Line width',
+  layerHeight: 'Layer height',
+  firstLayerHeight: 'First layer',
+  ways: 'One way or both ways',
+  filament: 'Filament',
+  lying: 'How it lies on the plate',
+  held: 'What happens after a flex',
+  chance: 'Share that should get there',
+  fitRule: 'How lines side by side are counted',
+};
+
+const sums = (example: string) => (step: string) =>
+  `up and down keys step ${step}; sums and inches too, such as ${example}`;
+
+/** What a field takes, said before anything is typed; `step` is one press of an arrow key. */
+export const HINTS: Readonly<Record<BriefValue, (step: string) => string>> = {
+  angle: (step) => `of the whole joint; up and down keys step ${step}, with Shift ten times as far`,
+  cycles: () => 'flexes in its life; up and down keys step it',
+  count: () => 'whole numbers only; up and down keys step by one',
+  length: sums('3/8 in + 2'),
+  depth: sums('1/4 in'),
+  fillet: sums('2*0.42'),
+  pad: sums('3 + 2*0.8'),
+  inRow: () => 'one behind the other, each bends its share of the angle',
+  nozzle: (step) => `diameter of the nozzle; up and down keys step ${step}`,
+  lineWidth: (step) => `the line width that is set; up and down keys step ${step}`,
+  layerHeight: (step) => `up and down keys step ${step}`,
+  firstLayerHeight: (step) => `up and down keys step ${step}`,
+  thickness: (step) => `as calipers read it; up and down keys step ${step}`,
+};
+
+export const HELD = { released: 'let go after each flex', held: 'held bent' } as const;
+
+/** How lines side by side make a thickness, with the thickness where a count is given. */
+export function fitRuleText(rule: 'nominal' | 'overlapped', count: string, thickness: string | undefined): string {
+  if (rule === 'overlapped') return thickness === undefined ? 'overlapped beads' : `overlapped beads, ${thickness}`;
+  return thickness === undefined ? 'side by side' : `${count} = ${thickness}`;
+}
+
+export const MEASURE_IT = 'Enter a measured thickness';
+
+export function sizeIt(countOf: 'lines' | 'layers'): string {
+  return `Size it in whole ${countOf} instead`;
+}
+
+export function sizedSaid({ fit, section }: Assessment, unit: LengthUnit): string {
+  const count = `${fit.nearest} whole ${fit.nearest === 1 ? fit.countOf.slice(0, -1) : fit.countOf}`;
+  return `Sized as ${count}, was measured ${setLength(section.thickness, unit)}${unitAfter(unit)} thick`;
+}
+
+export function measuredSaid({ fit, section }: Assessment, unit: LengthUnit): string {
+  const count = `${fit.nearest} whole ${fit.nearest === 1 ? fit.countOf.slice(0, -1) : fit.countOf}`;
+  return `Thickness now measured, ${setLength(section.thickness, unit)}${unitAfter(unit)}, was ${count}`;
+}
+
+/** What the second sentence of a brief holds, in short. */
+export function detailsInShort(
+  { movement, sizes, profile }: Joint,
+  { roles }: FlexureFamily,
+  unit: LengthUnit,
+): string {
+  const size = (value: number | undefined, least?: number) => setLength(value ?? Number.NaN, unit, least);
+  return [
+    movement.held ? HELD.held : HELD.released,
+    `${inHundred(movement.chance)} in 100`,
+    `fillets ${size(sizes[roles.fillet])}`,
+    `pads ${size(sizes[roles.pad], 0)}`,
+    `${grouped(sizes[roles.inRow] ?? 1)} in a row`,
+    `nozzle ${size(profile.nozzle, 1)}`,
+    `layers ${size(profile.layerHeight)}`,
+  ].join(', ');
+}
