@@ -16,15 +16,25 @@ export function isFull({ part }: { readonly part: Pick<Part, 'joints'> }): boole
 }
 
 function make(state: EditState, after: Work, said: string, gesture?: string): EditState {
-  const before: Work = { part: state.part, current: state.current };
+  const { part, current } = state;
   // A gesture begins with its first real change; else it would be gathered into the step before it.
-  if (sameValue(before, after)) return gesture === state.gesture ? state : { ...state, gesture: undefined };
-  const last = state.past.at(-1);
-  const goesOn = gesture !== undefined && gesture === state.gesture && last !== undefined;
-  const past = goesOn
-    ? [...state.past.slice(0, -1), { before: last.before, after, said }]
-    : [...state.past, { before, after, said }].slice(-HISTORY_LIMIT);
+  if (sameValue({ part, current }, after)) {
+    return gesture === state.gesture ? state : { ...state, gesture: undefined };
+  }
+  const last = gesture !== undefined && gesture === state.gesture ? state.past.at(-1) : undefined;
+  const earlier = last === undefined ? state.past : state.past.slice(0, -1);
+  const before = last?.before ?? { part, current };
+  // A gesture that came back to where it began leaves no step.
+  if (sameValue(before, after)) {
+    return { ...after, past: earlier, future: [], gesture: undefined, notice: undefined };
+  }
+  const past = [...earlier, { before, after, said }].slice(-HISTORY_LIMIT);
   return { ...after, past, future: [], gesture, notice: { said, how: 'done' } };
+}
+
+/** The work as it was before the gesture that goes on under this key, or as it is when none does. */
+export function workBefore(state: EditState, gesture: string): Work {
+  return (gesture === state.gesture ? state.past.at(-1)?.before : undefined) ?? state;
 }
 
 function withJoints(part: Part, joints: readonly Joint[]): Part {
@@ -57,13 +67,9 @@ export function changeJoint(state: EditState, next: Joint, said: string, gesture
   return make(state, { part: withJoints(state.part, joints), current: next.id }, said, gesture);
 }
 
-/** Ends a gesture: the next change is a new step. A gesture that came back to where it began leaves no step. */
+/** Ends a gesture: the next change is a new step. */
 export function endGesture(state: EditState): EditState {
-  const last = state.past.at(-1);
-  if (state.gesture === undefined || last === undefined || !sameValue(last.before, last.after)) {
-    return { ...state, gesture: undefined };
-  }
-  return { ...state, past: state.past.slice(0, -1), gesture: undefined, notice: undefined };
+  return { ...state, gesture: undefined };
 }
 
 /** Adds a joint after the one that is open, or at the end, and opens it; it gets an id that is free. */

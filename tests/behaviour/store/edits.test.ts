@@ -61,6 +61,21 @@ describe('a gesture', () => {
     expect(state.notice).toBeUndefined();
   });
 
+  it('that passes through where it began is still one step', () => {
+    let state = opened(partOf('a'));
+    for (const length of [13, 12, 11]) state = lengthen(state, length, 'drag length');
+    expect(state.past).toHaveLength(1);
+    expect(edits.undo(state).part.joints[0]?.sizes['length']).toBe(12);
+  });
+
+  it('knows where it began, for what is said of it', () => {
+    const length = (state: EditState, key: string) => edits.workBefore(state, key).part.joints[0]?.sizes['length'];
+    const dragging = lengthen(lengthen(opened(partOf('a')), 13, 'drag'), 14, 'drag');
+    expect(length(dragging, 'drag')).toBe(12);
+    expect(length(dragging, 'another')).toBe(14);
+    expect(length(edits.endGesture(dragging), 'drag')).toBe(14);
+  });
+
   it('that begins without a change is not gathered into the step before it', () => {
     let state = lengthen(opened(partOf('a')), 15);
     state = lengthen(state, 15, 'drag length');
