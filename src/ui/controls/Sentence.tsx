@@ -1,5 +1,6 @@
 import { useCallback, useId, useMemo, useState, type ReactNode } from 'react';
 import { VerdictShape } from '../app/VerdictShape.tsx';
+import './controls.css';
 import { SentenceContext, type SentencePlace } from './sentenceContext.ts';
 
 /**

@@ -56,8 +56,10 @@ const TITLES: Readonly<Record<RemedyKind, (change: Change) => string>> = {
 const DONE: Readonly<Record<RemedyKind, (change: Change) => string>> = {
   lengthen: ({ before, after, unit }) =>
     `${capital(piece(after))} made ${long(after, unit)} long, was ${setLength(before.length, unit)}`,
-  'fewer lines': ({ before, after }) => `Made ${countOf(after)}, was ${before.fit.nearest}`,
-  'more lines': ({ before, after }) => `Made ${countOf(after)}, was ${before.fit.nearest}`,
+  'fewer lines': ({ before, after }) =>
+    `Made ${countOf(after)} ${after.section.countOf === 'lines' ? 'across' : 'through'}, was ${before.fit.nearest}`,
+  'more lines': ({ before, after }) =>
+    `Made ${countOf(after)} ${after.section.countOf === 'lines' ? 'across' : 'through'}, was ${before.fit.nearest}`,
   'line width': ({ before, after, unit }) =>
     `Lines set to ${width(after, unit)}, were ${setLength(before.joint.profile.lineWidth, unit)}`,
   'share the angle': ({ before, after }) => `${after.inRow} ${pieces(after)} put in a row, was ${before.inRow}`,
@@ -208,4 +210,27 @@ export function spareText(a: Assessment, spare: Spare, unit: LengthUnit): readon
   const [limit, now] = SPARES[spare.value](spare, unit);
   const atLimit = limit === now || Math.abs(spare.limit - spare.now) <= 1e-9 * Math.abs(spare.now);
   return [labels[spare.value], atLimit ? now : limit, atLimit ? 'as it is' : `now ${now}`];
+}
+
+/** Heading of the ways out, and how to read their axes. */
+export function waysOutHeading(a: Assessment): readonly [string, string] {
+  return ['Ways out', `strain %, before and after; ${inHundred(a.joint.movement.chance)} in 100 wanted`];
+}
+
+export const NO_WAY_OUT = 'None of the changes that were tried makes it pass, nor any two of them together.';
+
+export function roomHeading(a: Assessment): readonly [string, string] {
+  return ['Room to spare', `each alone, ${inHundred(a.joint.movement.chance)} in 100 still last`];
+}
+
+/** A strain in per cent as lettered on an axis: three figures at most. */
+export function axisFigure(strain: number): string {
+  return String(Number((strain * 100).toPrecision(3)));
+}
+
+const spoken = (strain: number) => `${axisFigure(strain)} per cent`;
+
+/** What a strain axis shows, for readers of the page by ear. */
+export function axisText(before: number, after: number, again: number, staysBent: number): string {
+  return `Strain ${spoken(before)} before, ${spoken(after)} after; stood again and again up to ${spoken(again)}, stays bent past ${spoken(staysBent)}`;
 }

@@ -164,3 +164,6 @@ export function chanceText(a: Assessment): string {
   if (scatter === total) return `${total} in 100 with and without the doubt of the curve; ${wanted}.`;
   return `${scatter} in 100 by specimen scatter alone, ${total} with the doubt of the curve; ${wanted}.`;
 }
+
+/** For a joint that cannot be assessed as it stands. */
+export const REFUSED_HEADING = 'It cannot be worked out as it stands';

@@ -1,0 +1,40 @@
+import { useMemo } from 'react';
+import type { Assessment } from '../../core/design/assessment.ts';
+import type { Joint } from '../../core/design/joint.ts';
+import { waysOut } from '../../core/design/waysOut.ts';
+import type { LengthUnit } from '../text/numbers.ts';
+import { NO_WAY_OUT, waysOutHeading } from '../text/remedyText.ts';
+import { WayOut } from './WayOut.tsx';
+
+interface Props {
+  readonly assessment: Assessment;
+  readonly unit: LengthUnit;
+  readonly onUse: (next: Joint, said: string) => void;
+}
+
+/** Changes that would make the joint pass, cheapest first, each put in place by one press. */
+export function WaysOut({ assessment, unit, onUse }: Props) {
+  const remedies = useMemo(() => waysOut(assessment), [assessment]);
+  const [heading, aside] = waysOutHeading(assessment);
+  return (
+    <section aria-label={heading}>
+      <h2 className="h">
+        {heading}
+        <span className="aside">{aside}</span>
+      </h2>
+      {remedies.length === 0 && <p className="none">{NO_WAY_OUT}</p>}
+      <ol>
+        {remedies.map((remedy, at) => (
+          <WayOut
+            key={`${remedy.kinds.join()}${at}`}
+            rank={at + 1}
+            before={assessment}
+            remedy={remedy}
+            unit={unit}
+            onUse={onUse}
+          />
+        ))}
+      </ol>
+    </section>
+  );
+}

@@ -1,0 +1,20 @@
+/** Words of the table that says what scaling somebody else's part does. */
+import type { WholeByScale } from '../../core/design/scalePart.ts';
+import { counted, setLength, share, unitAfter, type LengthUnit } from './numbers.ts';
+
+export const SCALING_HEAD = 'Scaled to whole lines';
+export const SCALING_HEAD_LAYERS = 'Scaled to whole layers';
+export const SCALING_COLUMNS = ['', 'scale', 'strain', 'torque'] as const;
+export const SCALING_SAYS =
+  'Scaling leaves strain as it was: the leaf grows as long as it grows thick. It makes the section whole, not the bend gentler.';
+
+/** One row: the count, the scale, the strain and the torque against now, and the line width that needs no scaling. */
+export function scalingRow(row: WholeByScale, what: 'line' | 'layer', unit: LengthUnit): readonly string[] {
+  return [
+    counted(row.count, what),
+    share(row.scale),
+    row.strainRatio === 1 ? 'as it was' : `× ${row.strainRatio.toFixed(2)}`,
+    `× ${row.torqueRatio >= 10 ? row.torqueRatio.toFixed(0) : row.torqueRatio.toFixed(2)}`,
+    row.lineWidthInstead === undefined ? '' : `or ${setLength(row.lineWidthInstead, unit)}${unitAfter(unit)} lines`,
+  ];
+}
