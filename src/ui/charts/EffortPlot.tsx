@@ -1,0 +1,60 @@
+import { memo, useId } from 'react';
+import type { Assessment } from '../../core/design/assessment.ts';
+import { asRad, degrees } from '../../core/units.ts';
+import { AXES } from '../text/chartText.ts';
+import { Axes, Grid } from './Axes.tsx';
+import { effortLabels } from './effortLabels.ts';
+import { effortCurve, effortPoint, type EffortDomain, type EffortPoint } from './effortCurve.ts';
+import type { Frame } from './frame.ts';
+import { Hatch } from './Hatch.tsx';
+import { JointMark } from './JointMark.tsx';
+import { offChart } from './labels.ts';
+import { pathOf, uprightBand } from './paths.ts';
+import { PlacedLabels } from './PlacedLabels.tsx';
+import { angleTicks, torqueTicks } from './ticks.ts';
+
+interface EffortPlotProps {
+  readonly a: Assessment;
+  readonly bent: number;
+  readonly domain: EffortDomain;
+  readonly frame: Frame;
+  readonly narrow: boolean;
+}
+
+export const EffortPlot = memo(function EffortPlot({ a, bent, domain, frame, narrow }: EffortPlotProps) {
+  const { box, x, y } = frame;
+  const id = useId();
+  const { wanted, beyond, past } = effortCurve(a, domain);
+  const all = [...wanted, ...beyond, ...past];
+  const now = effortPoint(a, asRad(bent * a.joint.movement.angle));
+  const labels = effortLabels({ frame, a, bent: now, points: all });
+  const ticks = { x: angleTicks(degrees(domain.angle), narrow), y: torqueTicks(domain.step, domain.torque) };
+
+  const across = (point: EffortPoint) => x(degrees(point.angle));
+  const line = (points: readonly EffortPoint[]) =>
+    pathOf(points.map((point) => ({ x: across(point), y: y(point.typical) })));
+  const band = uprightBand(all.map((point) => ({ x: across(point), low: y(point.low), high: y(point.high) })));
+  const at = { x: across(now), y: y(now.typical) };
+  const mark = offChart(at, box)?.at ?? at;
+  const goal = x(degrees(a.joint.movement.angle));
+  return (
+    <>
+      <clipPath id={`${id}c`}>
+        <rect x={box.left} y={box.top} width={box.right - box.left} height={box.bottom - box.top} />
+      </clipPath>
+      <Grid frame={frame} {...ticks} />
+      <path className="chart-total" clipPath={`url(#${id}c)`} d={band} />
+      <Hatch id={`${id}h`} frame={frame} from={degrees(a.overBend.atYield)} />
+      <g clipPath={`url(#${id}c)`}>
+        <path className="chart-median" d={line(wanted)} />
+        <path className="chart-median beyond" d={line(beyond)} />
+        <path className="chart-median past" d={line(past)} />
+      </g>
+      <path className="chart-wanted" d={`M${mark.x} ${box.bottom}V${mark.y}H${box.left}`} />
+      <Axes frame={frame} {...ticks} name={AXES.angle} />
+      <path className="chart-head" d={`M${goal} ${box.bottom}l-4.5 8h9Z`} />
+      <PlacedLabels labels={labels} />
+      <JointMark at={at} box={box} />
+    </>
+  );
+});

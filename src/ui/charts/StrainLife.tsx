@@ -1,0 +1,108 @@
+import { useMemo } from 'react';
+import type { Assessment } from '../../core/design/assessment.ts';
+import { AIDS, FIGURES, HOW_TO_READ, lifeReading, takesLength } from '../text/chartText.ts';
+import type { LengthUnit } from '../text/numbers.ts';
+import { Caption } from './Caption.tsx';
+import { Crosshair } from './Crosshair.tsx';
+import type { LifeDomain } from './domains.ts';
+import { nearestStop } from './drag.ts';
+import { frameOf, isNarrow, isRoomy, type Px } from './frame.ts';
+import { JointMark } from './JointMark.tsx';
+import { offChart } from './labels.ts';
+import { everyLength, ownCount, shortestFor } from './lengthCurves.ts';
+import { jointPoint, lifeByLength } from './lifeCurves.ts';
+import { LifeTable } from './LifeTable.tsx';
+import { StrainLifePlot } from './StrainLifePlot.tsx';
+import { Surface } from './Surface.tsx';
+import { useLifeReading } from './useLifeReading.ts';
+import { useSize } from './useSize.ts';
+import { useSizing, type Sizing } from './useSizing.ts';
+
+interface StrainLifeProps {
+  readonly assessment: Assessment;
+  readonly unit: LengthUnit;
+  readonly domain: LifeDomain;
+  readonly sizing: Sizing;
+}
+
+/** Fig. 2: how long it lasts. Dragging the joint's point along the curve changes its length. */
+export function StrainLife({ assessment: a, unit, domain, sizing }: StrainLifeProps) {
+  const [svg, size] = useSize<SVGSVGElement>();
+  const frame = useMemo(
+    () => size && frameOf(size, { span: domain.cycles, kind: 'log' }, { span: domain.strain, kind: 'log' }),
+    [size, domain],
+  );
+  const reading = useLifeReading(a, domain.cycles);
+  const drags = useSizing(sizing);
+
+  const from = { length: a.length, count: ownCount(a) };
+  const joint = jointPoint(a);
+  const shortest = reading.spread && shortestFor(a, everyLength(a, unit), reading.spread.typical);
+  const grab = (held: Px) => {
+    if (!frame) return;
+    const stops = lifeByLength(a, everyLength(a, unit)).map(({ length, cycles, strain }) => ({
+      length,
+      x: frame.x(cycles),
+      y: frame.y(strain),
+    }));
+    const at = { x: frame.x(joint.cycles), y: frame.y(joint.strain) };
+    const mark = offChart(at, frame.box)?.at ?? at;
+    drags.begin(from, (to) => {
+      const stop = nearestStop(stops, { x: mark.x + to.x - held.x, y: mark.y + to.y - held.y });
+      return to.x === held.x && to.y === held.y ? from : { ...from, length: stop?.length ?? a.length };
+    });
+  };
+  const point = (at: Px) => {
+    if (drags.move(at)) reading.leave();
+    else if (frame) reading.point(at, frame);
+  };
+  const key = (pressed: string, shift: boolean): boolean => {
+    if (pressed === 'Escape') {
+      if (!drags.giveUp()) reading.leave();
+      return true;
+    }
+    if (pressed !== 'Enter') return reading.key(pressed, shift);
+    if (shortest !== undefined) drags.take(from, { ...from, length: shortest });
+    return true;
+  };
+  return (
+    <figure className="chart">
+      <Caption
+        {...FIGURES.life}
+        aid={AIDS.life(a.section.countOf)}
+        reading={reading.active ? lifeReading(reading.cycles, reading.spread, !isRoomy(size)) : undefined}
+      />
+      <Surface
+        svg={svg}
+        size={size}
+        spoken={{
+          label: FIGURES.life.name,
+          how: HOW_TO_READ.life,
+          min: domain.cycles[0],
+          max: domain.cycles[1],
+          now: reading.cycles,
+          text: `${lifeReading(reading.cycles, reading.spread)}; ${takesLength(shortest, unit)}`,
+        }}
+        onGrab={grab}
+        onPoint={point}
+        onLeave={reading.leave}
+        onRelease={drags.end}
+        onKey={key}
+      >
+        {frame && (
+          <>
+            <StrainLifePlot {...{ a, domain, frame }} narrow={isNarrow(size)} />
+            {reading.active && (
+              <Crosshair
+                at={{ x: frame.x(reading.cycles), y: frame.y(reading.spread?.typical ?? Number.NaN) }}
+                box={frame.box}
+              />
+            )}
+            <JointMark at={{ x: frame.x(joint.cycles), y: frame.y(joint.strain) }} box={frame.box} grip />
+          </>
+        )}
+      </Surface>
+      <LifeTable a={a} />
+    </figure>
+  );
+}

@@ -1,0 +1,66 @@
+import { memo, useId, useMemo } from 'react';
+import type { Assessment } from '../../core/design/assessment.ts';
+import { strainAtCycles } from '../../core/design/curves.ts';
+import { AXES } from '../text/chartText.ts';
+import { Axes, Grid } from './Axes.tsx';
+import type { LifeDomain } from './domains.ts';
+import { isInside, type Frame } from './frame.ts';
+import { Hatch } from './Hatch.tsx';
+import { lifeLabels } from './lifeLabels.ts';
+import { countPoints, lifeCurves, lifeLimits, type LifeBand, type LifePoint } from './lifeCurves.ts';
+import { levelBand, pathOf } from './paths.ts';
+import { PlacedLabels } from './PlacedLabels.tsx';
+import { cycleTicks, logStrainTicks } from './ticks.ts';
+
+interface StrainLifePlotProps {
+  readonly a: Assessment;
+  readonly domain: LifeDomain;
+  readonly frame: Frame;
+  readonly narrow: boolean;
+}
+
+export const StrainLifePlot = memo(function StrainLifePlot({ a, domain, frame, narrow }: StrainLifePlotProps) {
+  const { box, x, y } = frame;
+  const id = useId();
+  const curves = useMemo(() => lifeCurves(a, domain.cycles), [a, domain]);
+  const counts = useMemo(() => countPoints(a), [a]);
+  const limits = lifeLimits(a, domain.strain);
+  const labels = lifeLabels({ frame, a, curves, counts, limits });
+  const ticks = { x: cycleTicks(domain.cycles, narrow), y: logStrainTicks(domain.strain) };
+
+  const end = a.filament.life.maxReportableCycles;
+  const last: LifePoint = { cycles: end, strain: strainAtCycles(a, end) };
+  const line = (points: readonly LifePoint[]) => pathOf(points.map((one) => ({ x: x(one.cycles), y: y(one.strain) })));
+  const counted = line([...curves.median.filter(({ cycles }) => cycles < end), last]);
+  const beyond = line([last, ...curves.median.filter(({ cycles }) => cycles > end)]);
+  const band = (edges: readonly LifeBand[]) =>
+    levelBand(edges.map(({ strain, low, high }) => ({ y: y(strain), low: x(low), high: x(high) })));
+  const wanted = x(a.joint.movement.cycles);
+  return (
+    <>
+      <clipPath id={`${id}c`}>
+        <rect x={box.left} y={box.top} width={box.right - box.left} height={box.bottom - box.top} />
+      </clipPath>
+      <Grid frame={frame} {...ticks} />
+      <g clipPath={`url(#${id}c)`}>
+        <path className="chart-total" d={band(curves.total)} />
+        <path className="chart-scatter" d={band(curves.scatter)} />
+      </g>
+      <Hatch id={`${id}h`} frame={frame} from={end} />
+      {limits.map(({ name, strain }) => (
+        <path key={name} className="chart-limit" d={`M${box.left} ${y(strain)}H${box.right}`} />
+      ))}
+      <g clipPath={`url(#${id}c)`}>
+        <path className="chart-median" d={counted} />
+        <path className="chart-median beyond" d={beyond} />
+      </g>
+      {wanted <= box.right && <path className="chart-wanted" d={`M${wanted} ${box.top}V${box.bottom}`} />}
+      {counts.map(({ count, cycles, strain }) => {
+        const at = { x: x(cycles), y: y(strain) };
+        return isInside(at, box) && <circle key={count} className="chart-count" cx={at.x} cy={at.y} r="3.4" />;
+      })}
+      <Axes frame={frame} {...ticks} name={AXES.cycles} />
+      <PlacedLabels labels={labels} />
+    </>
+  );
+});

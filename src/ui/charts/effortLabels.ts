@@ -1,0 +1,86 @@
+/** The words on effort against movement, and where they find room. */
+import type { Assessment } from '../../core/design/assessment.ts';
+import { degrees, type Rad } from '../../core/units.ts';
+import { MODULUS_BAND, OFF_THE_CHART, staysBentPast, TORQUE_UNIT, torqueAtAngle } from '../text/chartText.ts';
+import type { EffortPoint } from './effortCurve.ts';
+import { isInside, type Frame, type Px } from './frame.ts';
+import {
+  along,
+  alongAll,
+  around,
+  clearPaper,
+  markOf,
+  offChart,
+  placeLabels,
+  type LabelWish,
+  type PlacedLabel,
+  type Spot,
+} from './labels.ts';
+
+const CLEAR_OF_JOINT = 15;
+
+export interface EffortWords {
+  readonly frame: Frame;
+  readonly a: Assessment;
+  /** Where the scrubber holds it. */
+  readonly bent: EffortPoint;
+  readonly points: readonly EffortPoint[];
+}
+
+function bentWish({ frame, bent }: EffortWords, at: Px): LabelWish {
+  const off = offChart(at, frame.box);
+  const stands = off?.at ?? at;
+  const text = torqueAtAngle(bent.angle, bent.typical);
+  return {
+    key: 'bent',
+    text: off ? `${text}, ${OFF_THE_CHART}` : text,
+    look: 'pencil',
+    spots: [...around(stands, CLEAR_OF_JOINT).toReversed(), ...clearPaper(stands, 9, frame.box)],
+  };
+}
+
+function setWish({ box, x }: Frame, atYield: Rad): LabelWish {
+  const at = x(degrees(atYield));
+  const rows = [0, 1, 2, 3, 4].map((row) => box.top + 12 + row * 15);
+  const spots = rows.flatMap((y): Spot[] => [
+    { x: at - 6, y, anchor: 'end' },
+    { x: at + 6, y, anchor: 'start' },
+    { x: box.right - 4, y, anchor: 'end' },
+  ]);
+  return { key: 'set', text: staysBentPast(atYield), look: 'quiet', spots: at <= box.right ? spots : [] };
+}
+
+/** Named from clear paper under the line, else over it, with a leader to the band's edge. */
+function bandWish({ x, y, box }: Frame, points: readonly EffortPoint[]): LabelWish {
+  const edge = (side: 'low' | 'high') => points.map((one) => ({ x: x(degrees(one.angle)), y: y(one[side]) }));
+  const under = edge('low').map((leader): Spot => ({ x: leader.x + 14, y: leader.y + 26, anchor: 'start', leader }));
+  const above = edge('high').map((leader): Spot => ({ x: leader.x - 14, y: leader.y - 16, anchor: 'end', leader }));
+  const spots = [...under, ...above].filter(({ leader }) => leader && isInside(leader, box));
+  return { key: 'band', text: MODULUS_BAND, look: 'quiet', spare: true, spots };
+}
+
+export function effortLabels(words: EffortWords): readonly PlacedLabel[] {
+  const { frame, a, bent, points } = words;
+  const { box, x, y } = frame;
+  const at = { x: x(degrees(bent.angle)), y: y(bent.typical) };
+  const stands = offChart(at, box)?.at ?? at;
+  const trace = (side: 'typical' | 'low' | 'high') =>
+    alongAll(
+      points.map((one) => ({ x: x(degrees(one.angle)), y: y(one[side]) })),
+      box,
+    );
+  const lines = [
+    ...trace('typical'),
+    ...along({ x: stands.x, y: box.bottom }, stands),
+    ...along({ x: box.left, y: stands.y }, stands),
+    ...markOf(stands, 11),
+  ];
+  const unit: LabelWish = {
+    key: 'unit',
+    text: TORQUE_UNIT,
+    look: 'quiet',
+    spots: [{ x: box.left + 8, y: box.top + 12, anchor: 'start' }],
+  };
+  const wishes = [unit, bentWish(words, at), setWish(frame, a.overBend.atYield), bandWish(frame, points)];
+  return placeLabels(wishes, { lines, edges: [...trace('low'), ...trace('high')] }, box);
+}

@@ -1,0 +1,90 @@
+/** The words on strain against flexing length, and where they find room. */
+import type { Assessment } from '../../core/design/assessment.ts';
+import { jointStrain, LIMIT_WORDS, OFF_THE_CHART, over, limitLabel } from '../text/chartText.ts';
+import type { LengthUnit } from '../text/numbers.ts';
+import type { Frame, Px } from './frame.ts';
+import type { StrainBand } from './lengthCurves.ts';
+import {
+  alongAll,
+  around,
+  clearPaper,
+  markOf,
+  offChart,
+  placeLabels,
+  type LabelWish,
+  type PlacedLabel,
+  type Spot,
+} from './labels.ts';
+
+/** Words need this much height of band [px]. */
+const LOWEST_BAND = 15;
+const CLEAR_OF_JOINT = 15;
+
+function bandSpots({ box }: Frame, top: number, bottom: number): readonly Spot[] {
+  const width = box.right - box.left;
+  const rows = Math.max(1, Math.floor((bottom - top) / 14));
+  const heights = Array.from({ length: rows }, (_, i) => bottom - 6 - i * 14);
+  const starts = [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6].map((share) => box.left + 8 + share * width);
+  return heights.flatMap((y): Spot[] => [
+    { x: box.right - 6, y, anchor: 'end' },
+    ...starts.map((x): Spot => ({ x, y, anchor: 'start' })),
+  ]);
+}
+
+function bandWord({ name, from }: StrainBand): string {
+  if (name === 'repeated') return LIMIT_WORDS.repeated;
+  if (name === 'few') return 'a few times';
+  return over(name === 'set' ? LIMIT_WORDS.yield : LIMIT_WORDS.break, from);
+}
+
+function bandWishes(frame: Frame, bands: readonly StrainBand[]): readonly LabelWish[] {
+  return bands
+    .map((band) => ({ band, top: frame.y(band.to), bottom: frame.y(band.from) }))
+    .filter(({ top, bottom }) => bottom - top >= LOWEST_BAND)
+    .map(({ band, top, bottom }) => ({
+      key: band.name,
+      text: bandWord(band),
+      look: 'ink' as const,
+      spots: bandSpots(frame, top, bottom),
+      spare: true,
+    }));
+}
+
+/** The word at the dotted limit of a joint that is left bent. */
+function heldWishes({ box, y }: Frame, held: number | undefined): readonly LabelWish[] {
+  if (held === undefined) return [];
+  const spots = [-4, 12].flatMap((off): Spot[] => [
+    { x: box.left + 8, y: y(held) + off, anchor: 'start' },
+    { x: (box.left + box.right) / 2, y: y(held) + off, anchor: 'middle' },
+    { x: box.right - 6, y: y(held) + off, anchor: 'end' },
+  ]);
+  return [{ key: 'held', text: limitLabel(LIMIT_WORDS.held, held), look: 'quiet', spots }];
+}
+
+export interface LengthWords {
+  readonly frame: Frame;
+  readonly a: Assessment;
+  readonly unit: LengthUnit;
+  readonly own: string;
+  readonly bands: readonly StrainBand[];
+  /** The limit of a joint that is left bent, where the brief calls on it. */
+  readonly held: number | undefined;
+  /** Every curve as it is drawn [px]. */
+  readonly curves: readonly (readonly Px[])[];
+}
+
+export function lengthLabels({ frame, a, unit, own, bands, held, curves }: LengthWords): readonly PlacedLabel[] {
+  const { box } = frame;
+  const at = { x: frame.x(a.length), y: frame.y(a.strain.peak) };
+  const off = offChart(at, box);
+  const stands = off?.at ?? at;
+  const says = jointStrain(a.length, unit, a.strain.peak);
+  const joint: LabelWish = {
+    key: 'joint',
+    text: off ? `${own}, ${OFF_THE_CHART}` : says,
+    look: 'pencil',
+    spots: [...around(stands, CLEAR_OF_JOINT), ...clearPaper(stands, 9, box)],
+  };
+  const lines = [...curves.flatMap((curve) => alongAll(curve, box)), ...markOf(stands, 11)];
+  return placeLabels([joint, ...heldWishes(frame, held), ...bandWishes(frame, bands)], { lines, edges: [] }, box);
+}

@@ -1,0 +1,72 @@
+import { format, ticks } from 'd3';
+import { grouped, NO_BREAK, type LengthUnit } from '../text/numbers.ts';
+import type { Span } from './frame.ts';
+
+/** A mark on an axis; one without words is marked and not figured. */
+export interface Tick {
+  readonly at: number;
+  readonly text: string;
+}
+
+export const MM_PER: Readonly<Record<LengthUnit, number>> = { mm: 1, inch: 25.4 };
+
+const figure = format('~g');
+
+/** `200000` → “200 000”, `2000000` → “2 M”. */
+function cyclesFigure(cycles: number): string {
+  return cycles >= 1e6 ? `${figure(cycles / 1e6)}${NO_BREAK}M` : grouped(cycles);
+}
+
+function steps([low, high]: Span, step: number): number[] {
+  const count = Math.floor((high - low) / step + 1e-9);
+  return Array.from({ length: count + 1 }, (_, i) => Number((low + i * step).toPrecision(12)));
+}
+
+/** Every second figure is left out on narrow paper; the last stays, because it carries the unit. */
+function thinned(marks: readonly Tick[], narrow: boolean): readonly Tick[] {
+  if (!narrow) return marks;
+  return marks.map((mark, i) => ((marks.length - 1 - i) % 2 === 0 ? mark : { ...mark, text: '' }));
+}
+
+export function cycleTicks([low, high]: Span, narrow: boolean): readonly Tick[] {
+  const decades = steps([Math.log10(low), Math.log10(high)], 1).map((power) => 10 ** power);
+  return thinned(
+    decades.map((at) => ({ at, text: cyclesFigure(at) })),
+    narrow,
+  );
+}
+
+/** 1 and 3 in each decade of strain, as per cent; the unit stands on the top figure. */
+export function logStrainTicks([low, high]: Span): readonly Tick[] {
+  const all = [1e-4, 3e-4, 1e-3, 3e-3, 0.01, 0.03, 0.1, 0.3, 1, 3, 10];
+  const shown = all.filter((at) => at >= low * 0.999 && at <= high * 1.001);
+  return shown.map((at, i) => ({ at, text: percentFigure(at, i === shown.length - 1) }));
+}
+
+/** Quarters of a linear strain axis. */
+export function strainTicks(top: number): readonly Tick[] {
+  return [0, 1, 2, 3, 4].map((i) => ({ at: (top * i) / 4, text: percentFigure((top * i) / 4, i === 4) }));
+}
+
+function percentFigure(strain: number, withUnit: boolean): string {
+  return `${figure(Number((strain * 100).toPrecision(6)))}${withUnit ? `${NO_BREAK}%` : ''}`;
+}
+
+/** Round figures in the chosen unit; each mark lies at a length in mm. */
+export function lengthTicks([low, high]: Span, unit: LengthUnit, narrow: boolean): readonly Tick[] {
+  const per = MM_PER[unit];
+  return ticks(low / per, high / per, narrow ? 4 : 6).map((value) => ({ at: value * per, text: figure(value) }));
+}
+
+export function angleTicks(topDeg: number, narrow: boolean): readonly Tick[] {
+  const step = [5, 10, 15, 30].find((size) => topDeg / size <= 7) ?? 60;
+  const marks = steps([0, topDeg], step);
+  return thinned(
+    marks.map((at, i) => ({ at, text: `${figure(at)}${i === marks.length - 1 ? '°' : ''}` })),
+    narrow,
+  );
+}
+
+export function torqueTicks(step: number, top: number): readonly Tick[] {
+  return steps([0, top], step).map((at) => ({ at, text: at >= 1000 ? grouped(at) : figure(at) }));
+}
