@@ -56,7 +56,8 @@ describe('moulded PC, reversed flexure', () => {
     const printed = equivalentStrain(stress / 2350, -1, 0.5) * 0.7;
     const elastic = strainAtLife(cycles, { ...filament('pc').life, B: 0 });
     expectClose(Math.log10(elastic), Math.log10(printed), {
-      abs: 0.1, because: 'largest misfit stated for the straight line through four points'
+      abs: 0.1,
+      because: 'largest misfit stated for the straight line through four points',
     });
   });
 });
