@@ -35,10 +35,16 @@ export function strainAnswer(understood: Understood): {
     notchSensitivity: NOTCH_SENSITIVITY.value,
     where: factor > 1 ? 'root' : 'along the leaf',
   };
-  return { strain, notes: root.outsideTable ? [outsideTable(fillet)] : [] };
+  return {
+    strain,
+    notes: root.outsideTable ? [outsideTable(fillet, fillet < (shoulder - section.thickness) / 2)] : [],
+  };
 }
 
-function outsideTable(fillet: number): Problem {
-  const message = `A root fillet of ${fillet} mm lies outside the table of root factors; the nearest entry is used`;
+function outsideTable(fillet: number, tooSmall: boolean): Problem {
+  const why = tooSmall
+    ? 'is sharper than the table of root factors reaches, so the strain at the root is at least what is said; enlarge it'
+    : 'is wider than the table of root factors reaches; the factor at its edge is used, which errs on the safe side';
+  const message = `A root fillet of ${fillet} mm ${why}`;
   return { code: 'fillet-outside-table', message, field: 'sizes.fillet', value: fillet };
 }

@@ -10,11 +10,12 @@ const EVEN_CHANCE = 0.5;
  *
  * @param life - the life answer [-]
  * @param movement - the brief with wanted cycles and share [-]
- * @returns grade; `beyond` when more cycles are wanted than anyone has counted
+ * @returns grade; `beyond` when more cycles are wanted than anyone has counted and half outlast the count
  */
 export function lifeGrade(life: LifeAnswer, movement: Movement): Grade {
   if (life.breaksOnFirstFlex) return 'fail';
-  if (life.beyond === 'wanted') return 'beyond';
+  // More is wanted than anyone counted: nothing is known, unless half break before the counting even stops.
+  if (life.beyond === 'wanted') return life.median < life.maxReportableCycles ? 'fail' : 'beyond';
   if (life.chance >= movement.chance) return 'pass';
   return life.chance >= EVEN_CHANCE ? 'caution' : 'fail';
 }

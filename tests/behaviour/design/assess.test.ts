@@ -73,6 +73,7 @@ describe('the worst finding decides', () => {
     ['life', { sizes: { lines: 4 }, movement: { cycles: 100_000 } }, 'fail'],
     ['held', { movement: { held: true, cycles: 2 }, sizes: { length: 40, lines: 4 } }, 'caution'],
     ['beyond data', { movement: { cycles: 2_000_000 }, sizes: { length: 60 } }, 'beyond'],
+    ['life', { movement: { cycles: 2_000_000 } }, 'fail'],
     ['within all limits', { sizes: { length: 40 } }, 'pass'],
   ] as const)('%s', (reason, change, grade) => {
     expect(assessed(changed(LEAF, change)).verdict).toMatchObject({ grade, reason });
