@@ -1,13 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bendingStrain, rolledTip } from '../../src/core/closedForms/leafBending.ts';
-import { straightLeaf } from '../../src/core/flexures/straightLeaf.ts';
-import { flatten } from '../../src/core/geometry/flatten.ts';
-import { rollPath, rollPoint } from '../../src/core/geometry/roll.ts';
-import { asRad } from '../../src/core/units.ts';
+import { rollPoint } from '../../src/core/geometry/roll.ts';
 import { expectClose } from '../support/close.ts';
-import { angle, leaf, length } from '../support/generators.ts';
-import { distanceFrom, sampled } from '../support/outlines.ts';
+import { angle, length } from '../support/generators.ts';
 
 const ROUND_OFF = { abs: 1e-8, because: 'round-off of coordinates up to a few hundred mm' } as const;
 const between = (a: { x: number; y: number }, b: { x: number; y: number }) => Math.hypot(b.x - a.x, b.y - a.y);
@@ -53,24 +49,6 @@ describe('a leaf rolled to an arc', () => {
           });
         }
       }),
-    );
-  });
-
-  it('is drawn within the tolerance, and turns over with the angle', () => {
-    fc.assert(
-      fc.property(leaf, angle(1, 170), length(0.02, 0.1), ({ sizes, thickness }, theta, tolerance) => {
-        const path = straightLeaf.outline(sizes, thickness)[0]!;
-        const drawn = rollPath(path, sizes.length, theta, tolerance);
-        const dense = sampled(flatten(path, tolerance / 4), sizes.length / 40);
-        for (const point of dense) {
-          const rolled = rollPoint(point, sizes.length, theta);
-          // One tolerance for arcs made into chords, one for the leaf rolled.
-          expect(distanceFrom(rolled, drawn)).toBeLessThanOrEqual(2 * tolerance);
-        }
-        const mirrored = rollPath(path, sizes.length, asRad(-1 * theta), tolerance);
-        expectClose(Math.min(...mirrored.map(({ y }) => y)), -Math.max(...drawn.map(({ y }) => y)), ROUND_OFF);
-      }),
-      { numRuns: 20 },
     );
   });
 });

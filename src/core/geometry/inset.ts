@@ -88,6 +88,5 @@ function isNeighbour(i: number, j: number, count: number): boolean {
 }
 
 function touch(a: Span, b: Span): boolean {
-  if (distance(a.start, b.start) < SAME_PLACE) return true;
   return meet(a, b).some((point) => isOn(point, a) && isOn(point, b));
 }
