@@ -12,6 +12,8 @@ export interface KindText {
   readonly sizes: Readonly<Record<string, string>>;
   /** What the thick body on either side is called. */
   readonly padName: string;
+  /** How many root fillets there are and where. */
+  readonly fillets: string;
   /** What the size across the bending plane is called in a past-tense sentence: “made 6 mm deep”. */
   readonly deep: string;
   readonly brief: string;
@@ -33,6 +35,7 @@ const LEAF: KindText = {
     inRow: 'Leaves in a row',
   },
   padName: 'Pad',
+  fillets: 'four',
   deep: 'deep',
   brief:
     'Bends {angle} {ways}, {cycles} times, in {filament}, {depth} deep, printed {lying} with {lineWidth} lines, {count} across, over a leaf {length} long.',
@@ -56,6 +59,7 @@ const CREASE: KindText = {
     inRow: 'Creases in a row',
   },
   padName: 'Plate',
+  fillets: 'two, on top',
   deep: 'wide',
   brief:
     'Bends {angle} {ways}, {cycles} times, in {filament}, printed as a crease of {count} {layers} of {layerHeight}, flexing over {length}, in a hinge {depth} wide.',

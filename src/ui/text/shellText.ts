@@ -102,13 +102,18 @@ export const CRASH_TEXT = {
   body: 'Your part is not lost: it is as it was before the last change. Download it, then load the page again.',
 } as const;
 
-/** File name of an exported part: letters, digits and dashes only, so that every system takes it. */
-export function partFileName(name: string): string {
+/** A file name of letters, digits and dashes only, so that every system takes it. */
+export function nameOfFile(name: string, whenEmpty: string, ending: string): string {
   const plain = name
     .normalize('NFKD')
     .replaceAll(/\p{M}/gu, '')
     .replaceAll(/[^A-Za-z0-9]+/g, '-')
     .replaceAll(/^-+|-+$/g, '')
     .toLowerCase();
-  return `${plain || 'part'}.bendbook.json`;
+  return `${plain || whenEmpty}${ending}`;
+}
+
+/** File name of an exported part. */
+export function partFileName(name: string): string {
+  return nameOfFile(name, 'part', '.bendbook.json');
 }

@@ -1,0 +1,89 @@
+import { useId, useState } from 'react';
+import type { Assessment } from '../../core/design/assessment.ts';
+import { outlineSvg } from '../../files/svg.ts';
+import { download } from '../app/download.ts';
+import type { LengthUnit } from '../text/numbers.ts';
+import { nameOfFile } from '../text/shellText.ts';
+import { asTabbed, outlineWaits, sizesToDraw, TO_DRAW, travelToDraw, unitInFull } from '../text/toDrawText.ts';
+import { outlineOf } from './outlineOf.ts';
+
+interface Props {
+  readonly assessment: Assessment;
+  readonly unit: LengthUnit;
+}
+
+async function saveDxf(a: Assessment): Promise<void> {
+  const { outlineDxf } = await import('../../files/dxf.ts');
+  download(nameOfFile(a.joint.name, 'joint', '.dxf'), outlineDxf(outlineOf(a)), 'image/vnd.dxf');
+}
+
+function saveSvg(a: Assessment): void {
+  const { name } = a.joint;
+  download(nameOfFile(name, 'joint', '.svg'), outlineSvg(outlineOf(a), name), 'image/svg+xml');
+}
+
+/** The dimensions to draw, to copy, and the outline as a file. */
+export function ToDraw({ assessment, unit }: Props) {
+  const [said, setSaid] = useState('');
+  const waitsId = useId();
+  const dimensions = [...sizesToDraw(assessment, unit), ...travelToDraw(assessment, unit)];
+  const waits = outlineWaits(assessment, unit);
+
+  function copy(): void {
+    const text = asTabbed(assessment.joint.name, dimensions, unit);
+    // A page that was not served safely has no clipboard at all.
+    const done = (navigator.clipboard as Clipboard | undefined)?.writeText(text) ?? Promise.reject(new Error('none'));
+    void done.then(
+      () => setSaid(TO_DRAW.copied),
+      () => setSaid(TO_DRAW.notCopied),
+    );
+  }
+
+  function file(kind: string, save: () => void) {
+    const off = waits !== '';
+    return (
+      <button
+        className="b"
+        type="button"
+        aria-disabled={off ? true : undefined}
+        aria-describedby={off ? waitsId : undefined}
+        onClick={off ? undefined : save}
+      >
+        {kind}
+      </button>
+    );
+  }
+
+  return (
+    <section aria-label={TO_DRAW.head}>
+      <h2 className="h">
+        {TO_DRAW.head}
+        <span className="aside">{unitInFull(unit)}</span>
+      </h2>
+      <table>
+        <tbody>
+          {dimensions.map(({ label, shown }) => (
+            <tr key={label}>
+              <th scope="row">{label}</th>
+              <td className="r">{shown}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <div className="files">
+        <button className="b" type="button" onClick={copy}>
+          {TO_DRAW.copy}
+        </button>
+        {file('SVG', () => saveSvg(assessment))}
+        {file('DXF', () => void saveDxf(assessment).catch(() => setSaid(TO_DRAW.dxfFailed)))}
+        <output>{said}</output>
+      </div>
+      {waits !== '' && (
+        <p className="small" id={waitsId}>
+          {waits}
+        </p>
+      )}
+      {waits === '' && assessment.inRow > 1 && <p className="small">{TO_DRAW.oneOfRow}</p>}
+    </section>
+  );
+}
