@@ -18,7 +18,6 @@ export const PROBLEM_CODES = [
   'lying-not-possible',
   // whole lines and layers
   'thinner-than-one-line',
-  'thinner-than-one-layer',
   'single-line',
   'odd-lines',
   'single-layer',
@@ -33,16 +32,11 @@ export const PROBLEM_CODES = [
   'fillet-outside-table',
   'fillet-under-one-line',
   'fillet-in-steps',
-  'leaf-too-deep-for-length',
   // strength and life
-  'breaks-on-first-flex',
-  'past-yield',
   'takes-a-set',
-  'beyond-data',
   'across-layers',
   'thick-pp',
   'sags-when-held',
-  'weak-data',
   'no-answer',
   // files
   'unreadable',

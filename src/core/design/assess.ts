@@ -1,7 +1,6 @@
 import { rolledTip } from '../closedForms/leafBending.ts';
 import { assessLife } from '../life/assessLife.ts';
 import { soundness, weakest } from '../material/choose.ts';
-import type { Problem } from '../problems.ts';
 import { ok, type Result } from '../result.ts';
 import { setAfterOneBend } from '../strength/permanentSet.ts';
 import { asRad, type Mm, type Rad } from '../units.ts';
@@ -13,6 +12,7 @@ import type { Joint } from './joint.ts';
 import { overBendOf } from './overBend.ts';
 import { strainAnswer } from './strainAnswer.ts';
 import { understand } from './understand.ts';
+import { usageNotes } from './usageNotes.ts';
 import { lifeGrade, verdictOf } from './verdict.ts';
 
 /**
@@ -74,7 +74,12 @@ export function assess(joint: Joint): Result<Assessment> {
       life: weakest(soundness(filament.life.provenance), acrossLayers ? 'memory' : 'computed'),
       limits: weakest(...allowables.map((allowable) => soundness(allowable.provenance))),
     },
-    notes: [...checked.notes, ...strainNotes, ...fitNotes(understood, fit), ...lastingNotes(joint, strain.peak)],
+    notes: [
+      ...checked.notes,
+      ...strainNotes,
+      ...fitNotes(understood, fit),
+      ...usageNotes(understood, strain.peak, asRad(set.fraction * movement.angle)),
+    ],
   } satisfies Assessment);
 }
 
@@ -82,19 +87,4 @@ export function assess(joint: Joint): Result<Assessment> {
 function travelOf(length: Mm, angle: Rad): Travel {
   const tip = rolledTip(length, angle);
   return { radius: length / angle, inward: length - tip.x, upward: tip.y };
-}
-
-/** Cautions that follow from how the part lies and how it is used, whatever the verdict. */
-function lastingNotes(joint: Joint, peak: number): readonly Problem[] {
-  const notes: Problem[] = [];
-  if (joint.profile.lying === 'upright') {
-    const message =
-      'Layers stack along the flexure, so bending pulls them apart; turn the part so that lines run along it';
-    notes.push({ code: 'across-layers', message, field: 'profile.lying', value: 'upright' });
-  }
-  if (joint.movement.held && joint.profile.filament === 'tpu95a') {
-    const message = 'TPU sags under a load that stays on; use it where the joint is let go between flexes';
-    notes.push({ code: 'sags-when-held', message, field: 'movement.held', value: peak });
-  }
-  return notes;
 }

@@ -60,7 +60,9 @@ export function fitNotes({ joint, section }: Understood, fit: Fit): readonly Pro
       ? 'it will be left out or laid as one broken bead; scale the part up or set a narrower line'
       : 'the gap is left open or filled by beads of changing width; make it a whole number';
   const field = joint.measuredThickness === undefined ? 'sizes' : 'measuredThickness';
+  const tie = Math.abs(fit.exact - fit.nearest - 0.5) < 1e-9;
   return [
+    ...(tie ? [tieNote(fit, field)] : []),
     {
       code: what === 'lines' ? 'not-whole-lines' : 'not-whole-layers',
       message: `${size}: ${cure}`,
@@ -69,4 +71,9 @@ export function fitNotes({ joint, section }: Understood, fit: Fit): readonly Pro
       limit: fit.nearest,
     },
   ];
+}
+
+function tieNote(fit: Fit, field: string): Problem {
+  const message = `${fit.exact.toFixed(2)} ${fit.countOf} lie half-way; the lower count is taken as nearest, because one more would stiffen the joint and raise its strain`;
+  return { code: 'tie-rounded-down', message, field, value: fit.exact, limit: fit.nearest };
 }

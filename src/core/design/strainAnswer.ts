@@ -2,7 +2,7 @@ import { bendingStrain } from '../closedForms/leafBending.ts';
 import { rootFactor, NOTCH_SENSITIVITY } from '../strength/rootFactor.ts';
 import { shoulderConcentration } from '../strength/stressConcentration.ts';
 import type { Problem } from '../problems.ts';
-import { asRad } from '../units.ts';
+import { asRad, type Mm } from '../units.ts';
 import type { StrainAnswer } from './assessment.ts';
 import type { Understood } from './understand.ts';
 
@@ -37,14 +37,15 @@ export function strainAnswer(understood: Understood): {
   };
   return {
     strain,
-    notes: root.outsideTable ? [outsideTable(fillet, fillet < (shoulder - section.thickness) / 2)] : [],
+    notes: root.outsideTable ? [outsideTable(fillet, (shoulder - section.thickness) / 2)] : [],
   };
 }
 
-function outsideTable(fillet: number, tooSmall: boolean): Problem {
-  const why = tooSmall
-    ? 'is sharper than the table of root factors reaches, so the strain at the root is at least what is said; enlarge it'
-    : 'is wider than the table of root factors reaches; the factor at its edge is used, which errs on the safe side';
+function outsideTable(fillet: Mm, step: Mm): Problem {
+  const why =
+    fillet < step
+      ? 'is sharper than the table of root factors reaches, so the strain at the root is at least what is said; enlarge it'
+      : 'is wider than the table of root factors reaches; the factor at its edge is used, which errs on the safe side';
   const message = `A root fillet of ${fillet} mm ${why}`;
-  return { code: 'fillet-outside-table', message, field: 'sizes.fillet', value: fillet };
+  return { code: 'fillet-outside-table', message, field: 'sizes.fillet', value: fillet, limit: step };
 }

@@ -5,7 +5,6 @@ import type { FlexureFamily, Parameter } from './family.ts';
 /** What family checks say without refusing the joint; every other code refuses it, new ones too until they are listed. */
 const CAUTIONS: ReadonlySet<ProblemCode> = new Set<ProblemCode>([
   'leaf-too-thick-for-length',
-  'leaf-too-deep-for-length',
   'sharp-root',
   'fillet-under-one-line',
   'fillet-in-steps',

@@ -38,8 +38,7 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
 
   'thinner-than-one-line': (p, unit) =>
     `${given(p, unit)} is thinner than one line of ${limit(p, unit)}, so nothing is laid; thicken it or set narrower lines.`,
-  'thinner-than-one-layer': (p, unit) =>
-    `${given(p, unit)} is thinner than one layer of ${limit(p, unit)}, so nothing is laid; thicken it or lower the layers.`,
+
   'single-line': () =>
     'One line alone has no neighbour to carry it where it is thin, and no closed contour can lay it: it tears easily from the side. Two lines are safer (common practice).',
   'odd-lines': (p, unit) =>
@@ -59,25 +58,24 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
     `A pad ${given(p, unit)} thick has no room for the thin section and its fillets; make it ${limit(p, unit)} or thicker, or the fillets smaller.`,
   'sharp-root': () => 'The root has no fillet, and sharp inner corners break first; give it at least one line width.',
   'fillet-outside-table': (p, unit) =>
-    `A root fillet of ${given(p, unit)} lies outside the table of root factors; the nearest entry is used.`,
+    typeof p.limit === 'number' && typeof p.value === 'number' && p.value < p.limit
+      ? `A root fillet of ${given(p, unit)} is sharper than the table of root factors reaches, so the strain at the root is at least what is said; enlarge it.`
+      : `A root fillet of ${given(p, unit)} is wider than the table of root factors reaches; the factor at its edge is used, which errs on the safe side.`,
   'fillet-under-one-line': (p, unit) =>
     `A root fillet of ${given(p, unit)} is under one line of ${mm(p.limit, unit, 'this width')}, so it prints as little more than a corner; make it at least as large as a line is wide.`,
   'fillet-in-steps': (p, unit) =>
     `A root fillet of ${given(p, unit)} is under two layers, so it prints as one square step; make it ${mm(p.limit, unit, 'two layers')} or larger.`,
-  'leaf-too-deep-for-length': (p, unit) =>
-    `A depth of ${given(p, unit)} is much for this flexing length, so that it also twists and saddles; read effort as rough.`,
 
-  'breaks-on-first-flex': () => 'The first flex breaks it.',
-  'past-yield': () => 'It is bent past the strain at which this filament stays bent.',
-  'takes-a-set': () => 'Part of the bend stays in it after it is let go.',
-  'beyond-data': () => 'More flexes are wanted than anyone has counted, so no life is given.',
+  'takes-a-set': (p) =>
+    `After one bend about ${Math.round(Number(p.value))}° stay in it (by the yield stress, at once; a held bend leaves more).`,
+
   'across-layers': () =>
     'Layers stack along the flexure, so that bending pulls them apart; lay it so that lines run along it.',
   'thick-pp': () =>
     'This filament lasts as a thin hinge because bending draws it out; a section this thick is not drawn out and lasts less.',
   'sags-when-held': (p) =>
     `This filament sags under a load that stays on${typeof p.value === 'number' ? ` (${percent(p.value)} here)` : ''}; use it where the joint is let go between flexes.`,
-  'weak-data': () => 'The figures behind this are weak; read them as a first guess and test.',
+
   'no-answer': () => 'No answer was found for these values; change one of them a little.',
 
   unreadable: asSaid,
