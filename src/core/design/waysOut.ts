@@ -80,6 +80,13 @@ function pairs(a: Assessment, singles: readonly Tried[], alone: readonly Remedy[
   return [...new Map(found.map((pair) => [keyOf(pair), pair])).values()].filter((pair) => !cheaperAlone(pair));
 }
 
+/** Counts one more of this key and says how many that makes. */
+function countUp(counts: Map<string, number>, key: string): number {
+  const seen = (counts.get(key) ?? 0) + 1;
+  counts.set(key, seen);
+  return seen;
+}
+
 /**
  * Cheapest first, and only the cheapest few of each combination of kinds and of each filament, so that the list shows
  * choices and not shades of one choice.
@@ -87,11 +94,6 @@ function pairs(a: Assessment, singles: readonly Tried[], alone: readonly Remedy[
 function ranked(remedies: readonly Remedy[], perKind: number, home: string): readonly Remedy[] {
   const kindsSeen = new Map<string, number>();
   const filamentsSeen = new Map<string, number>();
-  const countUp = (counts: Map<string, number>, key: string): number => {
-    const seen = (counts.get(key) ?? 0) + 1;
-    counts.set(key, seen);
-    return seen;
-  };
   return remedies
     .toSorted((x, y) => x.cost - y.cost)
     .filter(({ kinds, assessment: { filament } }) => {

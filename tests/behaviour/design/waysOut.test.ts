@@ -73,6 +73,8 @@ describe('an upright leaf', () => {
 describe('a joint that passes', () => {
   const joint = changed(LEAF, { sizes: { length: 30 } });
   const a = assessed(joint);
+  const at = (change: Parameters<typeof changed>[1]) => assessed(changed(joint, change)).verdict.grade;
+  const limit = (value: string) => roomToSpare(a).find((spare) => spare.value === value)?.limit ?? Number.NaN;
 
   it('is offered no way out but told its room to spare', () => {
     expect(waysOut(a)).toEqual([]);
@@ -80,8 +82,6 @@ describe('a joint that passes', () => {
   });
 
   it('passes at each limit of its room and not a little beyond', () => {
-    const at = (change: Parameters<typeof changed>[1]) => assessed(changed(joint, change)).verdict.grade;
-    const limit = (value: string) => roomToSpare(a).find((spare) => spare.value === value)?.limit ?? Number.NaN;
     expect(at({ movement: { angle: radians((limit('angle') * 180 * 0.999) / Math.PI) } })).toBe('pass');
     expect(at({ movement: { angle: radians((limit('angle') * 180 * 1.001) / Math.PI) } })).not.toBe('pass');
     expect(at({ sizes: { length: limit('length') * 1.001 } })).toBe('pass');
