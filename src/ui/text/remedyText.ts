@@ -9,6 +9,7 @@ import {
   inHundred,
   inWords,
   length,
+  NO_BREAK,
   setLength,
   share,
   torque,
@@ -131,7 +132,7 @@ function feelText({ before, after }: Change): string {
   if (Math.abs(ratio - 1) < 0.02) return '';
   const word = ratio < 1 ? 'softer' : 'stiffer';
   const times = ratio < 1 ? 1 / ratio : ratio;
-  return times >= 2 ? `${Number(times.toFixed(1))} times ${word}` : `${share(Math.abs(ratio - 1))} ${word}`;
+  return times >= 2 ? `${Number(times.toFixed(1))}${NO_BREAK}times ${word}` : `${share(Math.abs(ratio - 1))} ${word}`;
 }
 
 function changeOf(before: Assessment, remedy: Remedy, unit: LengthUnit): Change {

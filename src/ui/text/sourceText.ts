@@ -1,7 +1,7 @@
 /** Where every number comes from: formula in words, figures with low and high, source, and how far to trust it. */
 import type { AllowableName, Assessment } from '../../core/design/assessment.ts';
 import { LIFE_HOLDS_FOR } from '../../core/life/assessLife.ts';
-import { bendingModulus, strainFactorAcrossLayers } from '../../core/material/choose.ts';
+import { bendingModulus, soundness, strainFactorAcrossLayers } from '../../core/material/choose.ts';
 import type { Provenance, ProvenanceKind, Quantity } from '../../core/material/types.ts';
 import { SOURCES, type SourceKey } from '../../core/sources.ts';
 import { NOTCH_SENSITIVITY } from '../../core/strength/rootFactor.ts';
@@ -11,51 +11,123 @@ import { sentence } from './said.ts';
 export interface SourceRow {
   readonly kind: ProvenanceKind;
   readonly name: string;
+  /** In one line: the formula in words, or what kind of figure it is. */
   readonly says: string;
+  /** The whole of it: document, place, how much of it was read, notes. */
+  readonly more: readonly string[];
 }
 
 const cited = (key: SourceKey) => `${SOURCES[key].cite} (${SOURCES[key].read})`;
 
-/** Where a value comes from, in words. */
-function origin(provenance: Provenance): string {
-  switch (provenance.kind) {
-    case 'published':
-      return `${cited(provenance.source)}, ${provenance.place}`;
-    case 'computed':
-      return `computed: ${provenance.from}; inputs ${provenance.inputs === 'published' ? '' : 'from '}${provenance.inputs}`;
-    case 'measured':
-      return `measured: ${provenance.what}`;
-    case 'memory':
-      return provenance.because ?? 'recalled, not looked up';
-  }
+function row(kind: ProvenanceKind, name: string, says: string, more: readonly (string | undefined)[] = []): SourceRow {
+  return { kind, name, says, more: more.flatMap((part) => (part ? [sentence(part)] : [])) };
 }
 
-/** “1 850 MPa (1 450 to 2 150)”; a fraction in per cent. */
-function amount({ typical, low, high, unit }: Quantity, asPercent: boolean): string {
-  const say = (value: number) =>
-    asPercent ? percent(value) : value >= 1000 ? grouped(value) : String(Number(value.toPrecision(3)));
-  const after = asPercent || unit === '' ? '' : `${NO_BREAK}${unit}`;
+/** What kind of figure it is, in a few words. */
+const IN_SHORT: Readonly<Record<ProvenanceKind, string>> = {
+  published: 'published',
+  computed: 'computed',
+  memory: 'a usual value, not looked up',
+  measured: 'measured',
+};
+
+function saysOf({ provenance, range }: Quantity): string {
+  const short = provenance.kind === 'computed' ? provenance.from : IN_SHORT[provenance.kind];
+  return range === 'memory' && provenance.kind !== 'memory' ? `${short}; low and high from memory` : short;
+}
+
+function originOf(provenance: Provenance): string | undefined {
+  if (provenance.kind === 'published') return `${cited(provenance.source)}, ${provenance.place}`;
+  if (provenance.kind === 'measured') return provenance.what;
+  if (provenance.kind === 'memory') return provenance.because;
+  return provenance.inputs === 'published'
+    ? 'its inputs are published'
+    : `its inputs are ${inputsFrom(provenance.inputs)}`;
+}
+
+function inputsFrom(inputs: 'memory' | 'published and memory'): string {
+  return inputs === 'memory' ? 'from memory' : 'published in part and from memory in part';
+}
+
+/** “1 850 MPa (1 450 to 2 150)”; a strain in per cent. */
+function amount({ typical, low, high, unit }: Quantity, isStrain: boolean): string {
+  const say = (value: number): string => {
+    const inUnit = isStrain ? value * 100 : value;
+    return inUnit >= 1000 ? grouped(inUnit) : String(Number(inUnit.toPrecision(3)));
+  };
+  const after = isStrain ? `${NO_BREAK}%` : unit === '' ? '' : `${NO_BREAK}${unit}`;
   const range = low === undefined || high === undefined ? '' : ` (${say(low)} to ${say(high)})`;
   return `${say(typical)}${after}${range}`;
 }
 
-function quantityRow(name: string, quantity: Quantity, asPercent = false): SourceRow {
-  const { provenance, range, note } = quantity;
-  const rangeFrom = range !== undefined && range !== provenance.kind ? `low and high ${RANGE_FROM[range]}` : '';
-  const parts = [origin(provenance), rangeFrom, note ?? ''].filter((part) => part !== '');
-  return {
-    kind: provenance.kind,
-    name: `${name}, ${amount(quantity, asPercent)}`,
-    says: parts.map(sentence).join(' '),
-  };
+function quantityRow(name: string, quantity: Quantity, isStrain = false): SourceRow {
+  const { provenance, note } = quantity;
+  return row(soundness(provenance), `${name}, ${amount(quantity, isStrain)}`, saysOf(quantity), [
+    originOf(provenance),
+    note,
+  ]);
 }
 
-const RANGE_FROM: Readonly<Record<ProvenanceKind, string>> = {
-  published: 'published too',
-  computed: 'computed',
-  memory: 'from memory',
-  measured: 'measured',
-};
+function strainRows({ strain, section }: Assessment): readonly SourceRow[] {
+  const what = section.countOf === 'lines' ? 'leaf' : 'crease';
+  const { concentration, rootFactor, notchSensitivity } = strain;
+  return [
+    row(
+      'computed',
+      `Strain, ${percent(strain.peak)}`,
+      `thickness × angle ÷ (2 × length), ${percent(strain.nominal)}, × root factor ${rootFactor.toFixed(2)}`,
+      [`the ${what} is taken as bent to an arc`, cited('plane-bending')],
+    ),
+    row('published', `The root fillet concentrates it ${concentration.toFixed(2)} times`, 'table of stepped bars', [
+      cited('roark-17.1'),
+    ]),
+    row(NOTCH_SENSITIVITY.provenance.kind, `Share of that felt, ${notchSensitivity}`, 'assumed for plastics', [
+      NOTCH_SENSITIVITY.provenance.because,
+    ]),
+  ];
+}
+
+function thicknessRow({ section, joint }: Assessment): SourceRow {
+  if (joint.measuredThickness !== undefined) return row('measured', 'Thickness', 'as you measured it');
+  if (section.countOf === 'layers') return row('computed', 'Thickness', 'first layer + the others × layer height');
+  return joint.profile.fitRule === 'nominal'
+    ? row('computed', 'Thickness', 'lines × line width', [cited('common-practice')])
+    : row('computed', 'Thickness', 'overlapping beads that keep their area', [cited('bead-section')]);
+}
+
+function effortRows({ effort, filament, joint }: Assessment): readonly SourceRow[] {
+  return [
+    row(
+      soundness(effort.provenance) === 'memory' ? 'memory' : 'computed',
+      'Effort',
+      `modulus × width × thickness³ ÷ 12 × angle ÷ length, × ${effort.widthRatio.toFixed(2)} for its width`,
+      [
+        'a wide leaf cannot narrow as it bends, which makes it stiffer; past the onset of set it pushes less; plastics also relax, which this does not know',
+        cited('wide-strip'),
+      ],
+    ),
+    quantityRow(`Modulus of ${filament.name}`, bendingModulus(filament, joint.profile.lying === 'upright')),
+    quantityRow('Stress at which it stays bent', filament.properties.yieldStress),
+  ];
+}
+
+function lifeRow({ filament, life }: Assessment): SourceRow {
+  const { certainty, provenance, doubtFactor, maxReportableCycles, note } = filament.life;
+  const scatter = life.median > 0 ? (life.scatter.p90 / life.scatter.p50).toFixed(1) : undefined;
+  return row(
+    soundness(provenance),
+    `Life curve of ${filament.name}, ${certainty}`,
+    `the true curve lies within a factor of ${doubtFactor}, nine times in ten: the same doubt for every print`,
+    [
+      note,
+      scatter && `specimens of one print run scatter by a factor of ${scatter} either way, eight times in ten`,
+      'both together are what is judged',
+      `nobody has counted past ${grouped(maxReportableCycles)} cycles, so no life is given beyond`,
+      `holds at ${LIFE_HOLDS_FOR.roomTemperatureC} °C, up to ${LIFE_HOLDS_FOR.flexesPerSecond} flexes a second, ${LIFE_HOLDS_FOR.surface}`,
+      cited('strain-life'),
+    ],
+  );
+}
 
 const LIMIT_NAMES: Readonly<Record<AllowableName, string>> = {
   repeated: 'Strain stood again and again',
@@ -65,120 +137,37 @@ const LIMIT_NAMES: Readonly<Record<AllowableName, string>> = {
   break: 'Strain at which it breaks',
 };
 
-function limitRows({ filament: { properties: p }, joint }: Assessment): readonly SourceRow[] {
+function limitRows({ filament, joint }: Assessment): readonly SourceRow[] {
+  const p = filament.properties;
   const upright = joint.profile.lying === 'upright';
   const breaks = (upright ? p.strainAtBreakAcrossLayers : undefined) ?? p.strainAtBreak;
-  const quantities: readonly (readonly [AllowableName, Quantity])[] = [
-    ['repeated', p.permissibleStrainRepeated],
-    ['single', p.permissibleStrainSingle],
-    ['yield', p.yieldStrain],
-    ['break', breaks],
-    ...(joint.movement.held ? ([['held', p.sustainedStrainLimit]] as const) : []),
-  ];
-  return quantities.map(([name, quantity]) => quantityRow(LIMIT_NAMES[name], quantity, true));
-}
-
-function strainRow({ strain, section }: Assessment): SourceRow {
-  const what = section.countOf === 'lines' ? 'leaf' : 'crease';
-  return {
-    kind: 'computed',
-    name: `Strain, ${percent(strain.peak)}`,
-    says: `Thickness × angle ÷ (2 × length) for a ${what} bent to an arc, ${percent(strain.nominal)}, × root factor ${strain.rootFactor.toFixed(2)}. ${sentence(cited('plane-bending'))}`,
-  };
-}
-
-function rootRows({ strain }: Assessment): readonly SourceRow[] {
   return [
-    {
-      kind: 'published',
-      name: `Root fillet concentrates ${strain.concentration.toFixed(2)} times`,
-      says: sentence(cited('roark-17.1')),
-    },
-    {
-      kind: NOTCH_SENSITIVITY.provenance.kind,
-      name: `Share of that felt, ${strain.notchSensitivity}`,
-      says: sentence(NOTCH_SENSITIVITY.provenance.because),
-    },
+    ...(upright
+      ? [quantityRow('Share of strain left when layers are pulled', strainFactorAcrossLayers(filament))]
+      : []),
+    quantityRow(LIMIT_NAMES.repeated, p.permissibleStrainRepeated, true),
+    ...(joint.movement.held ? [quantityRow(LIMIT_NAMES.held, p.sustainedStrainLimit, true)] : []),
+    quantityRow(LIMIT_NAMES.single, p.permissibleStrainSingle, true),
+    quantityRow(LIMIT_NAMES.yield, p.yieldStrain, true),
+    quantityRow(LIMIT_NAMES.break, breaks, true),
   ];
 }
 
-function effortRows(a: Assessment): readonly SourceRow[] {
-  const modulus = bendingModulus(a.filament, a.joint.profile.lying === 'upright');
-  const { effort } = a;
-  return [
-    {
-      kind: 'computed',
-      name: 'Effort',
-      says: `Modulus × width × thickness³ ÷ 12 × angle ÷ length, × ${effort.widthRatio.toFixed(2)} because a wide leaf cannot narrow as it bends; less past the onset of set. Plastics also relax, which this does not know. ${sentence(cited('wide-strip'))}`,
-    },
-    quantityRow(`Modulus of ${a.filament.name}`, modulus),
-    quantityRow('Stress at which it stays bent', a.filament.properties.yieldStress),
-  ];
-}
-
-function lifeRow({ filament, life }: Assessment): SourceRow {
-  const curve = filament.life;
-  const scatter = life.median > 0 ? (life.scatter.p90 / life.scatter.p50).toFixed(1) : undefined;
-  const parts = [
-    `Strain against life, certainty: ${curve.certainty}`,
-    curve.note ?? '',
-    scatter === undefined
-      ? ''
-      : `Specimens of one print run scatter by a factor of ${scatter} either way, eight times in ten`,
-    `The doubt of the curve itself, the same for every specimen: the true one lies within a factor of ${curve.doubtFactor} nine times in ten. Both together are what is judged`,
-    `Nobody has counted past ${grouped(curve.maxReportableCycles)} cycles, so no life is given beyond`,
-    `Holds at ${LIFE_HOLDS_FOR.roomTemperatureC} °C, up to ${LIFE_HOLDS_FOR.flexesPerSecond} flexes a second, ${LIFE_HOLDS_FOR.surface}`,
-  ];
-  const text = parts.filter((part) => part !== '').map(sentence);
-  // A curve fitted to recalled points is no better than they are.
-  const recalled = curve.provenance.kind === 'computed' && curve.provenance.inputs !== 'published';
-  return {
-    kind: recalled ? 'memory' : curve.provenance.kind,
-    name: `Life curve of ${filament.name}`,
-    says: [...text, sentence(origin(curve.provenance))].join(' '),
-  };
-}
-
-function layerRow({ filament, joint }: Assessment): readonly SourceRow[] {
-  if (joint.profile.lying !== 'upright') return [];
-  return [quantityRow('Share of strain left when layers are pulled apart', strainFactorAcrossLayers(filament))];
-}
-
-function setRow({ set }: Assessment): readonly SourceRow[] {
+function setRows({ set }: Assessment): readonly SourceRow[] {
   if (!(set.fraction > 0)) return [];
-  const says = `What stays after one bend, if the filament flows at its yield stress and springs back by its modulus; most plastics keep less. ${sentence(cited('elastic-plastic'))}`;
-  return [{ kind: 'computed', name: 'Left after one bend', says }];
+  const says = 'flows at its yield stress, springs back by its modulus; most keep less';
+  return [row('computed', 'Left in it after one bend', says, [cited('elastic-plastic')])];
 }
-
-function linesRow({ section, joint }: Assessment): SourceRow {
-  if (section.countOf === 'layers') {
-    const says = 'First layer + the rest × layer height.';
-    return { kind: 'computed', name: 'Thickness of layers', says };
-  }
-  const says =
-    joint.profile.fitRule === 'nominal'
-      ? `Lines × line width, as is common practice. ${sentence(cited('common-practice'))}`
-      : `Beads that overlap so that their area is kept. ${sentence(cited('bead-section'))}`;
-  return { kind: 'computed', name: 'Thickness of lines', says };
-}
-
-const OWN_TESTS: SourceRow = {
-  kind: 'measured',
-  name: 'Your tests',
-  says: 'None yet: print one, flex it and count. What you count is worth more than the curve.',
-};
 
 /** Every number behind this joint, with what kind of number it is. */
 export function sourceRows(a: Assessment): readonly SourceRow[] {
   return [
-    strainRow(a),
-    ...rootRows(a),
-    linesRow(a),
+    ...strainRows(a),
+    thicknessRow(a),
     ...effortRows(a),
     lifeRow(a),
-    ...layerRow(a),
     ...limitRows(a),
-    ...setRow(a),
-    OWN_TESTS,
+    ...setRows(a),
+    row('measured', 'Your tests', 'none yet; a counted test print is worth more than the curve'),
   ];
 }
