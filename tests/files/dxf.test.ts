@@ -3,7 +3,7 @@
  * them. Compared are units, kinds, vertices and bulges as read; area and extent are worked out here from the
  * vertices and bulges alone, so nothing of the core's geometry can hide a fault in the file.
  */
-import { DxfParser, type ILwpolylineEntity } from 'dxf-parser';
+import Parser, { type ILwpolylineEntity } from 'dxf-parser';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bounds, pathArea } from '../../src/core/geometry/flatten.ts';
@@ -21,7 +21,7 @@ interface Vertex {
 const ROUNDED = 'coordinates are written to 1e-6 mm, half of which may be lost at each end of a chord';
 
 function parse(paths: readonly Path[]) {
-  const file = new DxfParser().parseSync(outlineDxf(paths));
+  const file = new Parser().parseSync(outlineDxf(paths));
   if (!file) throw new Error('the file must be readable');
   return { header: file.header, polylines: file.entities as ILwpolylineEntity[] };
 }

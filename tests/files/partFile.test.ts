@@ -326,6 +326,10 @@ describe('names and ids', () => {
     ]);
   });
 
+  it('hold no half of a character, which a link could not carry', () => {
+    expect(readPart(fileWith({ name: 'a\uD800b' }))).toMatchObject({ ok: true, value: { name: 'a\uFFFDb' } });
+  });
+
   it('that are empty get a name', () => {
     expect(readPart(fileWith({ name: ' ' }, { name: '', id: '' }))).toMatchObject({
       ok: true,
@@ -387,5 +391,7 @@ describe('a part that was kept', () => {
 
   it('must still have the right shape', () => {
     expect(readKeptPart(fileWith({ joints: [{}] })).ok).toBe(false);
+    // Infinity would be written as null and then lost.
+    expect(readKeptPart(fileWith({}).replace('"length":12', '"length":1e999')).ok).toBe(false);
   });
 });
