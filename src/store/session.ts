@@ -8,8 +8,12 @@ export interface Session extends EditState {
   /** How far the drawing and the curves show it bent, as a share of the wanted angle. */
   readonly bent: number;
 
+  /** Scale of the drawing on the sheet, as “10 : 1”; empty until it is drawn. */
+  readonly scale: string;
+
   readonly open: (part: Part) => void;
   readonly bend: (share: number) => void;
+  readonly showScale: (scale: string) => void;
   readonly selectJoint: (id: string) => void;
   readonly changeJoint: (next: Joint, said: string, gesture?: string) => void;
   readonly endGesture: () => void;
@@ -28,8 +32,10 @@ export interface Session extends EditState {
 export const useSession = create<Session>()((set) => ({
   ...opened(demoPart()),
   bent: 1,
+  scale: '',
   open: (part) => set(opened(part)),
   bend: (share) => set({ bent: Math.min(Math.max(share, 0), 1) }),
+  showScale: (scale) => set({ scale }),
   selectJoint: (id) => set((state) => edits.selectJoint(state, id)),
   changeJoint: (next, said, gesture) => set((state) => edits.changeJoint(state, next, said, gesture)),
   endGesture: () => set(edits.endGesture),

@@ -19,6 +19,7 @@ function profileText({ profile }: Joint, unit: LengthUnit): string {
 
 function JointCells({ joint }: { joint: Joint }) {
   const joints = useSession((state) => state.part.joints);
+  const scale = useSession((state) => state.scale);
   const unit = useChoices((state) => state.unit);
   return (
     <>
@@ -32,9 +33,13 @@ function JointCells({ joint }: { joint: Joint }) {
         <small>Filament</small>
         {findFilament(joint.profile.filament)?.name ?? joint.profile.filament}, nominal
       </div>
-      <div className="profile end">
+      <div className="profile">
         <small>Print profile, {unit}</small>
         {profileText(joint, unit)}
+      </div>
+      <div className="scale end">
+        <small>Scale</small>
+        {scale}
       </div>
     </>
   );
@@ -58,7 +63,7 @@ export function TitleBlock() {
         {invented && ' (invented example)'}
       </div>
       {joint !== undefined && <JointCells joint={joint} />}
-      <div className="read last">
+      <div className="cautions last">
         <small>Read this</small>
         {CAUTIONS.join(' ')}
       </div>

@@ -1,6 +1,7 @@
 import { useSession } from '../../store/session.ts';
 import { PartBar } from '../app/PartBar.tsx';
 import { EmptyPart } from './EmptyPart.tsx';
+import { JointSheet } from './JointSheet.tsx';
 import { JointStrip } from './JointStrip.tsx';
 import { JointStripActions } from './JointStripActions.tsx';
 import { useCurrentJoint } from './useCurrentJoint.ts';
@@ -16,7 +17,9 @@ export function JointsPlace() {
         {joint !== undefined && <JointStripActions joint={joint} />}
         <PartBar />
       </div>
-      <main className="main">{joint === undefined && <EmptyPart partName={partName} />}</main>
+      <main className="main">
+        {joint === undefined ? <EmptyPart partName={partName} /> : <JointSheet key={joint.id} joint={joint} />}
+      </main>
     </>
   );
 }

@@ -1,0 +1,51 @@
+/** Sizes changed by hand on the drawing and on the curves: a drag is one step to undo, whatever figure it is made on. */
+import { withCount } from '../../core/design/sizeFor.ts';
+import type { Joint } from '../../core/design/joint.ts';
+import type { FlexureFamily } from '../../core/flexures/family.ts';
+import { findFamily } from '../../core/flexures/index.ts';
+import { useChoices } from '../../store/choices.ts';
+import { workBefore } from '../../store/edits.ts';
+import { useSession } from '../../store/session.ts';
+import { CHANGED, type SizeRole } from '../text/briefText.ts';
+import { kindText } from '../text/kindText.ts';
+import { briefField, sayValue, suffixOf } from './briefValues.ts';
+import { tryChange } from './tryChange.ts';
+
+const GESTURE = 'sizing by hand';
+
+function roleOf(name: string, family: FlexureFamily): SizeRole {
+  const found = Object.entries(family.roles).find(([, size]) => size === name);
+  if (found === undefined) throw new RangeError(`${family.id} has no role for the size ${name}`);
+  return found[0] as SizeRole;
+}
+
+function saidOf(role: SizeRole, family: FlexureFamily, joint: Joint, before: Joint): string {
+  const { unit } = useChoices.getState();
+  const [now, was] = [briefField(role, joint, family), briefField(role, before, family)];
+  return CHANGED[role]({
+    now: `${sayValue(now, now.value, unit)}${suffixOf(now, unit)}`,
+    was: sayValue(was, was.value, unit),
+    kind: kindText(joint.family),
+    count: now.value,
+  });
+}
+
+/**
+ * Gives a size of the open joint a value, `live` while the hand moves and `done` when it lets go. What the joint
+ * cannot be is not done: the handle stays where it was.
+ */
+export function sizeTo(name: string, value: number, phase: 'live' | 'done'): void {
+  const session = useSession.getState();
+  const joint = session.part.joints.find(({ id }) => id === session.current);
+  const family = findFamily(joint?.family ?? '');
+  if (joint === undefined || family === undefined) return;
+  const role = roleOf(name, family);
+  const asked = role === 'count' ? withCount(joint, value) : { ...joint, sizes: { ...joint.sizes, [name]: value } };
+  const { next, problem } = tryChange(joint, asked, family);
+  if (problem === undefined) {
+    const before = workBefore(session, GESTURE).part.joints.find(({ id }) => id === joint.id) ?? joint;
+    session.changeJoint(next, saidOf(role, family, next, before), GESTURE);
+  }
+  // Two sizes may be done one after the other, and they are one step.
+  if (phase === 'done') queueMicrotask(session.endGesture);
+}
