@@ -6,14 +6,13 @@ interface CaptionProps {
   readonly reading: string | undefined;
 }
 
-/** The row above a figure. The reading takes the place of the aid, so that nothing moves. */
+/** The row above a figure. A reading takes the place of the words, so that nothing else moves. */
 export function Caption({ number, name, aid, reading }: CaptionProps) {
   return (
-    <figcaption className="chart-caption">
-      <span>
-        <b>Fig. {number}</b> {name}
-      </span>
-      {reading === undefined ? <span>{aid}</span> : <span className="chart-reading">{reading}</span>}
+    <figcaption className={`chart-caption${reading === undefined ? '' : ' read'}`}>
+      <b>Fig. {number}</b>
+      <span className="chart-name">{name}</span>
+      <span className="chart-aid">{reading ?? aid}</span>
     </figcaption>
   );
 }

@@ -16,7 +16,7 @@ interface CurvesProps {
   readonly bent: number;
   readonly unit: LengthUnit;
   /** A size is changed on a curve. Two sizes may change one after the other before the next render. */
-  onSize(parameter: string, value: number, phase: Phase): void;
+  readonly onSize: (parameter: string, value: number, phase: Phase) => void;
 }
 
 /** The paper of the figure that is being dragged in: it must not move under the hand. */

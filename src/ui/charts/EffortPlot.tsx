@@ -8,7 +8,7 @@ import { effortCurve, effortPoint, type EffortDomain, type EffortPoint } from '.
 import type { Frame } from './frame.ts';
 import { Hatch } from './Hatch.tsx';
 import { JointMark } from './JointMark.tsx';
-import { offChart } from './labels.ts';
+import { offChart } from './spots.ts';
 import { pathOf, uprightBand } from './paths.ts';
 import { PlacedLabels } from './PlacedLabels.tsx';
 import { angleTicks, torqueTicks } from './ticks.ts';
@@ -52,7 +52,7 @@ export const EffortPlot = memo(function EffortPlot({ a, bent, domain, frame, nar
       </g>
       <path className="chart-wanted" d={`M${mark.x} ${box.bottom}V${mark.y}H${box.left}`} />
       <Axes frame={frame} {...ticks} name={AXES.angle} />
-      <path className="chart-head" d={`M${goal} ${box.bottom}l-4.5 8h9Z`} />
+      <path className="chart-head" d={`M${goal} ${box.bottom}l-4.5 -8h9Z`} />
       <PlacedLabels labels={labels} />
       <JointMark at={at} box={box} />
     </>

@@ -1,4 +1,4 @@
-import { offChart } from './labels.ts';
+import { offChart } from './spots.ts';
 import type { Box, Px } from './frame.ts';
 
 interface JointMarkProps {

@@ -5,7 +5,7 @@ import type { LengthUnit } from '../text/numbers.ts';
 import { Caption } from './Caption.tsx';
 import { Crosshair } from './Crosshair.tsx';
 import { askedByLength } from './drag.ts';
-import { frameOf, isNarrow, isRoomy, type Px } from './frame.ts';
+import { frameOf, isNarrow, type Px } from './frame.ts';
 import { JointMark } from './JointMark.tsx';
 import { lengthCurves, lengthLimits, limitsKept, ownCount, type LengthDomain } from './lengthCurves.ts';
 import { LengthTable } from './LengthTable.tsx';
@@ -39,10 +39,8 @@ export function StrainLength({ assessment: a, unit, domain, sizing }: StrainLeng
 
   const from = { length: a.length, count: ownCount(a) };
   const strain = reading.curve.strainAt(reading.length);
-  const read = (brief: boolean) => {
-    const curve = reading.curve.own ? undefined : countName(reading.curve.count, a.section.countOf);
-    return lengthReading(reading.length, unit, curve, strain, limitsKept(a, strain), brief);
-  };
+  const curve = reading.curve.own ? undefined : countName(reading.curve.count, a.section.countOf);
+  const text = lengthReading(reading.length, unit, curve, strain, limitsKept(a, strain));
   const grab = (held: Px) => {
     if (!frame) return;
     const start = { x: frame.x(a.length), y: frame.y(a.strain.peak) };
@@ -67,7 +65,7 @@ export function StrainLength({ assessment: a, unit, domain, sizing }: StrainLeng
       <Caption
         {...FIGURES.length}
         aid={AIDS.length(a.section.countOf)}
-        reading={reading.active ? read(!isRoomy(size)) : undefined}
+        reading={reading.active || drags.dragging ? text : undefined}
       />
       <Surface
         svg={svg}
@@ -78,7 +76,7 @@ export function StrainLength({ assessment: a, unit, domain, sizing }: StrainLeng
           min: limits[0],
           max: limits[1],
           now: reading.length,
-          text: read(false),
+          text,
         }}
         onGrab={grab}
         onPoint={point}

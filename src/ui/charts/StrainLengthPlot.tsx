@@ -4,11 +4,11 @@ import { AXES, countName, ownName } from '../text/chartText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { Axes, Grid } from './Axes.tsx';
 import type { Frame, Px } from './frame.ts';
-import { spreadEnds } from './labels.ts';
 import { lengthLabels } from './lengthLabels.ts';
 import { heldLimit, lengthLimits, sampled, strainBands, type LengthCurve, type LengthDomain } from './lengthCurves.ts';
 import { pathOf } from './paths.ts';
 import { PlacedLabels } from './PlacedLabels.tsx';
+import { spreadEnds } from './spots.ts';
 import { lengthTicks, strainTicks } from './ticks.ts';
 
 interface StrainLengthPlotProps {
@@ -44,7 +44,7 @@ function Ends({ lines, a, frame: { box } }: { lines: readonly Drawn[]; a: Assess
   const heights = spreadEnds(
     ends.map(({ end }) => end.y + 4),
     LABEL_GAP,
-    { ...box, bottom: box.bottom + 6 },
+    box.bottom + 6,
   );
   const measured = a.joint.measuredThickness !== undefined;
   return ends.map(({ curve, end }, i) => {

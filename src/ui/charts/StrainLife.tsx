@@ -1,15 +1,15 @@
 import { useMemo } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
-import { AIDS, FIGURES, HOW_TO_READ, lifeReading, takesLength } from '../text/chartText.ts';
+import { AIDS, FIGURES, HOW_TO_READ, lengthReading, lifeReading, takesLength } from '../text/chartText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { Caption } from './Caption.tsx';
 import { Crosshair } from './Crosshair.tsx';
 import type { LifeDomain } from './domains.ts';
 import { nearestStop } from './drag.ts';
-import { frameOf, isNarrow, isRoomy, type Px } from './frame.ts';
+import { frameOf, isNarrow, type Px } from './frame.ts';
 import { JointMark } from './JointMark.tsx';
-import { offChart } from './labels.ts';
-import { everyLength, ownCount, shortestFor } from './lengthCurves.ts';
+import { offChart } from './spots.ts';
+import { everyLength, limitsKept, ownCount, shortestFor } from './lengthCurves.ts';
 import { jointPoint, lifeByLength } from './lifeCurves.ts';
 import { LifeTable } from './LifeTable.tsx';
 import { StrainLifePlot } from './StrainLifePlot.tsx';
@@ -38,6 +38,8 @@ export function StrainLife({ assessment: a, unit, domain, sizing }: StrainLifePr
   const from = { length: a.length, count: ownCount(a) };
   const joint = jointPoint(a);
   const shortest = reading.spread && shortestFor(a, everyLength(a, unit), reading.spread.typical);
+  const text = lifeReading(reading.cycles, reading.spread);
+  const jointText = lengthReading(a.length, unit, undefined, a.strain.peak, limitsKept(a, a.strain.peak));
   const grab = (held: Px) => {
     if (!frame) return;
     const stops = lifeByLength(a, everyLength(a, unit)).map(({ length, cycles, strain }) => ({
@@ -70,7 +72,7 @@ export function StrainLife({ assessment: a, unit, domain, sizing }: StrainLifePr
       <Caption
         {...FIGURES.life}
         aid={AIDS.life(a.section.countOf)}
-        reading={reading.active ? lifeReading(reading.cycles, reading.spread, !isRoomy(size)) : undefined}
+        reading={drags.dragging ? jointText : reading.active ? text : undefined}
       />
       <Surface
         svg={svg}
@@ -81,7 +83,7 @@ export function StrainLife({ assessment: a, unit, domain, sizing }: StrainLifePr
           min: domain.cycles[0],
           max: domain.cycles[1],
           now: reading.cycles,
-          text: `${lifeReading(reading.cycles, reading.spread)}; ${takesLength(shortest, unit)}`,
+          text: reading.spread ? `${text}; ${takesLength(shortest, unit)}` : text,
         }}
         onGrab={grab}
         onPoint={point}

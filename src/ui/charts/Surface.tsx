@@ -17,13 +17,13 @@ interface SurfaceProps {
   readonly size: Size | undefined;
   readonly spoken: Spoken;
   /** The joint's point is taken hold of. */
-  onGrab?(at: Px): void;
+  readonly onGrab?: (at: Px) => void;
   /** A pointer is over the paper, or dragging from it. */
-  onPoint(at: Px): void;
-  onLeave(): void;
-  onRelease(): void;
+  readonly onPoint: (at: Px) => void;
+  readonly onLeave: () => void;
+  readonly onRelease: () => void;
   /** Returns whether the key meant something here. */
-  onKey(key: string, shift: boolean): boolean;
+  readonly onKey: (key: string, shift: boolean) => boolean;
   readonly children: ReactNode;
 }
 
@@ -50,6 +50,8 @@ export function Surface({ svg, size, spoken, onGrab, onPoint, onLeave, onRelease
         ref={svg}
         className="chart-paper"
         viewBox={size && `0 0 ${size.width} ${size.height}`}
+        // A range input cannot hold a drawing, and this slider is one.
+        // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role
         role="slider"
         tabIndex={0}
         aria-label={spoken.label}

@@ -47,12 +47,14 @@ export interface LengthRange {
 /** Round steps of an inch near to the steps in mm: 0.002, 0.005, 0.02 and 0.05 in. */
 const INCH_SNAPS: Readonly<Record<number, Mm>> = { 0.05: 0.0508, 0.1: 0.127, 0.5: 0.508, 1: 1.27 };
 
-/** Shorter than `below` is shown on this paper; the usual one is 4 to 30 mm. */
+const USUAL_RANGE: LengthRange = { span: [4, 30], snap: 0.5 };
+
+/** Shorter than `below` is shown on this paper. */
 const LENGTH_RANGES: readonly (LengthRange & { readonly below: Mm })[] = [
   { below: 0.5, span: [0.2, 1.6], snap: 0.05 },
   { below: 1.3, span: [0.5, 4], snap: 0.1 },
   { below: 6.5, span: [1, 8], snap: 0.1 },
-  { below: 27, span: [4, 30], snap: 0.5 },
+  { below: 27, ...USUAL_RANGE },
   { below: 72, span: [10, 80], snap: 0.5 },
   { below: Infinity, span: [25, 200], snap: 1 },
 ];
@@ -63,7 +65,7 @@ function stepIn(unit: LengthUnit, snap: Mm): Mm {
 
 /** The paper on which a joint of this length is shown, with steps that are round in the chosen unit. */
 export function lengthRange(length: Mm, unit: LengthUnit): LengthRange {
-  const { span, snap } = LENGTH_RANGES.find(({ below }) => length < below) ?? (LENGTH_RANGES[3] as LengthRange);
+  const { span, snap } = LENGTH_RANGES.find(({ below }) => length < below) ?? USUAL_RANGE;
   return { span, snap: stepIn(unit, snap) };
 }
 
@@ -76,13 +78,17 @@ export function lengthStops([least, most]: Span, unit: LengthUnit): readonly Mm[
   return [...new Set(stops)];
 }
 
-/** 8, 16, 32 % and doubles of it; the two finer papers only where the usual one would leave everything at its foot. */
-export function strainTop(needs: readonly number[]): number {
-  const most = Math.max(...needs.filter((need) => Number.isFinite(need)), 0);
-  if (most <= 0.01) return 0.02;
-  if (most <= 0.02) return 0.04;
+/**
+ * 8, 16, 32 % and doubles of it. The two finer papers serve only where the usual one would leave everything at its foot.
+ *
+ * @param yields - strain from which it stays bent; its band must be seen
+ * @param peak - strain of the joint, which must have room over it
+ */
+export function strainTop(yields: number, peak: number): number {
+  const finer = [0.02, 0.04].find((top) => yields * 1.1 <= top && peak * 3.5 <= top);
+  if (finer !== undefined) return finer;
   let top = 0.08;
-  while (top < most) top *= 2;
+  while (top < Math.max(yields * 1.1, peak * 1.2)) top *= 2;
   return top;
 }
 

@@ -33,10 +33,7 @@ const JUMP = 14;
 export function askedByLength(drag: LengthDrag, to: Px): Asked {
   const dx = to.x - drag.start.x;
   const dy = to.y - drag.start.y;
-  const length =
-    Math.abs(dx) < WANDER
-      ? drag.from.length
-      : snapped(lengthAt(drag.frame, to.x), drag.snap, drag.limits);
+  const length = Math.abs(dx) < WANDER ? drag.from.length : snapped(lengthAt(drag.frame, to.x), drag.snap, drag.limits);
   if (Math.abs(dy) < JUMP || Math.abs(dy) < Math.abs(dx)) return { length, count: drag.from.count };
   return { length, count: nearestCount(drag, length, to.y) };
 }

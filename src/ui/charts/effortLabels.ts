@@ -4,20 +4,12 @@ import { degrees, type Rad } from '../../core/units.ts';
 import { MODULUS_BAND, OFF_THE_CHART, staysBentPast, TORQUE_UNIT, torqueAtAngle } from '../text/chartText.ts';
 import type { EffortPoint } from './effortCurve.ts';
 import { isInside, type Frame, type Px } from './frame.ts';
-import {
-  along,
-  alongAll,
-  around,
-  clearPaper,
-  markOf,
-  offChart,
-  placeLabels,
-  type LabelWish,
-  type PlacedLabel,
-  type Spot,
-} from './labels.ts';
+import { EDGE_WEIGHT, LINE_WEIGHT, placeLabels, type LabelWish, type PlacedLabel, type Spot } from './labels.ts';
+import { around, besideEdge, clearPaper, inkOf, markBox, offChart } from './spots.ts';
 
 const CLEAR_OF_JOINT = 15;
+/** Half the room that the mark takes [px]. */
+const MARK = 10;
 
 export interface EffortWords {
   readonly frame: Frame;
@@ -35,7 +27,9 @@ function bentWish({ frame, bent }: EffortWords, at: Px): LabelWish {
     key: 'bent',
     text: off ? `${text}, ${OFF_THE_CHART}` : text,
     look: 'pencil',
-    spots: [...around(stands, CLEAR_OF_JOINT).toReversed(), ...clearPaper(stands, 9, frame.box)],
+    ...(off
+      ? { spots: besideEdge(stands) }
+      : { spots: around(stands, CLEAR_OF_JOINT).toReversed(), far: () => clearPaper(stands, 9, frame.box) }),
   };
 }
 
@@ -53,7 +47,10 @@ function setWish({ box, x }: Frame, atYield: Rad): LabelWish {
 /** Named from clear paper under the line, else over it, with a leader to the band's edge. */
 function bandWish({ x, y, box }: Frame, points: readonly EffortPoint[]): LabelWish {
   const edge = (side: 'low' | 'high') => points.map((one) => ({ x: x(degrees(one.angle)), y: y(one[side]) }));
-  const under = edge('low').map((leader): Spot => ({ x: leader.x + 14, y: leader.y + 26, anchor: 'start', leader }));
+  const under = edge('low').flatMap((leader): Spot[] => [
+    { x: leader.x + 14, y: leader.y + 26, anchor: 'start', leader },
+    { x: leader.x + 12, y: leader.y + 15, anchor: 'start', leader },
+  ]);
   const above = edge('high').map((leader): Spot => ({ x: leader.x - 14, y: leader.y - 16, anchor: 'end', leader }));
   const spots = [...under, ...above].filter(({ leader }) => leader && isInside(leader, box));
   return { key: 'band', text: MODULUS_BAND, look: 'quiet', spare: true, spots };
@@ -64,16 +61,18 @@ export function effortLabels(words: EffortWords): readonly PlacedLabel[] {
   const { box, x, y } = frame;
   const at = { x: x(degrees(bent.angle)), y: y(bent.typical) };
   const stands = offChart(at, box)?.at ?? at;
-  const trace = (side: 'typical' | 'low' | 'high') =>
-    alongAll(
+  const trace = (side: 'typical' | 'low' | 'high', weight: number) =>
+    inkOf(
       points.map((one) => ({ x: x(degrees(one.angle)), y: y(one[side]) })),
       box,
+      weight,
     );
-  const lines = [
-    ...trace('typical'),
-    ...along({ x: stands.x, y: box.bottom }, stands),
-    ...along({ x: box.left, y: stands.y }, stands),
-    ...markOf(stands, 11),
+  const guide = [{ x: stands.x, y: box.bottom }, stands, { x: box.left, y: stands.y }];
+  const inks = [
+    ...trace('typical', LINE_WEIGHT),
+    ...trace('low', EDGE_WEIGHT),
+    ...trace('high', EDGE_WEIGHT),
+    ...inkOf(guide, box, LINE_WEIGHT),
   ];
   const unit: LabelWish = {
     key: 'unit',
@@ -82,5 +81,5 @@ export function effortLabels(words: EffortWords): readonly PlacedLabel[] {
     spots: [{ x: box.left + 8, y: box.top + 12, anchor: 'start' }],
   };
   const wishes = [unit, bentWish(words, at), setWish(frame, a.overBend.atYield), bandWish(frame, points)];
-  return placeLabels(wishes, { lines, edges: [...trace('low'), ...trace('high')] }, box);
+  return placeLabels(wishes, { inks, marks: [markBox(stands, MARK)] }, box);
 }

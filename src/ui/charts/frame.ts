@@ -68,13 +68,6 @@ export function isInside(at: Px, { left, right, top, bottom }: Box): boolean {
 
 /** On paper narrower than this [px] every second figure of a crowded axis is left out. */
 const NARROW = 360;
-/** From this width [px] the row above a figure has room for a reading in full. */
-const ROOMY = 430;
-
 export function isNarrow(size: Size | undefined): boolean {
   return size !== undefined && size.width < NARROW;
-}
-
-export function isRoomy(size: Size | undefined): boolean {
-  return size !== undefined && size.width >= ROOMY;
 }

@@ -2,7 +2,8 @@
  * Words on the plot instead of a legend. Each label brings the places where it would be understood, best first; it
  * takes the first that is clear, else the one that covers least. What matters most is placed first.
  */
-import { clampInto, isInside, type Box, type Px } from './frame.ts';
+import type { Box, Px } from './frame.ts';
+import { inkMap, type Ink } from './inkMap.ts';
 import { lettersWidth } from './letters.ts';
 
 export type Anchor = 'start' | 'middle' | 'end';
@@ -18,27 +19,36 @@ export interface LabelWish {
   readonly text: string;
   readonly look: 'ink' | 'quiet' | 'bold' | 'pencil';
   readonly spots: readonly Spot[];
+  /** Places to look at only when none of the others is clear. */
+  readonly far?: () => readonly Spot[];
   /** Left out rather than laid over another label. */
   readonly spare?: boolean;
 }
 
-export interface PlacedLabel extends Omit<LabelWish, 'spots' | 'spare'>, Spot {}
+export interface PlacedLabel extends Pick<LabelWish, 'key' | 'text' | 'look'>, Spot {
+  /** Whether something drawn runs under the words, so that they need a halo. */
+  readonly covers: boolean;
+}
+
+/** What a label must respect: drawn lines, and areas that are as good as a label. */
+export interface Drawn {
+  readonly inks: readonly Ink[];
+  readonly marks: readonly Box[];
+}
 
 /** Letter size of the looks [px]: what governs is a size larger. */
-export const LETTER: Readonly<Record<LabelWish['look'], number>> = { ink: 12, quiet: 12, bold: 12, pencil: 13 };
+const LETTER: Readonly<Record<LabelWish['look'], number>> = { ink: 12, quiet: 12, bold: 12, pencil: 13 };
 
 const PADDING = 3;
-/** Costs of covering something; a label over a label is worse than anything else. */
+/** Costs of covering something; a label over a label or a mark is worse than anything else. */
 const OVER_LABEL = 1000;
-const OVER_LINE = 12;
-const OVER_EDGE = 3;
 const LEADER_OVER_LABEL = 300;
-/** Keeps the order of the wishes where nothing else speaks. */
-const LATER_WISH = 1;
+/** Weights of a place every few pixels of a line, and of the edge of a shaded area. */
+export const LINE_WEIGHT = 12;
+export const EDGE_WEIGHT = 3;
 
-/** The area a label covers; the baseline lies at `y`. */
-export function labelBox(text: string, spot: Spot, size: number): Box {
-  const width = lettersWidth(text, size);
+/** The area that words so wide cover; the baseline lies at `y`. */
+export function labelBox(width: number, spot: Spot, size: number): Box {
   const left = spot.anchor === 'start' ? spot.x : spot.anchor === 'end' ? spot.x - width : spot.x - width / 2;
   return {
     left: left - PADDING,
@@ -58,127 +68,87 @@ function within(inner: Box, outer: Box): boolean {
   );
 }
 
-/** Places along a straight line, about every 5 px. */
-export function along(from: Px, to: Px): readonly Px[] {
-  const count = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / 5));
-  return Array.from({ length: count + 1 }, (_, i) => ({
-    x: from.x + ((to.x - from.x) * i) / count,
-    y: from.y + ((to.y - from.y) * i) / count,
-  }));
+/** Whether a straight line passes through an area: what is left of it between the area's four sides. */
+export function crosses(from: Px, to: Px, area: Box): boolean {
+  let [enter, leave] = [0, 1];
+  const sides: readonly [at: number, by: number, low: number, high: number][] = [
+    [from.x, to.x - from.x, area.left, area.right],
+    [from.y, to.y - from.y, area.top, area.bottom],
+  ];
+  for (const [at, by, low, high] of sides) {
+    if (by === 0 && (at < low || at > high)) return false;
+    if (by === 0) continue;
+    const [first, last] = by > 0 ? [(low - at) / by, (high - at) / by] : [(high - at) / by, (low - at) / by];
+    [enter, leave] = [Math.max(enter, first), Math.min(leave, last)];
+  }
+  return enter < leave;
 }
 
-/** Every place that a drawn line passes through inside the plot. */
-export function alongAll(points: readonly Px[], box: Box): readonly Px[] {
-  return points
-    .flatMap((point, i) => (i === 0 ? [] : along(points[i - 1] as Px, point)))
-    .filter((point) => isInside(point, box));
+interface Leader {
+  readonly from: Px;
+  readonly to: Px;
 }
 
-/** Round a point, so that no label is laid over its mark. */
-export function markOf(at: Px, reach: number): readonly Px[] {
-  return [-1, 0, 1].flatMap((i) => [-1, 0, 1].map((j) => ({ x: at.x + i * reach, y: at.y + j * reach })));
+interface Taken {
+  readonly boxes: Box[];
+  readonly leaders: Leader[];
+  readonly ink: (area: Box) => number;
 }
 
-/** Places that are drawn on: lines and points, which no label should cover, and edges of shaded areas. */
-export interface Drawn {
-  readonly lines: readonly Px[];
-  readonly edges: readonly Px[];
+function cost(area: Box, spot: Spot, { boxes, leaders, ink }: Taken): number {
+  const labels = boxes.filter((other) => overlap(area, other)).length;
+  const over = leaders.filter(({ from, to }) => crosses(from, to, area)).length;
+  const { leader } = spot;
+  const under = leader ? boxes.slice(1).filter((other) => crosses(leader, spot, other)).length : 0;
+  return labels * OVER_LABEL + ink(area) + (over + under) * LEADER_OVER_LABEL;
 }
 
-interface Taken extends Drawn {
-  readonly boxes: readonly Box[];
+interface Tried {
+  readonly spot: Spot;
+  readonly area: Box;
+  readonly cost: number;
 }
 
-function cost(box: Box, spot: Spot, taken: Taken): number {
-  const covered = (points: readonly Px[]) => points.reduce((sum, point) => sum + (isInside(point, box) ? 1 : 0), 0);
-  const labels = taken.boxes.filter((other) => overlap(box, other)).length;
-  const drawn = labels * OVER_LABEL + covered(taken.lines) * OVER_LINE + covered(taken.edges) * OVER_EDGE;
-  if (!spot.leader) return drawn;
-  const leader = along(spot.leader, spot);
-  const crossed = taken.boxes.filter((other) => leader.some((point) => isInside(point, other))).length;
-  return drawn + crossed * LEADER_OVER_LABEL;
+function tried({ text, look }: LabelWish, spots: readonly Spot[], taken: Taken, box: Box): readonly Tried[] {
+  const width = lettersWidth(text, LETTER[look]);
+  return spots.flatMap((spot, i) => {
+    const area = labelBox(width, spot, LETTER[look]);
+    // A later wish costs a little, which keeps the order where nothing else speaks.
+    return within(area, box) ? [{ spot, area, cost: cost(area, spot, taken) + i }] : [];
+  });
+}
+
+function cheapest(all: readonly Tried[]): Tried | undefined {
+  return all.reduce<Tried | undefined>(
+    (best, one) => (best === undefined || one.cost < best.cost ? one : best),
+    undefined,
+  );
+}
+
+function bestSpot(wish: LabelWish, taken: Taken, box: Box): Tried | undefined {
+  const near = cheapest(tried(wish, wish.spots, taken, box));
+  if (!wish.far || (near && near.cost < LINE_WEIGHT)) return near;
+  const far = cheapest(tried(wish, wish.far(), taken, box));
+  return near && far && near.cost <= far.cost ? near : (far ?? near);
 }
 
 /**
  * Places labels in the order given, so that what matters most has the first choice.
  *
  * @param wishes - labels with their places, most important first
- * @param drawn - places that lines, points and edges pass through [px]
+ * @param drawn - what is drawn already [px]
  * @param box - the plotting area; no label leaves it
  */
 export function placeLabels(wishes: readonly LabelWish[], drawn: Drawn, box: Box): readonly PlacedLabel[] {
-  let taken: Taken = { boxes: [], ...drawn };
+  const taken: Taken = { boxes: [...drawn.marks], leaders: [], ink: inkMap(drawn.inks, box) };
   const placed: PlacedLabel[] = [];
-  for (const { spots, spare, ...label } of wishes) {
-    const tried = spots.flatMap((spot, i) => {
-      const area = labelBox(label.text, spot, LETTER[label.look]);
-      return within(area, box) ? [{ spot, area, cost: cost(area, spot, taken) + i * LATER_WISH }] : [];
-    });
-    if (tried.length === 0) continue;
-    const best = tried.reduce((a, b) => (b.cost < a.cost ? b : a));
-    if (spare && best.cost >= OVER_LABEL) continue;
-    placed.push({ ...label, ...best.spot });
-    const leader = best.spot.leader ? along(best.spot.leader, best.spot) : [];
-    taken = { ...taken, boxes: [...taken.boxes, best.area], lines: [...taken.lines, ...leader] };
+  for (const wish of wishes) {
+    const best = bestSpot(wish, taken, box);
+    if (!best || (wish.spare && best.cost >= OVER_LABEL)) continue;
+    const covers = taken.ink(best.area) > 0;
+    placed.push({ key: wish.key, text: wish.text, look: wish.look, covers, ...best.spot });
+    taken.boxes.push(best.area);
+    if (best.spot.leader) taken.leaders.push({ from: best.spot.leader, to: best.spot });
   }
   return placed;
-}
-
-/** Places round a point: beside it first on the upper right, where falling curves leave clear paper. */
-export function around(at: Px, reach: number): readonly Spot[] {
-  const { x, y } = at;
-  return [
-    { x: x + reach, y: y - reach * 0.6, anchor: 'start' },
-    { x: x - reach, y: y + reach * 0.6 + 9, anchor: 'end' },
-    { x: x + reach, y: y + reach * 0.6 + 9, anchor: 'start' },
-    { x: x - reach, y: y - reach * 0.6, anchor: 'end' },
-    { x, y: y - reach, anchor: 'middle' },
-    { x, y: y + reach + 10, anchor: 'middle' },
-    { x: x + reach + 3, y: y + 4, anchor: 'start' },
-    { x: x - reach - 3, y: y + 4, anchor: 'end' },
-  ];
-}
-
-/** Places all over the paper with a leader to a point, the nearest first, for labels that find no room beside it. */
-export function clearPaper(from: Px, gap: number, box: Box): readonly Spot[] {
-  const columns = 12;
-  const rows = 12;
-  const spots: Spot[] = [];
-  for (let row = 0; row < rows; row += 1) {
-    for (let column = 0; column < columns; column += 1) {
-      const x = box.left + ((column + 0.5) * (box.right - box.left)) / columns;
-      const y = box.top + ((row + 0.8) * (box.bottom - box.top)) / rows;
-      const distance = Math.hypot(x - from.x, y - from.y);
-      if (distance < gap + 18) continue;
-      const leader = { x: from.x + ((x - from.x) * gap) / distance, y: from.y + ((y - 4 - from.y) * gap) / distance };
-      spots.push({ x, y, anchor: x >= from.x ? 'start' : 'end', leader });
-    }
-  }
-  return spots.toSorted((a, b) => Math.hypot(a.x - from.x, a.y - from.y) - Math.hypot(b.x - from.x, b.y - from.y));
-}
-
-/** Heights for labels at the ends of curves, in order from the top, at least `gap` apart and inside the plot. */
-export function spreadEnds(heights: readonly number[], gap: number, box: Box): readonly number[] {
-  const spread: number[] = [];
-  for (const height of heights.toReversed()) {
-    const below = spread.at(-1);
-    spread.push(below === undefined ? Math.min(height, box.bottom) : Math.min(height, below - gap));
-  }
-  return spread.toReversed();
-}
-
-/** Where the arrowhead stands for a point outside the paper, and which way it looks. */
-export interface OffChart {
-  readonly at: Px;
-  readonly turnDeg: number;
-}
-
-/** For a point outside the paper: the edge it left by; nothing for a point inside. */
-export function offChart(at: Px, box: Box): OffChart | undefined {
-  if (isInside(at, box)) return undefined;
-  const edge = clampInto(at, box, 7);
-  const out = { x: at.x - edge.x, y: at.y - edge.y };
-  const sideways = Math.abs(out.x) >= Math.abs(out.y);
-  const turnDeg = sideways ? (out.x > 0 ? 0 : 180) : out.y > 0 ? 90 : -90;
-  return { at: edge, turnDeg };
 }

@@ -22,7 +22,7 @@ export interface LengthCurve {
   readonly count: number;
   /** The joint as it is. */
   readonly own: boolean;
-  strainAt(length: Mm): number;
+  readonly strainAt: (length: Mm) => number;
 }
 
 const SAMPLES = 40;
@@ -47,7 +47,7 @@ function limitsOf(a: Assessment, role: 'length' | 'count'): Span {
 
 export function lengthDomainOf(a: Assessment, unit: LengthUnit): LengthDomain {
   const yields = a.allowables.find(({ name }) => name === 'yield')?.limit ?? 0;
-  return { ...lengthRange(a.length, unit), top: strainTop([yields * 1.1, a.strain.peak * 1.2]) };
+  return { ...lengthRange(a.length, unit), top: strainTop(yields, a.strain.peak) };
 }
 
 /** The shortest of these lengths at which the joint strains no more than that; undefined when none is long enough. */
@@ -82,7 +82,11 @@ export function lengthCurves(a: Assessment): readonly LengthCurve[] {
 }
 
 /** The curve nearest to a strain at a length. */
-export function nearestCurve(curves: readonly LengthCurve[], length: Mm, away: (strain: number) => number): LengthCurve {
+export function nearestCurve(
+  curves: readonly LengthCurve[],
+  length: Mm,
+  away: (strain: number) => number,
+): LengthCurve {
   return curves.reduce((best, curve) => (away(curve.strainAt(length)) < away(best.strainAt(length)) ? curve : best));
 }
 

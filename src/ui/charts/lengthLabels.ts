@@ -4,27 +4,22 @@ import { jointStrain, LIMIT_WORDS, OFF_THE_CHART, over, limitLabel } from '../te
 import type { LengthUnit } from '../text/numbers.ts';
 import type { Frame, Px } from './frame.ts';
 import type { StrainBand } from './lengthCurves.ts';
-import {
-  alongAll,
-  around,
-  clearPaper,
-  markOf,
-  offChart,
-  placeLabels,
-  type LabelWish,
-  type PlacedLabel,
-  type Spot,
-} from './labels.ts';
+import { LINE_WEIGHT, placeLabels, type LabelWish, type PlacedLabel, type Spot } from './labels.ts';
+import { alongLimit, around, besideEdge, clearPaper, inkOf, markBox, offChart } from './spots.ts';
 
 /** Words need this much height of band [px]. */
 const LOWEST_BAND = 15;
 const CLEAR_OF_JOINT = 15;
+/** Half the room that the mark takes [px]. */
+const MARK = 10;
+/** The own curve is heavier and the one that is looked for. */
+const OWN_WEIGHT = 3 * LINE_WEIGHT;
 
 function bandSpots({ box }: Frame, top: number, bottom: number): readonly Spot[] {
   const width = box.right - box.left;
   const rows = Math.max(1, Math.floor((bottom - top) / 14));
   const heights = Array.from({ length: rows }, (_, i) => bottom - 6 - i * 14);
-  const starts = [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6].map((share) => box.left + 8 + share * width);
+  const starts = Array.from({ length: 14 }, (_, i) => box.left + 8 + i * 0.05 * width);
   return heights.flatMap((y): Spot[] => [
     { x: box.right - 6, y, anchor: 'end' },
     ...starts.map((x): Spot => ({ x, y, anchor: 'start' })),
@@ -53,12 +48,7 @@ function bandWishes(frame: Frame, bands: readonly StrainBand[]): readonly LabelW
 /** The word at the dotted limit of a joint that is left bent. */
 function heldWishes({ box, y }: Frame, held: number | undefined): readonly LabelWish[] {
   if (held === undefined) return [];
-  const spots = [-4, 12].flatMap((off): Spot[] => [
-    { x: box.left + 8, y: y(held) + off, anchor: 'start' },
-    { x: (box.left + box.right) / 2, y: y(held) + off, anchor: 'middle' },
-    { x: box.right - 6, y: y(held) + off, anchor: 'end' },
-  ]);
-  return [{ key: 'held', text: limitLabel(LIMIT_WORDS.held, held), look: 'quiet', spots }];
+  return [{ key: 'held', text: limitLabel(LIMIT_WORDS.held, held), look: 'quiet', spots: alongLimit(box, y(held)) }];
 }
 
 export interface LengthWords {
@@ -69,7 +59,7 @@ export interface LengthWords {
   readonly bands: readonly StrainBand[];
   /** The limit of a joint that is left bent, where the brief calls on it. */
   readonly held: number | undefined;
-  /** Every curve as it is drawn [px]. */
+  /** Every curve as it is drawn [px], the joint's own last. */
   readonly curves: readonly (readonly Px[])[];
 }
 
@@ -83,8 +73,11 @@ export function lengthLabels({ frame, a, unit, own, bands, held, curves }: Lengt
     key: 'joint',
     text: off ? `${own}, ${OFF_THE_CHART}` : says,
     look: 'pencil',
-    spots: [...around(stands, CLEAR_OF_JOINT), ...clearPaper(stands, 9, box)],
+    ...(off
+      ? { spots: besideEdge(stands) }
+      : { spots: around(stands, CLEAR_OF_JOINT), far: () => clearPaper(stands, 9, box) }),
   };
-  const lines = [...curves.flatMap((curve) => alongAll(curve, box)), ...markOf(stands, 11)];
-  return placeLabels([joint, ...heldWishes(frame, held), ...bandWishes(frame, bands)], { lines, edges: [] }, box);
+  const inks = curves.flatMap((curve, i) => inkOf(curve, box, i === curves.length - 1 ? OWN_WEIGHT : LINE_WEIGHT));
+  const wishes = [joint, ...heldWishes(frame, held), ...bandWishes(frame, bands)];
+  return placeLabels(wishes, { inks, marks: [markBox(stands, MARK)] }, box);
 }

@@ -10,23 +10,31 @@ import {
   ownName,
   wantedCycles,
 } from '../text/chartText.ts';
-import { isInside, type Frame, type Px } from './frame.ts';
+import { isInside, type Box, type Frame, type Px } from './frame.ts';
 import {
-  along,
-  alongAll,
-  around,
-  clearPaper,
-  markOf,
-  offChart,
+  EDGE_WEIGHT,
+  LINE_WEIGHT,
   placeLabels,
+  type Drawn,
   type LabelWish,
   type PlacedLabel,
   type Spot,
 } from './labels.ts';
-import { jointPoint, type CountPoint, type LifeBand, type LifeCurves, type LifeLimit } from './lifeCurves.ts';
+import {
+  jointPoint,
+  type CountPoint,
+  type LifeBand,
+  type LifeCurves,
+  type LifeLimit,
+  type LifePoint,
+} from './lifeCurves.ts';
+import { alongLimit, around, besideEdge, clearPaper, inkOf, markBox, offChart } from './spots.ts';
 
 const CLEAR_OF_JOINT = 14;
-const CLEAR_OF_DOT = 7;
+const CLEAR_OF_DOT = 8;
+/** Half the room that a mark takes [px]. */
+const MARK = 10;
+const DOT = 5;
 
 export interface LifeWords {
   readonly frame: Frame;
@@ -44,7 +52,9 @@ function jointWish({ frame, a }: LifeWords, at: Px): LabelWish {
     key: 'joint',
     text: off ? `${name}, ${OFF_THE_CHART}` : name,
     look: 'pencil',
-    spots: [...around(stands, CLEAR_OF_JOINT), ...clearPaper(stands, 9, frame.box)],
+    ...(off
+      ? { spots: besideEdge(stands) }
+      : { spots: around(stands, CLEAR_OF_JOINT), far: () => clearPaper(stands, 9, frame.box) }),
   };
 }
 
@@ -91,50 +101,71 @@ function limitWishes({ frame: { box, y }, limits }: LifeWords): readonly LabelWi
     text: limitLabel(LIMIT_WORDS[name], strain),
     look: 'quiet',
     spare: true,
-    spots: [-4, 12].flatMap((off): Spot[] => [
-      { x: box.left + 8, y: y(strain) + off, anchor: 'start' },
-      { x: box.right - 4, y: y(strain) + off, anchor: 'end' },
-      { x: box.right - 66, y: y(strain) + off, anchor: 'end' },
-    ]),
+    spots: alongLimit(box, y(strain)),
   }));
 }
 
-/** Named from clear paper, with a leader to the band's edge: early failures on the left, late ones on the right. */
+/** Named from clear paper, with a leader to the band's edge: late failures on the right, early ones on the left. */
 function bandWish(key: string, text: string, band: readonly LifeBand[], { x, y, box }: Frame): LabelWish {
   const edge = (side: 'low' | 'high') => band.map((one) => ({ x: x(one[side]), y: y(one.strain) }));
   const late = edge('high').flatMap((leader): Spot[] => [
     { x: leader.x + 18, y: leader.y - 14, anchor: 'start', leader },
     { x: leader.x + 26, y: leader.y - 34, anchor: 'start', leader },
+    { x: leader.x - 6, y: leader.y - 16, anchor: 'end', leader },
   ]);
-  const early = edge('low').map((leader): Spot => ({ x: leader.x - 18, y: leader.y + 22, anchor: 'end', leader }));
+  const early = edge('low').flatMap((leader): Spot[] => [
+    { x: leader.x - 18, y: leader.y + 22, anchor: 'end', leader },
+    { x: leader.x + 6, y: leader.y + 26, anchor: 'start', leader },
+  ]);
   const spots = [...late, ...early].filter(({ leader }) => leader && isInside(leader, box));
   return { key, text, look: 'quiet', spare: true, spots };
 }
 
-export function lifeLabels(words: LifeWords): readonly PlacedLabel[] {
-  const { frame, a, curves, counts } = words;
-  const { box, x, y } = frame;
-  const joint = jointPoint(a);
-  const at = { x: x(joint.cycles), y: y(joint.strain) };
-  const place = (point: { cycles: number; strain: number }) => ({ x: x(point.cycles), y: y(point.strain) });
-  const edges = [curves.total, curves.scatter].flatMap((band) =>
-    (['low', 'high'] as const).map((side) => band.map((one) => ({ x: x(one[side]), y: y(one.strain) }))),
-  );
-  const wanted = x(a.joint.movement.cycles);
-  const lines = [
-    ...alongAll(curves.median.map(place), box),
-    ...(wanted <= box.right ? along({ x: wanted, y: box.top }, { x: wanted, y: box.bottom }) : []),
-    ...counts.flatMap((count) => markOf(place(count), 3)),
-    ...markOf(offChart(at, box)?.at ?? at, 11),
+function level({ left, right }: Box, y: number): readonly Px[] {
+  return [
+    { x: left, y },
+    { x: right, y },
   ];
+}
+
+function drawnOn({ frame, a, curves, counts, limits }: LifeWords, stands: Px): Drawn {
+  const { box, x, y } = frame;
+  const place = ({ cycles, strain }: LifePoint) => ({ x: x(cycles), y: y(strain) });
+  const edge = (band: readonly LifeBand[], side: 'low' | 'high') =>
+    inkOf(
+      band.map((one) => ({ x: x(one[side]), y: y(one.strain) })),
+      box,
+      EDGE_WEIGHT,
+    );
+  const wanted = x(a.joint.movement.cycles);
+  const wantedLine = [
+    { x: wanted, y: box.top },
+    { x: wanted, y: box.bottom },
+  ];
+  return {
+    inks: [
+      ...inkOf(curves.median.map(place), box, LINE_WEIGHT),
+      ...inkOf(wantedLine, box, LINE_WEIGHT),
+      ...limits.flatMap(({ strain }) => inkOf(level(box, y(strain)), box, EDGE_WEIGHT)),
+      ...[curves.total, curves.scatter].flatMap((band) => [...edge(band, 'low'), ...edge(band, 'high')]),
+    ],
+    marks: [markBox(stands, MARK), ...counts.map((count) => markBox(place(count), DOT))],
+  };
+}
+
+export function lifeLabels(words: LifeWords): readonly PlacedLabel[] {
+  const { frame, a, curves } = words;
+  const joint = jointPoint(a);
+  const at = { x: frame.x(joint.cycles), y: frame.y(joint.strain) };
+  const stands = offChart(at, frame.box)?.at ?? at;
   const wishes = [
     jointWish(words, at),
-    wantedWish(words),
-    dataEndWish(words),
     ...limitWishes(words),
+    dataEndWish(words),
+    wantedWish(words),
     ...countWishes(words),
     bandWish('total', ANY_SPOOL, curves.total, frame),
     bandWish('scatter', ONE_PRINT_RUN, curves.scatter, frame),
   ];
-  return placeLabels(wishes, { lines, edges: edges.flatMap((edge) => alongAll(edge, box)) }, box);
+  return placeLabels(wishes, drawnOn(words, stands), frame.box);
 }

@@ -2,7 +2,10 @@ import { area, line } from 'd3';
 import type { Px } from './frame.ts';
 
 /** Tenths of a pixel are as fine as a screen shows. */
-const linePath = line<Px>((point) => point.x, (point) => point.y).digits(1);
+const linePath = line<Px>(
+  (point) => point.x,
+  (point) => point.y,
+).digits(1);
 
 export function pathOf(points: readonly Px[]): string {
   return linePath(points as Px[]) ?? '';

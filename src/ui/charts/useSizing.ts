@@ -1,4 +1,4 @@
-import { useRef } from 'react';
+import { useRef, useState } from 'react';
 import type { Asked } from './drag.ts';
 import type { Px } from './frame.ts';
 
@@ -7,9 +7,9 @@ export type Phase = 'live' | 'done';
 /** How a figure changes the joint: the names of the sizes, and whom to tell. */
 export interface Sizing {
   readonly names: { readonly length: string; readonly count: string };
-  onSize(parameter: string, value: number, phase: Phase): void;
+  readonly onSize: (parameter: string, value: number, phase: Phase) => void;
   /** A drag began or ended: the paper must not move under it. */
-  onHold(held: boolean): void;
+  readonly onHold: (held: boolean) => void;
 }
 
 interface Drag {
@@ -22,29 +22,34 @@ interface Drag {
 const SIZES: readonly (keyof Asked)[] = ['length', 'count'];
 
 export interface Drags {
-  begin(from: Asked, ask: (to: Px) => Asked): void;
+  readonly dragging: boolean;
+  readonly begin: (from: Asked, ask: (to: Px) => Asked) => void;
   /** True while a drag goes on. */
-  move(to: Px): boolean;
-  end(): void;
+  readonly move: (to: Px) => boolean;
+  readonly end: () => void;
   /** Puts back what was there when the drag began; true when there was a drag. */
-  giveUp(): boolean;
+  readonly giveUp: () => boolean;
   /** One step without a drag, as a key makes it. */
-  take(from: Asked, asked: Asked): void;
+  readonly take: (from: Asked, asked: Asked) => void;
 }
 
 /** Turns drags and keys into changes of the joint: `live` while they go on, `done` once at the end for each size. */
 export function useSizing({ names, onSize, onHold }: Sizing): Drags {
   const drag = useRef<Drag | undefined>(undefined);
+  const [dragging, setDragging] = useState(false);
 
   const finish = (asked: Asked, touched: Iterable<keyof Asked>) => {
     drag.current = undefined;
     for (const size of touched) onSize(names[size], asked[size], 'done');
+    setDragging(false);
     onHold(false);
   };
 
   return {
+    dragging,
     begin(from, ask) {
       drag.current = { from, ask, last: from, touched: new Set() };
+      setDragging(true);
       onHold(true);
     },
     move(to) {
@@ -67,7 +72,8 @@ export function useSizing({ names, onSize, onHold }: Sizing): Drags {
       return true;
     },
     take(from, asked) {
-      for (const size of SIZES.filter((name) => !Object.is(asked[name], from[name]))) onSize(names[size], asked[size], 'done');
+      for (const size of SIZES.filter((name) => !Object.is(asked[name], from[name])))
+        onSize(names[size], asked[size], 'done');
     },
   };
 }

@@ -16,7 +16,7 @@ export const FIGURES = {
 
 /** How to read each figure, at the right of its name. */
 export const AIDS = {
-  life: (of: CountOf) => `dots: ${of === 'lines' ? 'lines across' : 'layers through'}; shade: 10 to 90 in 100`,
+  life: (of: CountOf) => `dots: ${of === 'lines' ? 'lines across' : 'layers'}; shade: 10 to 90 in 100`,
   length: (of: CountOf) => `one curve a ${ONE[of]} count`,
   effort: () => 'turning effort on the pad',
 } as const;
@@ -74,9 +74,9 @@ export function limitLabel(words: string, strain: number): string {
   return `${words} ${shortPercent(strain)}`;
 }
 
-/** Two figures are enough beside a line: “1.5 %”, “3.5 %”, “77 %”. */
+/** No more figures than it needs beside a line: “1.47 %”, “3.5 %”, “77 %”. */
 function shortPercent(strain: number): string {
-  return `${Number((strain * 100).toPrecision(strain < 0.1 ? 3 : 2))}${NO_BREAK}%`;
+  return `${Number((strain * 100).toFixed(strain < 0.1 ? 2 : 0))}${NO_BREAK}%`;
 }
 
 function bare(strain: number): string {
@@ -91,10 +91,10 @@ export interface StrainSpread {
 }
 
 /** “5 000 cycles: 2.62 % for half, 1.90 to 3.50”; no strain is given where nobody has counted. */
-export function lifeReading(at: number, spread: StrainSpread | undefined, brief = false): string {
+export function lifeReading(at: number, spread: StrainSpread | undefined): string {
   const head = at >= 10 ? `${cycles(at)} cycles` : `${Number(at.toFixed(1))} ${at === 1 ? 'cycle' : 'cycles'}`;
   if (!spread) return `${head}: nobody has counted so far`;
-  return `${head}: ${percent(spread.typical)}${brief ? ',' : ' for half,'} ${bare(spread.low)} to ${bare(spread.high)}`;
+  return `${head}: ${percent(spread.typical)} for half, ${bare(spread.low)} to ${bare(spread.high)}`;
 }
 
 /** “14.50 mm: 1.77 %, 3 of 5 limits kept”, with the count before the strain when it is not the joint's own. */
@@ -104,10 +104,9 @@ export function lengthReading(
   curve: string | undefined,
   strain: number,
   limits: { readonly kept: number; readonly of: number },
-  brief = false,
 ): string {
   const head = curve === undefined ? length(at, unit) : `${length(at, unit)}, ${curve}`;
-  return `${head}: ${percent(strain)}, ${limits.kept} of ${limits.of}${brief ? '' : ' limits'} kept`;
+  return `${head}: ${percent(strain)}, ${limits.kept} of ${limits.of} limits kept`;
 }
 
 /** “22.5°: 19.4 N·mm, 17.1 to 22.0”. */
@@ -122,7 +121,7 @@ export function effortReading(
 }
 
 export function takesLength(asked: Mm | undefined, unit: LengthUnit): string {
-  return asked === undefined ? 'no length on this paper gives it' : `Enter makes it ${length(asked, unit)} long`;
+  return asked === undefined ? 'no length strains so little' : `Enter makes it ${length(asked, unit)} long`;
 }
 
 export function jointStrain(at: Mm, unit: LengthUnit, strain: number): string {
