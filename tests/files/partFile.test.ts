@@ -359,6 +359,7 @@ describe('names and ids', () => {
         ],
       }),
     );
+    expect(read.ok && read.value.joints[1]?.id).toBe(`${'x'.repeat(MAX_NAME - 2)}-2`);
     expect(read.ok && readPart(writePart(read.value))).toMatchObject({ ok: true, notes: [] });
   });
 });
