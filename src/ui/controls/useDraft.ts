@@ -1,48 +1,14 @@
 import { useEffect, useRef, useState } from 'react';
 import { sentence } from '../text/said.ts';
+import { hintOf, runOf, stepped, type Draft, type Run } from './draft.ts';
 import { readQuantity, type QuantityReading } from './quantity.ts';
 import { useSentence } from './sentenceContext.ts';
 import { settled } from './settle.ts';
 import type { ValueSpec } from './valueSpec.ts';
 
-/** What was typed and not yet taken. */
-interface Draft {
-  readonly text: string;
-  /** The value in force when it was typed; once that changes from elsewhere, the draft is void. */
-  readonly over: number;
-  /** Undefined while a sum is being worked out. */
-  readonly reading: QuantityReading | undefined;
-}
-
-/** Steps that follow each other are one change to undo. */
-interface Run {
-  readonly key: string;
-  readonly was: number;
-  readonly now: number;
-}
-
-let runs = 0;
-
-function hintOf(spec: ValueSpec, draft: Draft | undefined): string {
-  if (draft === undefined) return spec.hint;
-  const leaves = `Esc leaves ${spec.figure}`;
-  if (draft.reading === undefined) return 'working it out';
-  if (!draft.reading.ok) return `not yet a number or a sum; ${leaves}`;
-  const value = settled(draft.reading.value, spec.kind, spec.unit);
-  return `= ${spec.say(value)}${spec.suffix}; Enter takes it, ${leaves}`;
-}
-
-/** The editing of one value field: what is typed, what it comes to, and when it is taken, stepped or left. */
-export function useDraft(spec: ValueSpec) {
-  const { refused: refusedKey, refusalId, refuse, settle } = useSentence();
-  const [kept, setDraft] = useState<Draft>();
-  const [inside, setInside] = useState(false);
-  const latest = useRef('');
-  const run = useRef<Run>(undefined);
-  const refused = refusedKey === spec.key;
-  // A field that was left shows what is in force, unless its text is what the message under the sentence is about.
-  const draft = kept?.over === spec.value && (inside || refused) ? kept : undefined;
-
+/** The refusal of one field, said under its sentence. */
+function useRefusal(spec: ValueSpec) {
+  const { refused, refusalId, refuse, settle } = useSentence();
   // A refusal over a value that has since changed is no longer the matter.
   const seen = useRef(spec.value);
   useEffect(() => {
@@ -50,20 +16,50 @@ export function useDraft(spec: ValueSpec) {
     seen.current = spec.value;
     settle(spec.key);
   }, [settle, spec.key, spec.value]);
+  return {
+    refused: refused === spec.key,
+    refusalId,
+    refuseWith: (why: string) => refuse(spec.key, `${why} Still using ${spec.figure}${spec.suffix}.`),
+    settleIt: () => settle(spec.key),
+  };
+}
 
+/** What is typed into one field, and what it comes to. */
+function useTyping(spec: ValueSpec) {
+  const [draft, setDraft] = useState<Draft>();
+  const latest = useRef('');
   const read = (text: string) => readQuantity(text, spec.kind, spec.unit, spec.label);
-  const refuseWith = (why: string) => refuse(spec.key, `${why} Still using ${spec.figure}${spec.suffix}.`);
 
   function type(text: string): void {
     latest.current = text;
-    run.current = undefined;
-    settle(spec.key);
     const reading = read(text);
     setDraft({ text, over: spec.value, reading: reading instanceof Promise ? undefined : reading });
     if (!(reading instanceof Promise)) return;
     void reading.then((worked) => {
       if (latest.current === text) setDraft({ text, over: spec.value, reading: worked });
     });
+  }
+
+  function drop(): void {
+    latest.current = '';
+    setDraft(undefined);
+  }
+
+  return { kept: draft, type, drop, read };
+}
+
+/** The editing of one value field: what is typed, what it comes to, and when it is taken, stepped or left. */
+export function useDraft(spec: ValueSpec) {
+  const { refused, refusalId, refuseWith, settleIt } = useRefusal(spec);
+  const { kept, drop, read, ...typing } = useTyping(spec);
+  const [inside, setInside] = useState(false);
+  const run = useRef<Run>(undefined);
+  // A field that was left shows what is in force, unless its text is what the message under the sentence is about.
+  const draft = kept?.over === spec.value && (inside || refused) ? kept : undefined;
+
+  function leave(): void {
+    drop();
+    settleIt();
   }
 
   function put(reading: QuantityReading): void {
@@ -84,29 +80,25 @@ export function useDraft(spec: ValueSpec) {
     else void Promise.resolve(read(draft.text)).then(put);
   }
 
-  function leave(): void {
-    latest.current = '';
-    setDraft(undefined);
-    settle(spec.key);
+  function type(text: string): void {
+    run.current = undefined;
+    settleIt();
+    typing.type(text);
   }
 
   function step(direction: 1 | -1, tenfold: boolean): void {
-    const from = draft?.reading?.ok ? settled(draft.reading.value, spec.kind, spec.unit) : spec.value;
-    const to = from + direction * spec.step(from, direction > 0) * (tenfold ? 10 : 1);
-    const value = settled(Math.min(spec.max, Math.max(spec.min, to)), spec.kind, spec.unit);
+    const value = stepped(spec, draft, direction, tenfold);
     leave();
     if (value === spec.value) return;
-    const goesOn = run.current?.now === spec.value ? run.current : undefined;
-    run.current = { key: goesOn?.key ?? `${spec.key}-${(runs += 1)}`, was: goesOn?.was ?? spec.value, now: value };
-    const why = spec.take(value, run.current.was, run.current.key);
-    if (why === undefined) return;
-    run.current = goesOn;
-    refuseWith(why);
+    const next = runOf(spec, run.current, value);
+    const why = spec.take(value, next.was, next.key);
+    if (why === undefined) run.current = next;
+    else refuseWith(why);
   }
 
   function enter(): void {
     setInside(true);
-    if (!refused) setDraft(undefined);
+    if (!refused) drop();
   }
 
   function exit(): void {
@@ -114,16 +106,6 @@ export function useDraft(spec: ValueSpec) {
     take();
   }
 
-  return {
-    text: draft?.text,
-    hint: refused ? '' : hintOf(spec, draft),
-    refused,
-    refusalId,
-    type,
-    take,
-    leave,
-    step,
-    enter,
-    exit,
-  };
+  const hint = refused ? '' : hintOf(spec, draft);
+  return { text: draft?.text, hint, refused, refusalId, type, take, leave, step, enter, exit };
 }

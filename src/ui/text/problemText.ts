@@ -16,58 +16,98 @@ const mm = (value: number | string | undefined, unit: LengthUnit, without: strin
 /** What the core says has no lengths in it, or cannot be said better. */
 const asSaid: Wording = (problem) => sentence(problem.message);
 
+/** A wording that mentions the value, and one that mentions its limit too; without them the core's own words stand. */
+const valued =
+  (wording: Wording): Wording =>
+  (problem, unit, name) =>
+    (problem.value === undefined ? asSaid : wording)(problem, unit, name);
+const complete = (wording: Wording): Wording =>
+  valued((problem, unit, name) => (problem.limit === undefined ? asSaid : wording)(problem, unit, name));
+
 export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
   'not-a-number': (p, _, name) => `${nameOf(p, name)} must be a number.`,
-  'not-whole': (p, unit, name) => `${nameOf(p, name)} must be whole, not ${given(p, unit)}.`,
-  'below-minimum': (p, unit, name) => `${nameOf(p, name)} cannot be under ${limit(p, unit)}; ${given(p, unit)} is.`,
-  'above-maximum': (p, unit, name) => `${nameOf(p, name)} cannot be over ${limit(p, unit)}; ${given(p, unit)} is.`,
-  'not-one-of': (p, unit, name) =>
-    `${nameOf(p, name)} cannot be ${given(p, unit)}${p.limit === undefined ? '' : `; choose from ${p.limit}`}.`,
+  'not-whole': valued((p, unit, name) => `${nameOf(p, name)} must be whole, not ${given(p, unit)}.`),
+  'below-minimum': complete(
+    (p, unit, name) => `${nameOf(p, name)} cannot be under ${limit(p, unit)}; ${given(p, unit)} is.`,
+  ),
+  'above-maximum': complete(
+    (p, unit, name) => `${nameOf(p, name)} cannot be over ${limit(p, unit)}; ${given(p, unit)} is.`,
+  ),
+  'not-one-of': valued(
+    (p, unit, name) =>
+      `${nameOf(p, name)} cannot be ${given(p, unit)}${p.limit === undefined ? '' : `; choose from ${p.limit}`}.`,
+  ),
 
-  'layer-above-line-width': (p, unit) =>
-    `Layers of ${given(p, unit)} are higher than the lines are wide (${limit(p, unit)}), so lines do not lie flat; lower the layers or widen the lines.`,
-  'layer-above-nozzle-share': (p, unit) =>
-    `Layers of ${given(p, unit)} are over ${limit(p, unit)}, 0.8 of the nozzle, where they bond weakly; lower them.`,
-  'line-narrow-for-nozzle': (p, unit) =>
-    `Lines of ${given(p, unit)} are narrow for this nozzle: under ${limit(p, unit)} they come out uneven.`,
-  'line-wide-for-nozzle': (p, unit) =>
-    `Lines of ${given(p, unit)} are wide for this nozzle: over ${limit(p, unit)} they are pressed together poorly.`,
-  'first-layer-differs': (p, unit) =>
-    `The first layer of ${given(p, unit)} is not between one and two layers of ${limit(p, unit)}, so what lies on the plate is not as thick as its layers suggest; bring them together.`,
-  'lying-not-possible': (p) => `This kind of flexure cannot be printed ${p.value}; choose ${p.limit}.`,
+  'layer-above-line-width': complete(
+    (p, unit) =>
+      `Layers of ${given(p, unit)} are higher than the lines are wide (${limit(p, unit)}), so lines do not lie flat; lower the layers or widen the lines.`,
+  ),
+  'layer-above-nozzle-share': complete(
+    (p, unit) =>
+      `Layers of ${given(p, unit)} are over ${limit(p, unit)}, 0.8 of the nozzle, where they bond weakly; lower them.`,
+  ),
+  'line-narrow-for-nozzle': complete(
+    (p, unit) => `Lines of ${given(p, unit)} are narrow for this nozzle: under ${limit(p, unit)} they come out uneven.`,
+  ),
+  'line-wide-for-nozzle': complete(
+    (p, unit) =>
+      `Lines of ${given(p, unit)} are wide for this nozzle: over ${limit(p, unit)} they are pressed together poorly.`,
+  ),
+  'first-layer-differs': complete(
+    (p, unit) =>
+      `The first layer of ${given(p, unit)} is not between one and two layers of ${limit(p, unit)}, so what lies on the plate is not as thick as its layers suggest; bring them together.`,
+  ),
+  'lying-not-possible': complete((p) => `This kind of flexure cannot be printed ${p.value}; choose ${p.limit}.`),
 
-  'thinner-than-one-line': (p, unit) =>
-    `${given(p, unit)} is thinner than one line of ${limit(p, unit)}, so nothing is laid; thicken it or set narrower lines.`,
+  'thinner-than-one-line': complete(
+    (p, unit) =>
+      `${given(p, unit)} is thinner than one line of ${limit(p, unit)}, so nothing is laid; thicken it or set narrower lines.`,
+  ),
 
   'single-line': () =>
     'One line alone has no neighbour to carry it where it is thin, and no closed contour can lay it: it tears easily from the side. Two lines are safer (common practice).',
-  'odd-lines': (p, unit) =>
-    `${given(p, unit)} lines across are contours with one more line along the middle, laid on its own; an even count is laid by contours alone (common practice).`,
+  'odd-lines': valued(
+    (p, unit) =>
+      `${given(p, unit)} lines across are contours with one more line along the middle, laid on its own; an even count is laid by contours alone (common practice).`,
+  ),
   'single-layer': () =>
     'One layer folds well, but has no second layer to bridge a gap between its lines, and is as thick as the first layer comes out; two layers are safer (common practice).',
   'not-whole-lines': (p) => notWhole(p, 'line'),
   'not-whole-layers': (p) => notWhole(p, 'layer'),
   'tie-rounded-down': () =>
     'It lies half-way between two whole counts; the lower was taken, because one more would stiffen it and raise the strain.',
-  'width-not-layable': (p, unit) =>
-    `Lines of ${given(p, unit)} cannot be laid by this nozzle, whose limit is ${limit(p, unit)}; take another number of lines.`,
+  'width-not-layable': complete(
+    (p, unit) =>
+      `Lines of ${given(p, unit)} cannot be laid by this nozzle, whose limit is ${limit(p, unit)}; take another number of lines.`,
+  ),
 
-  'leaf-too-thick-for-length': (p, unit) =>
-    `A flexing length of ${given(p, unit)} is under five times the thickness, so strain and effort are rougher than they look; make it ${limit(p, unit)} or longer, or thinner.`,
-  'pad-thinner-than-leaf': (p, unit) =>
-    `A pad ${given(p, unit)} thick has no room for the thin section and its fillets; make it ${limit(p, unit)} or thicker, or the fillets smaller.`,
+  'leaf-too-thick-for-length': complete(
+    (p, unit) =>
+      `A flexing length of ${given(p, unit)} is under five times the thickness, so strain and effort are rougher than they look; make it ${limit(p, unit)} or longer, or thinner.`,
+  ),
+  'pad-thinner-than-leaf': complete(
+    (p, unit) =>
+      `A pad ${given(p, unit)} thick has no room for the thin section and its fillets; make it ${limit(p, unit)} or thicker, or the fillets smaller.`,
+  ),
   'sharp-root': () => 'The root has no fillet, and sharp inner corners break first; give it at least one line width.',
-  'fillet-outside-table': (p, unit) =>
+  'fillet-outside-table': valued((p, unit) =>
     typeof p.limit === 'number' && typeof p.value === 'number' && p.value < p.limit
       ? `A root fillet of ${given(p, unit)} is sharper than the table of root factors reaches, so the strain at the root is at least what is said; enlarge it.`
       : `A root fillet of ${given(p, unit)} is wider than the table of root factors reaches; the factor at its edge is used, which errs on the safe side.`,
-  'fillet-under-one-line': (p, unit) =>
-    `A root fillet of ${given(p, unit)} is under one line of ${mm(p.limit, unit, 'this width')}, so it prints as little more than a corner; make it at least as large as a line is wide.`,
-  'fillet-in-steps': (p, unit) =>
-    `A root fillet of ${given(p, unit)} is under two layers, so it prints as one square step; make it ${mm(p.limit, unit, 'two layers')} or larger.`,
+  ),
+  'fillet-under-one-line': valued(
+    (p, unit) =>
+      `A root fillet of ${given(p, unit)} is under one line of ${mm(p.limit, unit, 'this width')}, so it prints as little more than a corner; make it at least as large as a line is wide.`,
+  ),
+  'fillet-in-steps': valued(
+    (p, unit) =>
+      `A root fillet of ${given(p, unit)} is under two layers, so it prints as one square step; make it ${mm(p.limit, unit, 'two layers')} or larger.`,
+  ),
 
-  'takes-a-set': (p) =>
-    `After one bend about ${Math.round(Number(p.value))}° stay in it (by the yield stress, at once; a held bend leaves more).`,
+  'takes-a-set': valued(
+    (p) =>
+      `After one bend about ${Math.round(Number(p.value))}° stay in it (by the yield stress, at once; a held bend leaves more).`,
+  ),
 
   'across-layers': () =>
     'Layers stack along the flexure, so that bending pulls them apart; lay it so that lines run along it.',
@@ -80,12 +120,16 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
 
   unreadable: asSaid,
   'not-our-file': asSaid,
-  'newer-version': (p) =>
-    `This was written by a newer version of the program (${p.value}); this one reads up to ${p.limit}. Reload the page to get the newest.`,
+  'newer-version': complete(
+    (p) =>
+      `This was written by a newer version of the program (${p.value}); this one reads up to ${p.limit}. Reload the page to get the newest.`,
+  ),
   'missing-field': (p, _, name) => `${nameOf(p, name)} is missing.`,
   'wrong-type': asSaid,
-  'unknown-filament': (p, unit) => `There is no filament called ${given(p, unit)}; choose one from the list.`,
-  'unknown-family': (p, unit) => `There is no kind of flexure called ${given(p, unit)}; choose one from the list.`,
+  'unknown-filament': valued((p, unit) => `There is no filament called ${given(p, unit)}; choose one from the list.`),
+  'unknown-family': valued(
+    (p, unit) => `There is no kind of flexure called ${given(p, unit)}; choose one from the list.`,
+  ),
   'too-large': asSaid,
   'unknown-field': asSaid,
   'repaired-id': asSaid,

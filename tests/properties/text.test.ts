@@ -1,0 +1,78 @@
+/** Laws of what is said: whatever the joint, no sentence shows a value that is none, or a sign the faces lack. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { assess } from '../../src/core/design/assess.ts';
+import type { Assessment } from '../../src/core/design/assessment.ts';
+import { scaleToWhole } from '../../src/core/design/scalePart.ts';
+import { roomToSpare, waysOut } from '../../src/core/design/waysOut.ts';
+import { FAMILIES } from '../../src/core/flexures/index.ts';
+import type { LengthUnit } from '../../src/ui/text/numbers.ts';
+import { kindText } from '../../src/ui/text/kindText.ts';
+import { printNotes } from '../../src/ui/text/printNotesText.ts';
+import { problemText } from '../../src/ui/text/problemText.ts';
+import { remedyCosts, remedyDone, remedyResult, remedyTitle, spareText } from '../../src/ui/text/remedyText.ts';
+import { plainly } from '../../src/ui/text/said.ts';
+import { scalingRow } from '../../src/ui/text/scalingText.ts';
+import { sourceRows } from '../../src/ui/text/sourceText.ts';
+import { asTabbed, outlineWaits, sizesToDraw, travelToDraw } from '../../src/ui/text/toDrawText.ts';
+import { chanceText, verdictHeading, verdictSentences } from '../../src/ui/text/verdictText.ts';
+import { joint } from '../support/partGenerators.ts';
+
+const units = fc.constantFrom<LengthUnit>('mm', 'inch');
+
+function waysSaid(a: Assessment, unit: LengthUnit): readonly string[] {
+  return waysOut(a).flatMap((remedy) => [
+    remedyTitle(a, remedy, unit),
+    remedyDone(a, remedy, unit),
+    remedyResult(a, remedy),
+    remedyCosts(a, remedy, unit),
+  ]);
+}
+
+/** Everything that is said of a joint, but for the titles of the documents behind it. */
+function everythingSaid(a: Assessment, unit: LengthUnit): readonly string[] {
+  const dimensions = [...sizesToDraw(a, unit), ...travelToDraw(a, unit)];
+  return [
+    verdictHeading(a),
+    ...verdictSentences(a, unit).map(plainly),
+    chanceText(a),
+    ...waysSaid(a, unit),
+    ...roomToSpare(a).flatMap((spare) => spareText(a, spare, unit)),
+    ...scaleToWhole(a).flatMap((row) => scalingRow(row, 'line', unit)),
+    ...a.notes.map((note) => problemText(note, unit)),
+    ...printNotes(a, unit),
+    ...dimensions.flatMap(({ label, shown }) => [label, shown]),
+    asTabbed(a.joint.name, dimensions, unit).split('\n').slice(1).join(' '),
+    outlineWaits(a, unit),
+    ...sourceRows(a).flatMap(({ name, says }) => [name, says]),
+  ];
+}
+
+/** Greek, arrows and the signs for about and at least are not in the faces of the screen. */
+const LACKING = /[\u0370-\u03ff\u2190-\u21ff≈≥≤]/u;
+const NO_VALUE = /NaN|undefined|Infinity|null|\[object|\be[+-]\d/;
+/** Words that the screen has plainer ones for. */
+const UNWANTED = /reliab|plastic deformation|outer fib/i;
+
+describe('laws of what is said', () => {
+  it('is sound for any joint, in either unit', () => {
+    fc.assert(
+      fc.property(joint, units, (any, unit) => {
+        const assessment = assess(any);
+        if (!assessment.ok) throw new Error('the generator gives joints that are understood');
+        for (const text of everythingSaid(assessment.value, unit)) {
+          expect(text).not.toMatch(NO_VALUE);
+          expect(text).not.toMatch(LACKING);
+          expect(text).not.toMatch(UNWANTED);
+        }
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('every family has its words, and a name for every size', () => {
+    for (const family of FAMILIES) {
+      expect(Object.keys(kindText(family.id).sizes).toSorted()).toEqual(Object.keys(family.parameters).toSorted());
+    }
+  });
+});
