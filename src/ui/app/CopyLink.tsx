@@ -28,8 +28,12 @@ export function CopyLink() {
 
   return (
     <>
-      <QuietButton cannot={joint === undefined && 'there is no joint to link to'} onClick={copy}>
-        Copy link to this joint
+      <QuietButton
+        cannot={joint === undefined && 'there is no joint to link to'}
+        hint="a link that carries this joint"
+        onClick={copy}
+      >
+        Copy link
       </QuietButton>
       <output>{shown?.taken === true && 'Copied'}</output>
       {shown?.taken === false && (

@@ -2,6 +2,7 @@ import { useChoices } from '../../store/choices.ts';
 import { useSession } from '../../store/session.ts';
 import { SAID } from '../text/shellText.ts';
 import { NameField } from './NameField.tsx';
+import { PartBar } from './PartBar.tsx';
 import { PLACES, type Place } from './places.ts';
 
 /** The mark: one bead, laid along a bend. */
@@ -30,23 +31,28 @@ export function Head({ place }: { place: Place }) {
           </a>
         ))}
       </nav>
-      <div className="right">
-        <span className="pn">
-          <NameField
-            label="Name of the part"
-            name={name}
-            onRename={(next) => renamePart(next, SAID.partRenamed(next, name))}
-          />
-          {invented && <span className="nw">, an invented example</span>}
-        </span>
-        <button className="b quiet" type="button" onClick={() => setUnit(otherUnit)}>
-          <span className="vh">Lengths in </span>
-          {otherUnit === 'mm' ? 'Millimetres' : 'Inches'}
-        </button>
-        <button className="b quiet" type="button" onClick={() => setTheme(otherTheme)}>
-          <span className="vh">Sheet as </span>
-          {otherTheme === 'paper' ? 'Paper' : 'Blueprint'}
-        </button>
+      <div className="tools">
+        <div className="work">
+          <span className="pn">
+            <NameField
+              label="Name of the part"
+              name={name}
+              onRename={(next) => renamePart(next, SAID.partRenamed(next, name))}
+            />
+            {invented && <span className="nw">, an invented example</span>}
+          </span>
+          <PartBar />
+        </div>
+        <div className="right">
+          <button className="b quiet" type="button" onClick={() => setUnit(otherUnit)}>
+            <span className="vh">Lengths in </span>
+            {otherUnit === 'mm' ? 'Millimetres' : 'Inches'}
+          </button>
+          <button className="b quiet" type="button" onClick={() => setTheme(otherTheme)}>
+            <span className="vh">Sheet as </span>
+            {otherTheme === 'paper' ? 'Paper' : 'Blueprint'}
+          </button>
+        </div>
       </div>
     </header>
   );

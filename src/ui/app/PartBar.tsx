@@ -39,7 +39,7 @@ export function PartBar() {
   const chooser = useRef<HTMLInputElement>(null);
 
   return (
-    <fieldset>
+    <fieldset className="acts">
       <legend className="vh">Part</legend>
       <QuietButton cannot={lastDone === undefined && 'nothing to undo'} hint={lastDone} onClick={undo}>
         Undo
@@ -49,8 +49,8 @@ export function PartBar() {
       </QuietButton>
       <QuietButton onClick={beginNewPart}>New part</QuietButton>
       <QuietButton onClick={openDemo}>Open demo</QuietButton>
-      <QuietButton onClick={exportPart}>Export part</QuietButton>
-      <QuietButton onClick={() => chooser.current?.click()}>Import part</QuietButton>
+      <QuietButton onClick={exportPart}>Export</QuietButton>
+      <QuietButton onClick={() => chooser.current?.click()}>Import</QuietButton>
       <input
         ref={chooser}
         className="vh"

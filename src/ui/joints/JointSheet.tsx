@@ -2,16 +2,18 @@ import { lazy, Suspense } from 'react';
 import type { Joint } from '../../core/design/joint.ts';
 import { useChoices } from '../../store/choices.ts';
 import { useSession } from '../../store/session.ts';
-import { JointDrawing } from '../drawing/JointDrawing.tsx';
 import { Answer } from './Answer.tsx';
 import { assessOnce } from './assessOnce.ts';
 import { Brief } from './Brief.tsx';
-import { Foot } from './Foot.tsx';
 import { sizeTo } from './sizeTo.ts';
 
-// Asked for at once but in a file of its own: the brief and the answer must not wait for the charts.
+// Asked for at once, but in files of their own: the brief and the answer must not wait for the figures.
+const drawing = import('../drawing/JointDrawing.tsx');
 const charts = import('../charts/Curves.tsx');
+const foot = import('./Foot.tsx');
+const JointDrawing = lazy(async () => ({ default: (await drawing).JointDrawing }));
 const Curves = lazy(async () => ({ default: (await charts).Curves }));
+const Foot = lazy(async () => ({ default: (await foot).Foot }));
 
 /** One joint on the sheet: what is wanted, the answer, the drawing, the curves, and what to carry away. */
 export function JointSheet({ joint }: { joint: Joint }) {
@@ -26,7 +28,7 @@ export function JointSheet({ joint }: { joint: Joint }) {
       <Brief joint={joint} assessment={assessed} unit={unit} onChange={changeJoint} />
       <Answer assessment={assessed} unit={unit} onUse={changeJoint} />
       {assessed.ok && (
-        <>
+        <Suspense fallback={<section className="draw" aria-busy="true" />}>
           <section className="draw" aria-label="Drawing">
             <JointDrawing
               assessment={assessed.value}
@@ -37,11 +39,9 @@ export function JointSheet({ joint }: { joint: Joint }) {
               onScale={showScale}
             />
           </section>
-          <Suspense fallback={<section className="curves" aria-busy="true" />}>
-            <Curves assessment={assessed.value} bent={bent} unit={unit} onSize={sizeTo} />
-          </Suspense>
+          <Curves assessment={assessed.value} bent={bent} unit={unit} onSize={sizeTo} />
           <Foot assessment={assessed.value} unit={unit} />
-        </>
+        </Suspense>
       )}
     </>
   );

@@ -1,15 +1,13 @@
 import type { Joint } from '../../core/design/joint.ts';
 import { isFull } from '../../store/edits.ts';
 import { useSession } from '../../store/session.ts';
-import { NameField } from '../app/NameField.tsx';
 import { QuietButton } from '../app/QuietButton.tsx';
 import { copyName, partFull, SAID } from '../text/shellText.ts';
 
-/** What can be done with the open joint: its name, its place in the strip, a copy, and taking it out. */
+/** What can be done with the open joint: a copy, its place in the strip, and taking it out. */
 export function JointStripActions({ joint }: { joint: Joint }) {
   const joints = useSession((state) => state.part.joints);
   const duplicateJoint = useSession((state) => state.duplicateJoint);
-  const renameJoint = useSession((state) => state.renameJoint);
   const removeJoint = useSession((state) => state.removeJoint);
   const moveJoint = useSession((state) => state.moveJoint);
   const { id, name } = joint;
@@ -24,14 +22,8 @@ export function JointStripActions({ joint }: { joint: Joint }) {
   }
 
   return (
-    <fieldset>
+    <fieldset className="acts">
       <legend className="vh">This joint</legend>
-      <NameField
-        key={id}
-        label="Name of this joint"
-        name={name}
-        onRename={(next) => renameJoint(id, next, SAID.renamed(next, name))}
-      />
       <QuietButton cannot={isFull({ part: { joints } }) && partFull(joints.length)} onClick={duplicate}>
         Duplicate
       </QuietButton>

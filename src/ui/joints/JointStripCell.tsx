@@ -1,6 +1,9 @@
 import { memo } from 'react';
 import type { Joint } from '../../core/design/joint.ts';
+import { useSession } from '../../store/session.ts';
+import { NameField } from '../app/NameField.tsx';
 import { VerdictShape } from '../app/VerdictShape.tsx';
+import { SAID } from '../text/shellText.ts';
 import { REFUSED_TEXT, stripText } from '../text/stripText.ts';
 import { assessOnce } from './assessOnce.ts';
 import { outlineOf } from './outlineOf.ts';
@@ -13,24 +16,30 @@ interface Props {
   readonly onSelect: (id: string) => void;
 }
 
-/** One joint in the strip: its number, its life-size silhouette, its name and its verdict. */
+/** One joint in the strip: its number, its life-size silhouette, its name and its verdict; the open one is renamed here. */
 export const JointStripCell = memo(function JointStripCell({ joint, place, isCurrent, onSelect }: Props) {
+  const renameJoint = useSession((state) => state.renameJoint);
+  const { id, name } = joint;
   const assessed = assessOnce(joint);
   const grade = assessed.ok ? assessed.value.verdict.grade : 'fail';
   return (
-    <button
-      className="jt"
-      type="button"
-      aria-current={isCurrent ? 'true' : undefined}
-      onClick={() => onSelect(joint.id)}
-    >
-      <span className="n">{place}</span>
-      <span className="room">{assessed.ok && <Thumbnail outline={outlineOf(assessed.value)} />}</span>
-      <b>{joint.name}</b>
-      <span className={`st ${grade}`}>
-        <VerdictShape grade={grade} />
-        {assessed.ok ? stripText(assessed.value) : REFUSED_TEXT}
-      </span>
-    </button>
+    <li className="jt">
+      <button type="button" aria-current={isCurrent ? 'true' : undefined} onClick={() => onSelect(id)}>
+        <span className="n">{place}</span>
+        <span className="room">{assessed.ok && <Thumbnail outline={outlineOf(assessed.value)} />}</span>
+        <b>{name}</b>
+        <span className={`st ${grade}`}>
+          <VerdictShape grade={grade} />
+          {assessed.ok ? stripText(assessed.value) : REFUSED_TEXT}
+        </span>
+      </button>
+      {isCurrent && (
+        <NameField
+          label="Name of this joint"
+          name={name}
+          onRename={(next) => renameJoint(id, next, SAID.renamed(next, name))}
+        />
+      )}
+    </li>
   );
 });

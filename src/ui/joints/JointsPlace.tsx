@@ -1,24 +1,25 @@
 import { useSession } from '../../store/session.ts';
-import { PartBar } from '../app/PartBar.tsx';
 import { EmptyPart } from './EmptyPart.tsx';
 import { JointSheet } from './JointSheet.tsx';
 import { JointStrip } from './JointStrip.tsx';
-import { JointStripActions } from './JointStripActions.tsx';
 import { useCurrentJoint } from './useCurrentJoint.ts';
 
-/** The place where joints are designed: the strip, what can be done, and the sheet of the open joint. */
+/** The place where joints are designed: the strip of them, and the sheet of the one that is open. */
 export function JointsPlace() {
   const joint = useCurrentJoint();
   const partName = useSession((state) => state.part.name);
+  if (joint === undefined) {
+    return (
+      <main className="main">
+        <EmptyPart partName={partName} />
+      </main>
+    );
+  }
   return (
     <>
-      {joint !== undefined && <JointStrip />}
-      <div className="acts">
-        {joint !== undefined && <JointStripActions joint={joint} />}
-        <PartBar />
-      </div>
+      <JointStrip current={joint} />
       <main className="main">
-        {joint === undefined ? <EmptyPart partName={partName} /> : <JointSheet key={joint.id} joint={joint} />}
+        <JointSheet key={joint.id} joint={joint} />
       </main>
     </>
   );
