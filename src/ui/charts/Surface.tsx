@@ -3,7 +3,7 @@ import type { Px, Size } from './frame.ts';
 import { GRIP } from './JointMark.tsx';
 
 /** What the reading cursor tells a reader of the page by ear. */
-export interface Spoken {
+interface Spoken {
   readonly label: string;
   readonly how: string;
   readonly min: number;

@@ -21,7 +21,7 @@ export interface Box {
   readonly bottom: number;
 }
 
-export type Axis = ScaleContinuousNumeric<number, number>;
+type Axis = ScaleContinuousNumeric<number, number>;
 
 /** Where a figure's values lie on the screen. */
 export interface Frame {

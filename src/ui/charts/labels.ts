@@ -6,7 +6,7 @@ import type { Box, Px } from './frame.ts';
 import { inkMap, type Ink } from './inkMap.ts';
 import { lettersWidth } from './letters.ts';
 
-export type Anchor = 'start' | 'middle' | 'end';
+type Anchor = 'start' | 'middle' | 'end';
 
 /** A place for a label; with `leader`, a thin line runs from there to the words. */
 export interface Spot extends Px {

@@ -4,7 +4,7 @@ import type { Ink } from './inkMap.ts';
 import type { Spot } from './labels.ts';
 
 /** Places along a straight line, about every 4 px. */
-export function along(from: Px, to: Px): readonly Px[] {
+function along(from: Px, to: Px): readonly Px[] {
   const count = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / 4));
   return Array.from({ length: count + 1 }, (_, i) => ({
     x: from.x + ((to.x - from.x) * i) / count,

@@ -6,7 +6,7 @@ import { clamp, type Span } from './frame.ts';
 const bisect = bisector((stop: number) => stop);
 
 /** Clears the binary dust of a multiple: 0.1 × 3 → 0.3. */
-export function tidy(value: number): number {
+function tidy(value: number): number {
   return Number(value.toFixed(6));
 }
 
@@ -26,7 +26,7 @@ export function cycleStops([low, high]: Span): readonly number[] {
 }
 
 /** The stop nearest to a value; a value beyond the ends gets the end. */
-export function nearestIndex(stops: readonly number[], value: number): number {
+function nearestIndex(stops: readonly number[], value: number): number {
   return bisect.center(stops, value);
 }
 

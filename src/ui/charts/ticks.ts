@@ -8,7 +8,7 @@ export interface Tick {
   readonly text: string;
 }
 
-export const MM_PER: Readonly<Record<LengthUnit, number>> = { mm: 1, inch: 25.4 };
+const MM_PER: Readonly<Record<LengthUnit, number>> = { mm: 1, inch: 25.4 };
 
 const figure = format('~g');
 
