@@ -34,6 +34,7 @@ export const PROBLEM_CODES = [
   'fillet-in-steps',
   // strength and life
   'takes-a-set',
+  'beyond-data',
   'across-layers',
   'thick-pp',
   'sags-when-held',

@@ -109,6 +109,7 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
       `After one bend about ${Math.round(Number(p.value))}° stay in it (by the yield stress, at once; a held bend leaves more).`,
   ),
 
+  'beyond-data': () => 'More flexes than anyone has counted, so no life is given.',
   'across-layers': () =>
     'Layers stack along the flexure, so that bending pulls them apart; lay it so that lines run along it.',
   'thick-pp': () =>
