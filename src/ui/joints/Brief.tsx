@@ -5,7 +5,8 @@ import type { Joint } from '../../core/design/joint.ts';
 import { findFamily } from '../../core/flexures/index.ts';
 import type { Result } from '../../core/result.ts';
 import { prepareSums } from '../controls/quantity.ts';
-import { detailsInShort, measuredSaid, MEASURE_IT, sizedSaid, sizeIt } from '../text/briefText.ts';
+import { settled } from '../controls/settle.ts';
+import { measuredSaid, MEASURE_IT, sizedSaid, sizeIt } from '../text/briefText.ts';
 import { kindText } from '../text/kindText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { problemText } from '../text/problemText.ts';
@@ -27,7 +28,8 @@ function otherWay(joint: Joint, a: Assessment, unit: LengthUnit): { readonly nex
   if (joint.measuredThickness !== undefined) {
     return { next: withCount(joint, a.fit.nearest), said: sizedSaid(a, unit) };
   }
-  return { next: { ...joint, measuredThickness: a.section.thickness }, said: measuredSaid(a, unit) };
+  const measuredThickness = settled(a.section.thickness, 'length', unit);
+  return { next: { ...joint, measuredThickness }, said: measuredSaid(a, unit) };
 }
 
 /** What is wanted of the joint, as a sentence with every value live in it, and a second one for the rest. */
@@ -61,34 +63,37 @@ export function Brief({ joint, assessment, unit, onChange }: Props) {
     setRefusal(of.put(next, said, 'measuredThickness', MEASURE_IT));
   }
 
+  const actions = (
+    <>
+      {' '}
+      <button
+        className="b quiet"
+        type="button"
+        aria-expanded={open}
+        aria-controls={detailsId}
+        onClick={() => setOpen(!open)}
+      >
+        {open ? 'Less' : 'More'}
+      </button>{' '}
+      {assessment.ok && (
+        <button className="b quiet" type="button" onClick={switchWay}>
+          {measured ? sizeIt(family.countOf) : MEASURE_IT}
+        </button>
+      )}
+    </>
+  );
+
   return (
     <section className="brief" aria-label="What is wanted">
-      <BriefSentence key={joint.id} className="wanted" template={measured ? text.measuredBrief : text.brief} of={of} />
-      <div className="more">
-        <button
-          className="b quiet"
-          type="button"
-          aria-expanded={open}
-          aria-controls={detailsId}
-          onClick={() => setOpen(!open)}
-        >
-          {open ? 'Less' : 'More'}
-        </button>
-        <span className="short">{open ? '' : detailsInShort(joint, family, unit)}</span>
-        {assessment.ok && (
-          <button className="b quiet" type="button" onClick={switchWay}>
-            {measured ? sizeIt(family.countOf) : MEASURE_IT}
-          </button>
-        )}
-      </div>
+      <BriefSentence className="wanted" template={measured ? text.measuredBrief : text.brief} of={of}>
+        {actions}
+      </BriefSentence>
       {refusal !== undefined && (
         <p className="refusal" role="alert">
           {refusal}
         </p>
       )}
-      <div id={detailsId}>
-        {open && <BriefSentence key={joint.id} className="details" template={text.details} of={of} />}
-      </div>
+      <div id={detailsId}>{open && <BriefSentence className="details" template={text.details} of={of} />}</div>
     </section>
   );
 }

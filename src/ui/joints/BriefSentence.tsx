@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { ChoiceField } from '../controls/ChoiceField.tsx';
 import { Sentence } from '../controls/Sentence.tsx';
 import { ValueField } from '../controls/ValueField.tsx';
@@ -12,15 +13,18 @@ interface Props {
   readonly className: string;
   readonly template: string;
   readonly of: BriefOf;
+  /** What stands after the last word. */
+  readonly children?: ReactNode;
 }
 
 /** One sentence of the brief with its values live in it. */
-export function BriefSentence({ className, template, of }: Props) {
+export function BriefSentence({ className, template, of, children }: Props) {
   return (
     <Sentence className={className}>
       {briefParts(template, of).map((part, at) => (
         <Part key={part.is === 'text' ? at : part.spec.key} part={part} />
       ))}
+      {children}
     </Sentence>
   );
 }

@@ -1,10 +1,13 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Joint } from '../../core/design/joint.ts';
 import { waysOut } from '../../core/design/waysOut.ts';
 import type { LengthUnit } from '../text/numbers.ts';
-import { NO_WAY_OUT, waysOutHeading } from '../text/remedyText.ts';
+import { moreWays, NO_WAY_OUT, waysOutHeading } from '../text/remedyText.ts';
 import { WayOut } from './WayOut.tsx';
+
+/** As many as stand beside the drawing; the others are asked for. */
+const AT_FIRST = 4;
 
 interface Props {
   readonly assessment: Assessment;
@@ -15,6 +18,8 @@ interface Props {
 /** Changes that would make the joint pass, cheapest first, each put in place by one press. */
 export function WaysOut({ assessment, unit, onUse }: Props) {
   const remedies = useMemo(() => waysOut(assessment), [assessment]);
+  const [all, setAll] = useState(false);
+  const shown = all ? remedies : remedies.slice(0, AT_FIRST);
   const [heading, aside] = waysOutHeading(assessment);
   return (
     <section aria-label={heading}>
@@ -24,7 +29,7 @@ export function WaysOut({ assessment, unit, onUse }: Props) {
       </h2>
       {remedies.length === 0 && <p className="none">{NO_WAY_OUT}</p>}
       <ol>
-        {remedies.map((remedy, at) => (
+        {shown.map((remedy, at) => (
           <WayOut
             key={`${remedy.kinds.join()}${at}`}
             rank={at + 1}
@@ -35,6 +40,11 @@ export function WaysOut({ assessment, unit, onUse }: Props) {
           />
         ))}
       </ol>
+      {remedies.length > AT_FIRST && (
+        <button className="b quiet" type="button" aria-expanded={all} onClick={() => setAll(!all)}>
+          {moreWays(all ? 0 : remedies.length - AT_FIRST)}
+        </button>
+      )}
     </section>
   );
 }

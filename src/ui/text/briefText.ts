@@ -1,9 +1,7 @@
 /** Words of the brief's value fields: labels, hints, and what is said of a change, in the past tense with the old value. */
 import type { Assessment } from '../../core/design/assessment.ts';
-import type { Joint } from '../../core/design/joint.ts';
-import type { FlexureFamily } from '../../core/flexures/family.ts';
 import type { KindText } from './kindText.ts';
-import { grouped, inHundred, setLength, unitAfter, type LengthUnit } from './numbers.ts';
+import { setLength, unitAfter, type LengthUnit } from './numbers.ts';
 
 /** Sizes by the role they play, whatever a family calls them. */
 export type SizeRole = 'count' | 'length' | 'depth' | 'fillet' | 'pad' | 'inRow';
@@ -104,22 +102,4 @@ export function sizedSaid({ fit, section }: Assessment, unit: LengthUnit): strin
 export function measuredSaid({ fit, section }: Assessment, unit: LengthUnit): string {
   const count = `${fit.nearest} whole ${fit.nearest === 1 ? fit.countOf.slice(0, -1) : fit.countOf}`;
   return `Thickness now measured, ${setLength(section.thickness, unit)}${unitAfter(unit)}, was ${count}`;
-}
-
-/** What the second sentence of a brief holds, in short. */
-export function detailsInShort(
-  { movement, sizes, profile }: Joint,
-  { roles }: FlexureFamily,
-  unit: LengthUnit,
-): string {
-  const size = (value: number | undefined, least?: number) => setLength(value ?? Number.NaN, unit, least);
-  return [
-    movement.held ? HELD.held : HELD.released,
-    `${inHundred(movement.chance)} in 100`,
-    `fillets ${size(sizes[roles.fillet])}`,
-    `pads ${size(sizes[roles.pad], 0)}`,
-    `${grouped(sizes[roles.inRow] ?? 1)} in a row`,
-    `nozzle ${size(profile.nozzle, 1)}`,
-    `layers ${size(profile.layerHeight)}`,
-  ].join(', ');
 }

@@ -220,6 +220,11 @@ export function waysOutHeading(a: Assessment): readonly [string, string] {
 
 export const NO_WAY_OUT = 'None of the changes that were tried makes it pass, nor any two of them together.';
 
+/** The ways that are not shown at first, or back to those that are. */
+export function moreWays(hidden: number): string {
+  return hidden === 0 ? 'Fewer ways' : `${capital(inWords(hidden))} more`;
+}
+
 export function roomHeading(a: Assessment): readonly [string, string] {
   return ['Room to spare', `each alone, ${inHundred(a.joint.movement.chance)} in 100 still last`];
 }
