@@ -49,6 +49,8 @@ export function ValueField({ spec }: { readonly spec: ValueSpec }) {
         aria-invalid={draft.refused}
         aria-describedby={draft.refused ? draft.refusalId : hintId}
         value={shown}
+        // Ctrl Z belongs to the typing while there is some, else to the joint.
+        data-typing={draft.text !== undefined}
         onChange={(event) => draft.type(event.target.value)}
         onFocus={(event) => {
           draft.enter();

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { useSession } from '../../store/session.ts';
 import { EmptyPart } from './EmptyPart.tsx';
 import { JointSheet } from './JointSheet.tsx';
@@ -8,18 +9,21 @@ import { useCurrentJoint } from './useCurrentJoint.ts';
 export function JointsPlace() {
   const joint = useCurrentJoint();
   const partName = useSession((state) => state.part.name);
-  if (joint === undefined) {
-    return (
-      <main className="main">
-        <EmptyPart partName={partName} />
-      </main>
-    );
-  }
+  const isEmpty = joint === undefined;
+  const main = useRef<HTMLElement>(null);
+  const wasEmpty = useRef(isEmpty);
+
+  // The first joint and the last take the button that was pressed away with them; focus must not fall off the page.
+  useEffect(() => {
+    if (wasEmpty.current !== isEmpty && document.activeElement === document.body) main.current?.focus();
+    wasEmpty.current = isEmpty;
+  }, [isEmpty]);
+
   return (
     <>
-      <JointStrip current={joint} />
-      <main className="main">
-        <JointSheet key={joint.id} joint={joint} />
+      {!isEmpty && <JointStrip current={joint} />}
+      <main className="main" ref={main} tabIndex={-1}>
+        {isEmpty ? <EmptyPart partName={partName} /> : <JointSheet key={joint.id} joint={joint} />}
       </main>
     </>
   );
