@@ -18,7 +18,6 @@ export function ScalingTable({ assessment, unit }: { readonly assessment: Assess
                 {column}
               </th>
             ))}
-            <th aria-label="without scaling" />
           </tr>
         </thead>
         <tbody>

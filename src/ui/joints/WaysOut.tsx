@@ -3,7 +3,7 @@ import type { Assessment } from '../../core/design/assessment.ts';
 import type { Joint } from '../../core/design/joint.ts';
 import { waysOut } from '../../core/design/waysOut.ts';
 import type { LengthUnit } from '../text/numbers.ts';
-import { moreWays, NO_WAY_OUT, waysOutHeading } from '../text/remedyText.ts';
+import { allWays, NO_WAY_OUT, waysOutHeading } from '../text/remedyText.ts';
 import { WayOut } from './WayOut.tsx';
 
 /** As many as stand beside the drawing; the others are asked for. */
@@ -42,7 +42,7 @@ export function WaysOut({ assessment, unit, onUse }: Props) {
       </ol>
       {remedies.length > AT_FIRST && (
         <button className="b quiet" type="button" aria-expanded={all} onClick={() => setAll(!all)}>
-          {moreWays(all ? 0 : remedies.length - AT_FIRST)}
+          {allWays(remedies.length, all)}
         </button>
       )}
     </section>

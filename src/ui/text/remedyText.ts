@@ -5,6 +5,7 @@ import { asRad } from '../../core/units.ts';
 import { kindText, LYING_TEXT } from './kindText.ts';
 import {
   angle,
+  cycles,
   grouped,
   inHundred,
   inWords,
@@ -157,17 +158,24 @@ export function remedyDone(before: Assessment, remedy: Remedy, unit: LengthUnit)
     .join('; ');
 }
 
+/** How long it lasts after the change; no chance is given past where counting stops. */
+function lastingText({ life, joint: { movement } }: Assessment): string {
+  if (life.breaksOnFirstFlex) return 'the first flex breaks it';
+  if (life.beyond !== 'wanted') return `${inHundred(life.chance)} in 100 reach ${grouped(movement.cycles)}`;
+  const counted = grouped(life.maxReportableCycles);
+  return life.median > life.maxReportableCycles
+    ? `half last past ${counted}, where counting stops`
+    : `half break by ${cycles(life.median)}`;
+}
+
 /** What comes of it: “95 in 100 reach 5 000; effort 30.2 to 24.1 N·mm.” */
 export function remedyResult(before: Assessment, remedy: Remedy): string {
   const after = remedy.assessment;
-  const { cycles, chance: wanted } = after.joint.movement;
-  const given = after.life.breaksOnFirstFlex ? 'none stands' : `${inHundred(after.life.chance)} in 100 reach`;
   const [was, now] = [torque(before.effort.torque), torque(after.effort.torque)];
   const effort = was === now ? `effort stays ${now}` : `effort ${was.replace(/\u00a0.*/, '')} to ${now}`;
-  const short =
-    after.verdict.grade === 'pass' ? '' : ` Not enough alone: ${gradeWord(after.verdict.grade).toLowerCase()}`;
-  const why = short === '' ? '' : after.life.chance < wanted ? `, ${inHundred(wanted)} are wanted.` : '.';
-  return `${given} ${grouped(cycles)}; ${effort}.${short}${why}`;
+  const enough =
+    after.verdict.grade === 'pass' ? '' : ` Not enough alone: ${gradeWord(after.verdict.grade).toLowerCase()}.`;
+  return `${capital(lastingText(after))}; ${effort}.${enough}`;
 }
 
 /** What it costs, to stand after “Costs”: “3.00 mm more room; 20 % softer”. */
@@ -194,9 +202,9 @@ const SPARES: Readonly<Record<Spare['value'], (spare: Spare, unit: LengthUnit) =
 };
 
 /** Two figures, rounded down. */
-function twoFigures(cycles: number): number {
-  const unit = 10 ** Math.max(0, Math.floor(Math.log10(Math.max(cycles, 1))) - 1);
-  return Math.floor(cycles / unit + 1e-9) * unit;
+function twoFigures(life: number): number {
+  const unit = 10 ** Math.max(0, Math.floor(Math.log10(Math.max(life, 1))) - 1);
+  return Math.floor(life / unit + 1e-9) * unit;
 }
 
 /** How far one value alone may go: its label, the limit, and where it is now. */
@@ -220,9 +228,9 @@ export function waysOutHeading(a: Assessment): readonly [string, string] {
 
 export const NO_WAY_OUT = 'None of the changes that were tried makes it pass, nor any two of them together.';
 
-/** The ways that are not shown at first, or back to those that are. */
-export function moreWays(hidden: number): string {
-  return hidden === 0 ? 'Fewer ways' : `${capital(inWords(hidden))} more`;
+/** Shows every way out, or goes back to those that are shown at first. */
+export function allWays(count: number, shown: boolean): string {
+  return shown ? 'Fewer ways out' : `All ${inWords(count)} ways out`;
 }
 
 export function roomHeading(a: Assessment): readonly [string, string] {

@@ -4,7 +4,7 @@ import { counted, setLength, share, unitAfter, type LengthUnit } from './numbers
 
 export const SCALING_HEAD = 'Scaled to whole lines';
 export const SCALING_HEAD_LAYERS = 'Scaled to whole layers';
-export const SCALING_COLUMNS = ['', 'scale', 'strain', 'torque'] as const;
+export const SCALING_COLUMNS = ['whole', 'scale', 'strain', 'torque', 'instead'] as const;
 export const SCALING_SAYS =
   'Scaling leaves strain as it was: the leaf grows as long as it grows thick. It makes the section whole, not the bend gentler.';
 
@@ -15,6 +15,6 @@ export function scalingRow(row: WholeByScale, what: 'line' | 'layer', unit: Leng
     share(row.scale),
     row.strainRatio === 1 ? 'as it was' : `× ${row.strainRatio.toFixed(2)}`,
     `× ${row.torqueRatio >= 10 ? row.torqueRatio.toFixed(0) : row.torqueRatio.toFixed(2)}`,
-    row.lineWidthInstead === undefined ? '' : `or ${setLength(row.lineWidthInstead, unit)}${unitAfter(unit)} lines`,
+    row.lineWidthInstead === undefined ? '' : `${setLength(row.lineWidthInstead, unit)}${unitAfter(unit)} lines`,
   ];
 }

@@ -155,14 +155,16 @@ export function verdictSentences(a: Assessment, unit: LengthUnit): readonly Said
   return [...ordered, heldPart(a)].filter((said) => said.length > 0);
 }
 
+const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
 /** The two parts of the chance; empty where no chance is given. */
 export function chanceText(a: Assessment): string {
   const { life } = a;
   if (life.breaksOnFirstFlex || life.beyond === 'wanted') return '';
   const [scatter, total] = [inHundred(life.chanceScatterOnly), inHundred(life.chance)];
   const wanted = `${inHundred(a.joint.movement.chance)} are wanted`;
-  if (scatter === total) return `${total} in 100 with and without the doubt of the curve; ${wanted}.`;
-  return `${scatter} in 100 by specimen scatter alone, ${total} with the doubt of the curve; ${wanted}.`;
+  if (scatter === total) return `${capital(total)} in 100 with and without the doubt of the curve; ${wanted}.`;
+  return `${capital(scatter)} in 100 by specimen scatter alone, ${total} with the doubt of the curve; ${wanted}.`;
 }
 
 /** For a joint that cannot be assessed as it stands. */
