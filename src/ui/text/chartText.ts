@@ -39,7 +39,7 @@ export const HOW_TO_READ = {
 export const LIMIT_WORDS: Readonly<Record<AllowableName | 'first flex', string>> = {
   repeated: 'again and again',
   held: 'held bent',
-  single: 'now and then',
+  single: 'once in a while',
   yield: 'stays bent',
   break: 'breaks',
   'first flex': 'first flex breaks',

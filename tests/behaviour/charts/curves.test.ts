@@ -12,11 +12,16 @@ import {
   strainBands,
 } from '../../../src/ui/charts/lengthCurves.ts';
 import { countPoints, jointPoint, lifeCurves, lifeDomainOf, lifeLimits } from '../../../src/ui/charts/lifeCurves.ts';
+import type { Joint } from '../../../src/core/design/joint.ts';
 import { degrees, radians } from '../../../src/core/units.ts';
 import { expectClose } from '../../support/close.ts';
 import { assessed, changed, CREASE, LEAF } from '../../support/joints.ts';
 
 const SAME = { rel: 1e-9, because: 'the same chain of formulas, and the root finder of the life curve' } as const;
+
+function limitNames(joint: Joint): readonly string[] {
+  return lifeLimits(assessed(joint), [0.003, 0.3]).map(({ name }) => name);
+}
 
 describe('curves of strain against life', () => {
   const a = assessed(LEAF);
@@ -69,9 +74,8 @@ describe('curves of strain against life', () => {
   });
 
   it('draws the limits that the brief calls on and that are on the paper', () => {
-    const names = (joint: typeof LEAF) => lifeLimits(assessed(joint), [0.003, 0.3]).map(({ name }) => name);
-    expect(names(LEAF)).toEqual(['repeated', 'single', 'yield']);
-    expect(names(changed(LEAF, { movement: { held: true }, profile: { filament: 'pla' } }))).toEqual([
+    expect(limitNames(LEAF)).toEqual(['repeated', 'single', 'yield']);
+    expect(limitNames(changed(LEAF, { movement: { held: true }, profile: { filament: 'pla' } }))).toEqual([
       'repeated',
       'held',
       'single',
