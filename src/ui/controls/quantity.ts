@@ -41,7 +41,8 @@ function checkResult(value: number, kind: QuantityKind, name: string, text: stri
   // 30 × 0.1 is a hair off 3 in binary, and still means 3.
   const whole = Math.round(value);
   if (Math.abs(value - whole) <= 1e-9 * Math.max(1, Math.abs(value))) return ok(whole);
-  return refuse(name, `must be whole, not ${Number(value.toFixed(4))}`, text, 'not-whole');
+  const near = value > 1 ? `${Math.floor(value)} or ${Math.ceil(value)}` : '1';
+  return refuse(name, `must be whole, not ${Number(value.toFixed(4))}; write ${near}`, text, 'not-whole');
 }
 
 async function readSum(

@@ -102,7 +102,7 @@ const COSTS: Readonly<Record<RemedyKind, (change: Change) => string>> = {
       : 'a line laid more slowly',
   'share the angle': ({ before, after }) => {
     const more = after.inRow - before.inRow;
-    return `room for ${inWords(more)} more ${more === 1 ? piece(after) : kindText(after.joint.family).pieces}, with a pad between`;
+    return `room for ${inWords(more)} more ${more === 1 ? piece(after) : kindText(after.joint.family).pieces}, with a ${kindText(after.joint.family).padName.toLowerCase()} between`;
   },
   'larger fillet': ({ before, after, unit }) => `${length(after.fillet - before.fillet, unit)} more at each root`,
   'other filament': ({ after }) => TO_PRINT[after.filament.id] ?? 'another spool',

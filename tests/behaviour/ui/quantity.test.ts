@@ -100,7 +100,7 @@ describe('what cannot be read is refused with the field, the fault and a remedy'
     ['35°', 'length', /unit of angle/],
     ['3 mm', 'angle', /unit of length; use deg or rad/],
     ['3 mm', 'count', /use no unit/],
-    ['2.5', 'count', /^Leaf length must be whole, not 2.5$/],
+    ['2.5', 'count', /^Leaf length must be whole, not 2.5; write 2 or 3$/],
     ['', 'length', /^Leaf length needs a number, such as 12, 2\*0\.42 or 3\/8 in$/],
     ['   ', 'length', /needs a number/],
     ['mm', 'length', /needs a number/],
