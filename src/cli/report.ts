@@ -104,6 +104,7 @@ function sectionOf({ section, fit, length, inRow }: Assessment) {
 
 function overBendOf({ overBend }: Assessment) {
   return {
+    ...angles('at_set', overBend.atSet),
     ...angles('at_single', overBend.atSingle),
     ...angles('at_yield', overBend.atYield),
     ...angles('at_break', overBend.atBreak),

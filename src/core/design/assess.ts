@@ -62,7 +62,7 @@ export function assess(joint: Joint): Result<Assessment> {
     strain,
     effort,
     set: { angle: asRad(set.fraction * movement.angle), fraction: set.fraction },
-    overBend: overBendOf(movement.angle, strain, limits),
+    overBend: overBendOf(movement.angle, strain, limits, set.kappaRatio),
     travel: travelOf(length, asRad(movement.angle / inRow)),
     life,
     allowables,

@@ -68,7 +68,10 @@ export interface EffortAnswer {
 
 /** How far past the wanted angle it may be bent, whole joint [rad]. */
 export interface OverBend {
+  /** Where the first trace of set begins: the skin reaches the yield stress. */
+  readonly atSet: Rad;
   readonly atSingle: Rad;
+  /** Where it plainly stays bent: the skin reaches the yield strain. */
   readonly atYield: Rad;
   readonly atBreak: Rad;
   /** Where a hard stop should hold it; never below the wanted angle. */

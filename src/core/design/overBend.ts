@@ -11,14 +11,16 @@ import type { Limits } from './allowables.ts';
  * @param angle - wanted angle θ of the whole joint [rad], > 0
  * @param strain - strain at that angle [-]
  * @param limits - what the filament may see [-]
+ * @param setRatio - k of section set at the wanted angle: curvature over curvature at yield stress [-], > 0
  * @returns angles of the whole joint [rad]
  *
- * Source: plane-bending.
+ * Source: plane-bending, elastic-plastic.
  */
-export function overBendOf(angle: Rad, strain: StrainAnswer, limits: Limits): OverBend {
+export function overBendOf(angle: Rad, strain: StrainAnswer, limits: Limits, setRatio: number): OverBend {
   const at = (limit: number) => asRad((angle * limit) / strain.peak);
   const atSingle = at(limits.single.value);
   return {
+    atSet: asRad(angle / setRatio),
     atSingle,
     atYield: at(limits.yield.value),
     atBreak: at(limits.break.value),

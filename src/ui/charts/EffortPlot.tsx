@@ -50,6 +50,9 @@ export const EffortPlot = memo(function EffortPlot({ a, bent, domain, frame, nar
         <path className="chart-median beyond" d={line(beyond)} />
         <path className="chart-median past" d={line(past)} />
       </g>
+      {a.overBend.atSet < domain.angle && (
+        <path className="chart-limit" d={`M${x(degrees(a.overBend.atSet))} ${box.top}V${box.bottom}`} />
+      )}
       <path className="chart-wanted" d={`M${mark.x} ${box.bottom}V${mark.y}H${box.left}`} />
       <Axes frame={frame} {...ticks} name={AXES.angle} />
       <path className="chart-head" d={`M${goal} ${box.bottom}l-4.5 -8h9Z`} />

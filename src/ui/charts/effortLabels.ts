@@ -1,7 +1,14 @@
 /** The words on effort against movement, and where they find room. */
 import type { Assessment } from '../../core/design/assessment.ts';
 import { degrees, type Rad } from '../../core/units.ts';
-import { MODULUS_BAND, OFF_THE_CHART, staysBentPast, TORQUE_UNIT, torqueAtAngle } from '../text/chartText.ts';
+import {
+  MODULUS_BAND,
+  OFF_THE_CHART,
+  setBeginsAt,
+  staysBentPast,
+  TORQUE_UNIT,
+  torqueAtAngle,
+} from '../text/chartText.ts';
 import type { EffortPoint } from './effortCurve.ts';
 import { isInside, type Frame, type Px } from './frame.ts';
 import { EDGE_WEIGHT, LINE_WEIGHT, placeLabels, type LabelWish, type PlacedLabel, type Spot } from './labels.ts';
@@ -33,15 +40,15 @@ function bentWish({ frame, bent }: EffortWords, at: Px): LabelWish {
   };
 }
 
-function setWish({ box, x }: Frame, atYield: Rad): LabelWish {
-  const at = x(degrees(atYield));
+function pastWish(key: string, text: string, { box, x }: Frame, angle: Rad): LabelWish {
+  const at = x(degrees(angle));
   const rows = [0, 1, 2, 3, 4].map((row) => box.top + 12 + row * 15);
   const spots = rows.flatMap((y): Spot[] => [
     { x: at - 6, y, anchor: 'end' },
     { x: at + 6, y, anchor: 'start' },
     { x: box.right - 4, y, anchor: 'end' },
   ]);
-  return { key: 'set', text: staysBentPast(atYield), look: 'quiet', spots: at <= box.right ? spots : [] };
+  return { key, text, look: 'quiet', spots: at <= box.right ? spots : [] };
 }
 
 /** Named from clear paper under the line, else over it, with a leader to the band's edge. */
@@ -80,6 +87,13 @@ export function effortLabels(words: EffortWords): readonly PlacedLabel[] {
     look: 'quiet',
     spots: [{ x: box.left + 8, y: box.top + 12, anchor: 'start' }],
   };
-  const wishes = [unit, bentWish(words, at), setWish(frame, a.overBend.atYield), bandWish(frame, points)];
+  const { atSet, atYield } = a.overBend;
+  const wishes = [
+    unit,
+    bentWish(words, at),
+    pastWish('yield', staysBentPast(atYield), frame, atYield),
+    { ...pastWish('set', setBeginsAt(atSet), frame, atSet), spare: true },
+    bandWish(frame, points),
+  ];
   return placeLabels(wishes, { inks, marks: [markBox(stands, MARK)] }, box);
 }

@@ -136,6 +136,11 @@ export function staysBentPast(at: Rad): string {
   return `stays bent past ${angle(at, 0)}`;
 }
 
+/** The first trace of set, before it plainly stays bent. */
+export function setBeginsAt(at: Rad): string {
+  return `a trace of set from ${angle(at, 0)}`;
+}
+
 /** Captions and heads of the tables that stand for the figures. */
 export const tableOf = {
   life: 'Strain by which so many have broken, by cycles',
