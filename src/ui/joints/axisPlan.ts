@@ -7,7 +7,7 @@ import { axisFigure } from '../text/remedyText.ts';
 export const AXIS = { height: 40, line: 22, above: 11, below: 38, letter: 13 } as const;
 const DOT = 4.5;
 
-export interface AxisLetters {
+interface AxisLetters {
   readonly x: number;
   readonly text: string;
 }

@@ -41,6 +41,12 @@ export function angle(value: Rad, places = 1): string {
   return `${Number(degrees(value).toFixed(places))}°`;
 }
 
+/** An angle that must not be passed, rounded down to a tenth of a degree. */
+export function angleWithin(value: Rad): string {
+  // 35° comes back from radians a hair short of 35.
+  return `${Math.floor(degrees(value) * 10 + 1e-6) / 10}°`;
+}
+
 /** A torque: “30.2 N·mm”. */
 export function torque(value: number): string {
   const places = value >= 100 ? 0 : value >= 10 ? 1 : 2;

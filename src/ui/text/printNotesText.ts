@@ -2,7 +2,7 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import { nearestLayers } from '../../core/print/wholeLayers.ts';
 import { kindText } from './kindText.ts';
-import { angle, counted, inWords, setLength, unitAfter, type LengthUnit } from './numbers.ts';
+import { angleWithin, counted, inWords, setLength, unitAfter, type LengthUnit } from './numbers.ts';
 
 type Note = (a: Assessment, unit: LengthUnit) => string | undefined;
 
@@ -86,7 +86,7 @@ const cool: Note = () => 'Let it cool on the plate before the first bend, or it 
 const stop: Note = ({ overBend, filament: { name }, joint }) =>
   overBend.hardStop > 2 * Math.PI
     ? undefined
-    : `Add a hard stop at ${angle(overBend.hardStop, 0)}: it saves more hinges than any filament.${
+    : `Add a hard stop at ${angleWithin(overBend.hardStop)}: it saves more hinges than any filament.${
         overBend.hardStop > joint.movement.angle ? '' : ` ${name} has no room past what is wanted here.`
       }`;
 

@@ -5,6 +5,7 @@ import { asRad } from '../../core/units.ts';
 import { kindText, LYING_TEXT } from './kindText.ts';
 import {
   angle,
+  angleWithin,
   cycles,
   grouped,
   inHundred,
@@ -185,14 +186,9 @@ export function remedyCosts(before: Assessment, remedy: Remedy, unit: LengthUnit
   return costs.length === 0 ? 'next to nothing' : costs.join('; ');
 }
 
-const TENTH_OF_DEGREE = Math.PI / 1800;
-
 /** Limits are rounded to the safe side, so that the printed one still passes. */
 const SPARES: Readonly<Record<Spare['value'], (spare: Spare, unit: LengthUnit) => readonly [string, string]>> = {
-  angle: ({ limit, now }) => [
-    angle(asRad(Math.floor(limit / TENTH_OF_DEGREE + 1e-6) * TENTH_OF_DEGREE)),
-    angle(asRad(now)),
-  ],
+  angle: ({ limit, now }) => [angleWithin(asRad(limit)), angle(asRad(now))],
   length: ({ limit, now }, unit) => [
     length(Math.ceil(limit * 100 - 1e-6) / 100, unit),
     `${setLength(now, unit)}${unitAfter(unit)}`,

@@ -4,7 +4,7 @@ import { findFamily } from '../../core/flexures/index.ts';
 import { degrees, type Mm, type Rad } from '../../core/units.ts';
 import { thicknessFigure } from './drawingText.ts';
 import { kindText } from './kindText.ts';
-import { angle, grouped, lengthFigure, setLength, type LengthUnit } from './numbers.ts';
+import { angle, angleWithin, grouped, lengthFigure, setLength, type LengthUnit } from './numbers.ts';
 
 export interface Dimension {
   readonly label: string;
@@ -22,15 +22,16 @@ function cut(label: string, value: Mm, unit: LengthUnit, shown?: string): Dimens
   return { label, shown: shown ?? figure, plain: figure, in: 'length' };
 }
 
-/** What follows from the sizes is given a decimal less: nobody cuts it. */
+/** What follows from the sizes is shown with a decimal less: nobody cuts it. */
 function follows(label: string, value: Mm, unit: LengthUnit, before = ''): Dimension {
   const figure = lengthFigure(value, unit, unit === 'mm' ? 1 : 3);
-  return { label, shown: `${before}${figure}`, plain: figure, in: 'length' };
+  return { label, shown: `${before}${figure}`, plain: lengthFigure(value, unit), in: 'length' };
 }
 
-function turned(label: string, value: Rad): Dimension {
-  if (value > FULL_TURN) return { label, shown: 'over 360°', plain: 'over 360', in: 'angle' };
-  return { label, shown: angle(value, 0), plain: String(Math.round(degrees(value))), in: 'angle' };
+/** An angle not to be passed. */
+function within(label: string, value: Rad): Dimension {
+  const shown = value > FULL_TURN ? 'over 360°' : angleWithin(value);
+  return { label, shown, plain: shown.replace('°', ''), in: 'angle' };
 }
 
 /** Sizes that are drawn. */
@@ -60,12 +61,17 @@ export function travelToDraw(a: Assessment, unit: LengthUnit): readonly Dimensio
     follows(`Bend radius at full travel${each}`, travel.radius, unit, 'R '),
     follows(`Far pad moves up${each}`, travel.upward, unit),
     follows(`Far pad moves in${each}`, travel.inward, unit),
-    turned('Put a hard stop at', overBend.hardStop),
-    turned('Stays bent past', overBend.atYield),
-    turned('Breaks past', overBend.atBreak),
+    within('Put a hard stop at', overBend.hardStop),
+    within('Stays bent past', overBend.atYield),
+    within('Breaks past', overBend.atBreak),
   ];
   const left = degrees(set.angle);
-  return left < 0.5 ? rows : [...rows, turned('Left in it after one bend, about', set.angle)];
+  if (left < 0.5) return rows;
+  const about = angle(set.angle, 0);
+  return [
+    ...rows,
+    { label: 'Left in it after one bend, about', shown: about, plain: about.replace('°', ''), in: 'angle' },
+  ];
 }
 
 /** The table as text that a drawing program or any table takes: label, figure and unit, parted by tabs. */

@@ -157,7 +157,7 @@ describe('print notes follow the numbers', () => {
 
   it('nylon is dried, a stop is named, a measured part is sent to its cures', () => {
     expect(notes(changed(LEAF, { profile: { filament: 'pa12' } }))).toMatch(/Dry the spool/);
-    expect(notes(LEAF)).toMatch(/hard stop at \d+°/);
+    expect(notes(LEAF)).toMatch(/hard stop at [\d.]+°/);
     expect(notes({ ...LEAF, measuredThickness: 0.63 })).toMatch(/1\.50 lines\. Scale the part, set another line width/);
   });
 });
