@@ -1,7 +1,7 @@
 import { create } from 'zustand';
 
 /** Something that is not a change but must be said: a file that was refused, or repairs made on opening. */
-export interface Message {
+interface Message {
   readonly grade: 'fail' | 'caution';
   readonly text: string;
 }

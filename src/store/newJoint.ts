@@ -28,7 +28,7 @@ const USUAL_MOVEMENTS: Readonly<Record<Lying, Movement>> = {
 const GUESSED_THICKNESS: Mm = 0.8;
 
 /** Every size at its typical value. */
-export function typicalSizes(family: FlexureFamily): Sizes {
+function typicalSizes(family: FlexureFamily): Sizes {
   return Object.fromEntries(Object.entries(family.parameters).map(([name, { typical }]) => [name, typical]));
 }
 

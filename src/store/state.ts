@@ -8,7 +8,7 @@ export interface Work {
 }
 
 /** One change that can be taken back and made again. */
-export interface Step {
+interface Step {
   readonly before: Work;
   readonly after: Work;
   /** In the past tense with the old value: “Leaf made 15.00 mm long, was 12.00”. */

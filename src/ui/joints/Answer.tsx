@@ -4,7 +4,6 @@ import type { Result } from '../../core/result.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import './answer.css';
 import { RoomToSpare } from './RoomToSpare.tsx';
-import { ScalingTable } from './ScalingTable.tsx';
 import { Verdict } from './Verdict.tsx';
 import { WaysOut } from './WaysOut.tsx';
 import { WorthKnowing } from './WorthKnowing.tsx';
@@ -22,7 +21,6 @@ function Below({ assessment, unit, onUse }: Omit<Props, 'assessment'> & { readon
     <>
       {grade === 'pass' && <RoomToSpare assessment={assessment} unit={unit} />}
       {(grade === 'caution' || grade === 'fail') && <WaysOut assessment={assessment} unit={unit} onUse={onUse} />}
-      {assessment.joint.measuredThickness !== undefined && <ScalingTable assessment={assessment} unit={unit} />}
       <WorthKnowing notes={assessment.notes} unit={unit} />
     </>
   );

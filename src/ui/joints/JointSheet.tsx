@@ -5,6 +5,7 @@ import { useSession } from '../../store/session.ts';
 import { Answer } from './Answer.tsx';
 import { assessOnce } from './assessOnce.ts';
 import { Brief } from './Brief.tsx';
+import { ScalingTable } from './ScalingTable.tsx';
 import { sizeTo } from './sizeTo.ts';
 
 // Asked for at once, but in files of their own: the brief and the answer must not wait for the figures.
@@ -39,6 +40,7 @@ export function JointSheet({ joint }: { joint: Joint }) {
               onScale={showScale}
             />
           </section>
+          {joint.measuredThickness !== undefined && <ScalingTable assessment={assessed.value} unit={unit} />}
           <Curves assessment={assessed.value} bent={bent} unit={unit} onSize={sizeTo} />
           <Foot assessment={assessed.value} unit={unit} />
         </Suspense>
