@@ -10,6 +10,9 @@ const lengthen = (state: EditState, length: number, gesture?: string) =>
 
 const order = ({ part }: EditState) => part.joints.map(({ id }) => id).join('');
 
+const lengthBefore = (state: EditState, gesture: string) =>
+  edits.workBefore(state, gesture).part.joints[0]?.sizes['length'];
+
 const work = ({ part, current }: EditState) => ({ part, current });
 
 describe('a change', () => {
@@ -69,11 +72,10 @@ describe('a gesture', () => {
   });
 
   it('knows where it began, for what is said of it', () => {
-    const length = (state: EditState, key: string) => edits.workBefore(state, key).part.joints[0]?.sizes['length'];
     const dragging = lengthen(lengthen(opened(partOf('a')), 13, 'drag'), 14, 'drag');
-    expect(length(dragging, 'drag')).toBe(12);
-    expect(length(dragging, 'another')).toBe(14);
-    expect(length(edits.endGesture(dragging), 'drag')).toBe(14);
+    expect(lengthBefore(dragging, 'drag')).toBe(12);
+    expect(lengthBefore(dragging, 'another')).toBe(14);
+    expect(lengthBefore(edits.endGesture(dragging), 'drag')).toBe(14);
   });
 
   it('that begins without a change is not gathered into the step before it', () => {
