@@ -29,7 +29,9 @@ describe('outline of a straight leaf', () => {
   it('is not refused by its family, closes, and is its own mirror image both ways', () => {
     fc.assert(
       fc.property(leaf, ({ sizes, thickness }) => {
-        expect(straightLeaf.check(sizes, thickness).filter(isRefusal)).toEqual([]);
+        expect(straightLeaf.check(sizes, thickness, { lineWidth: 0.42, layerHeight: 0.2 }).filter(isRefusal)).toEqual(
+          [],
+        );
         const path = leafOutline(sizes, thickness);
         expect(path.pieces.at(-1)?.to).toEqual(path.start);
         const all = nodes(path);
@@ -69,7 +71,7 @@ describe('outline of a crease', () => {
   it('is not refused by its family, closes, and lies flush with the plate over its whole length', () => {
     fc.assert(
       fc.property(creased, ({ sizes, thickness }) => {
-        expect(crease.check(sizes, thickness).filter(isRefusal)).toEqual([]);
+        expect(crease.check(sizes, thickness, { lineWidth: 0.42, layerHeight: 0.2 }).filter(isRefusal)).toEqual([]);
         const path = creaseOutline(sizes, thickness);
         expect(path.pieces.at(-1)?.to).toEqual(path.start);
         const { bottom, top } = bounds([path]);

@@ -2,6 +2,7 @@ import { rolledTip } from '../closedForms/leafBending.ts';
 import { assessLife } from '../life/assessLife.ts';
 import { soundness, weakest } from '../material/choose.ts';
 import { ok, type Result } from '../result.ts';
+import { NOTCH_SENSITIVITY } from '../strength/rootFactor.ts';
 import { setAfterOneBend } from '../strength/permanentSet.ts';
 import { asRad, type Mm, type Rad } from '../units.ts';
 import { allowablesOf, limitsOf } from './allowables.ts';
@@ -68,7 +69,8 @@ export function assess(joint: Joint): Result<Assessment> {
     allowables,
     verdict: verdictOf(life, allowables, fit, movement),
     provenance: {
-      strain: 'computed',
+      // The factor at the root rests on a notch sensitivity that nobody has measured.
+      strain: strain.rootFactor > 1 ? NOTCH_SENSITIVITY.provenance.kind : 'computed',
       effort: soundness(effort.provenance),
       // Across layers the factor that reduces the strain is from memory in every row.
       life: weakest(soundness(filament.life.provenance), acrossLayers ? 'memory' : 'computed'),

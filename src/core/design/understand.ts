@@ -82,7 +82,7 @@ export function understand(joint: Joint): Result<Understood> {
   }
   const profile = checkProfile(joint.profile);
   const section = sectionOf(joint, family);
-  const sizes = checkSizes(family, joint.sizes, section.thickness);
+  const sizes = checkSizes(family, joint.sizes, section.thickness, joint.profile);
   const refused = failIfAny([
     ...profile.problems,
     ...checkLying(joint, family),

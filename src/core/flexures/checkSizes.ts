@@ -1,6 +1,6 @@
 import { outsideRange, plain, type Problem, type ProblemCode } from '../problems.ts';
 import type { Mm } from '../units.ts';
-import type { FlexureFamily, Parameter } from './family.ts';
+import type { BeadSize, FlexureFamily, Parameter } from './family.ts';
 
 /** What family checks say without refusing the joint; every other code refuses it, new ones too until they are listed. */
 const CAUTIONS: ReadonlySet<ProblemCode> = new Set<ProblemCode>([
@@ -29,6 +29,7 @@ export function isRefusal(problem: Problem): boolean {
  * @param family - the kind of flexure [-]
  * @param sizes - its sizes by name [mm] or counts [-]; anything, as typed or read
  * @param thickness - thickness of the thin section [mm]; whoever made it checks it
+ * @param bead - line width and layer height of the print profile [mm], checked
  * @returns problems [-], empty when there is nothing to say
  *
  * Problems: `missing-field`, `not-one-of` (no such size), `not-a-number`, `not-whole`, `below-minimum`,
@@ -38,6 +39,7 @@ export function checkSizes(
   family: FlexureFamily,
   sizes: Readonly<Record<string, number>>,
   thickness: Mm,
+  bead: BeadSize,
 ): readonly Problem[] {
   const known = Object.entries(family.parameters);
   const names = new Set(known.map(([name]) => name));
@@ -46,7 +48,7 @@ export function checkSizes(
     ...known.flatMap(([name, parameter]) => checkSize(name, sizes[name], parameter)),
   ];
   if (problems.length > 0 || !(thickness > 0 && Number.isFinite(thickness))) return problems;
-  return family.check(sizes, thickness);
+  return family.check(sizes, thickness, bead);
 }
 
 function checkSize(name: string, value: number | undefined, parameter: Parameter): Problem[] {

@@ -43,11 +43,11 @@ export const crease: FlexureFamily<CreaseSizes> = {
   },
   roles: { count: 'layers', length: 'length', depth: 'depth', fillet: 'fillet', pad: 'pad', inRow: 'inRow' },
 
-  check: ({ layers, length, fillet, pad }, thickness) => [
+  check: ({ length, fillet, pad }, thickness, { layerHeight }) => [
     ...refuseThinPad(pad, thickness, fillet, 1),
     ...notePlainBending(thickness, length),
     ...noteSharpRoot(fillet),
-    ...noteFilletInSteps(fillet, thickness / layers),
+    ...noteFilletInSteps(fillet, layerHeight),
   ],
 
   section: ({ layers, depth }, profile) => ({

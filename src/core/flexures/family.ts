@@ -28,6 +28,9 @@ export interface Section {
   readonly countOf: 'lines' | 'layers';
 }
 
+/** The smallest things a printer lays: how wide a line, how high a layer [mm]. */
+export type BeadSize = Pick<PrintProfile, 'lineWidth' | 'layerHeight'>;
+
 /** Where the flexure grows out of its pad. */
 export interface Root {
   readonly fillet: Mm;
@@ -65,7 +68,7 @@ export interface FlexureFamily<P extends Record<keyof P, number> = Record<string
     readonly inRow: keyof P & string;
   };
   /** Refusals and cautions about these sizes; limits of single parameters are checked by `checkSizes`. */
-  check(sizes: P, thickness: Mm): readonly Problem[];
+  check(sizes: P, thickness: Mm, bead: BeadSize): readonly Problem[];
   section(sizes: P, profile: PrintProfile): Section;
   /** Thickness [mm] is that of the section as it bends: a measured one may differ from the sized one. */
   root(sizes: P, thickness: Mm): Root;

@@ -45,11 +45,11 @@ export const straightLeaf: FlexureFamily<LeafSizes> = {
   },
   roles: { count: 'lines', length: 'length', depth: 'depth', fillet: 'fillet', pad: 'pad', inRow: 'inRow' },
 
-  check: ({ lines, length, fillet, pad }, thickness) => [
+  check: ({ length, fillet, pad }, thickness, { lineWidth }) => [
     ...refuseThinPad(pad, thickness, fillet, 2),
     ...notePlainBending(thickness, length),
     ...noteSharpRoot(fillet),
-    ...noteFilletUnderOneLine(fillet, thickness / lines),
+    ...noteFilletUnderOneLine(fillet, lineWidth),
   ],
 
   section: ({ lines, depth }, profile) => ({

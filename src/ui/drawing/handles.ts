@@ -52,7 +52,7 @@ export function handlesOf(layout: Layout): readonly HandleSpec[] {
     cursor: 'ew-resize',
     say: inLength,
   };
-  const count: HandleSpec | undefined = handles.count && {
+  const count: HandleSpec = {
     ...sliderOf(a, family, 'count'),
     parameter: roles.count,
     label: lines ? 'Lines across' : 'Layers through',
@@ -72,7 +72,7 @@ export function handlesOf(layout: Layout): readonly HandleSpec[] {
   };
   // What was measured is not a whole count to be dragged.
   const isCounted = a.joint.measuredThickness === undefined;
-  return [length, ...(count && isCounted ? [count] : []), ...(fillet ? [fillet] : [])];
+  return [length, ...(isCounted ? [count] : []), ...(fillet ? [fillet] : [])];
 }
 
 /**
@@ -108,7 +108,7 @@ function furthest(a: Assessment, family: FlexureFamily, name: string, from: numb
   const isAllowed = (n: number) => {
     const sizes = { ...a.joint.sizes, [name]: at(n) };
     const thickness = a.joint.measuredThickness ?? family.section(sizes, a.joint.profile).thickness;
-    return !checkSizes(family, sizes, thickness).some(isRefusal);
+    return !checkSizes(family, sizes, thickness, a.joint.profile).some(isRefusal);
   };
   let [low, high] = [0, Math.ceil((to - from) / step - 1e-9)];
   while (low < high) {

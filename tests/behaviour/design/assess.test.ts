@@ -31,8 +31,8 @@ describe('a leaf from wanted movement to verdict', () => {
     expectClose(a.travel.radius, 19.644, { printedTo: 3, because: HAND });
   });
 
-  it('says from memory where the life curve rests on memory', () => {
-    expect(a.provenance).toMatchObject({ strain: 'computed', effort: 'memory', life: 'memory', limits: 'memory' });
+  it('says from memory where root, modulus, limits or life curve rest on memory', () => {
+    expect(a.provenance).toMatchObject({ strain: 'memory', effort: 'memory', life: 'memory', limits: 'memory' });
   });
 
   it('names the life as the reason for its caution', () => {

@@ -11,9 +11,11 @@ import { expectClose } from '../../support/close.ts';
 const LEAF = { lines: 2, length: 12, depth: 6, fillet: 0.8, pad: 4, inRow: 1 };
 const CREASE = { layers: 2, length: 3, depth: 20, fillet: 0.4, pad: 2, inRow: 1 };
 const leafCodes = (change: Record<string, number>, thickness = 0.84) =>
-  checkSizes(straightLeaf, { ...LEAF, ...change }, thickness).map(({ code, field }) => `${code} ${field}`);
+  checkSizes(straightLeaf, { ...LEAF, ...change }, thickness, BEAD).map(({ code, field }) => `${code} ${field}`);
 const creaseCodes = (change: Record<string, number>, thickness = 0.4) =>
-  checkSizes(crease, { ...CREASE, ...change }, thickness).map(({ code, field }) => `${code} ${field}`);
+  checkSizes(crease, { ...CREASE, ...change }, thickness, BEAD).map(({ code, field }) => `${code} ${field}`);
+
+const BEAD = { lineWidth: 0.42, layerHeight: 0.2 };
 
 describe('sizes against the limits of each', () => {
   it('have nothing said of them when they are in order', () => {
@@ -32,12 +34,12 @@ describe('sizes against the limits of each', () => {
     { change: { width: 3 }, said: ['not-one-of sizes.width'] },
   ])('$change: $said', ({ change, said }) => {
     expect(leafCodes(change)).toEqual(said);
-    expect(checkSizes(straightLeaf, { ...LEAF, ...change }, 0.84).every(isRefusal)).toBe(true);
+    expect(checkSizes(straightLeaf, { ...LEAF, ...change }, 0.84, BEAD).every(isRefusal)).toBe(true);
   });
 
   it('say which is missing', () => {
     const { fillet: _, ...rest } = LEAF;
-    expect(checkSizes(straightLeaf, rest, 0.84)).toEqual([
+    expect(checkSizes(straightLeaf, rest, 0.84, BEAD)).toEqual([
       expect.objectContaining({ code: 'missing-field', field: 'sizes.fillet' }),
     ]);
   });
@@ -67,7 +69,7 @@ describe('sizes against each other', () => {
     { change: { fillet: 0.42 }, said: [], refusal: false },
   ])('leaf with $change: $said', ({ change, said, refusal }) => {
     expect(leafCodes(change)).toEqual(said);
-    expect(checkSizes(straightLeaf, { ...LEAF, ...change }, 0.84).some(isRefusal)).toBe(refusal);
+    expect(checkSizes(straightLeaf, { ...LEAF, ...change }, 0.84, BEAD).some(isRefusal)).toBe(refusal);
   });
 
   it.each([
@@ -79,11 +81,11 @@ describe('sizes against each other', () => {
     { change: { fillet: 0 }, said: ['sharp-root sizes.fillet'], refusal: false },
   ])('crease with $change: $said', ({ change, said, refusal }) => {
     expect(creaseCodes(change)).toEqual(said);
-    expect(checkSizes(crease, { ...CREASE, ...change }, 0.4).some(isRefusal)).toBe(refusal);
+    expect(checkSizes(crease, { ...CREASE, ...change }, 0.4, BEAD).some(isRefusal)).toBe(refusal);
   });
 
   it('name a remedy that is then accepted', () => {
-    const [thin] = checkSizes(straightLeaf, { ...LEAF, pad: 2 }, 0.84);
+    const [thin] = checkSizes(straightLeaf, { ...LEAF, pad: 2 }, 0.84, BEAD);
     expect(thin?.message).toContain('at least 2.44 mm thick, or the fillet at most 0.58 mm');
     expect(leafCodes({ pad: 2.44 })).toEqual([]);
     expect(leafCodes({ pad: 2, fillet: 0.58 })).toEqual([]);
@@ -114,7 +116,7 @@ describe('families', () => {
     ({ family }) => {
       const sizes = typical(family);
       const { thickness } = family.section(sizes, profile);
-      expect(checkSizes(family, sizes, thickness)).toEqual([]);
+      expect(checkSizes(family, sizes, thickness, BEAD)).toEqual([]);
       expect(Object.keys(family.parameters)).toEqual(expect.arrayContaining(Object.values(family.roles)));
     },
   );
