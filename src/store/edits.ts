@@ -72,10 +72,9 @@ export function endGesture(state: EditState): EditState {
   return { ...state, gesture: undefined };
 }
 
-/** Adds a joint after the one that is open, or at the end, and opens it; it gets an id that is free. */
+/** Adds a joint at the end, so that the numbers of the others stay, and opens it; it gets an id that is free. */
 export function addJoint(state: EditState, joint: Joint, said: string): EditState {
-  const at = state.current === undefined ? state.part.joints.length : indexOf(state, state.current) + 1;
-  return insert(state, at, joint, said);
+  return insert(state, state.part.joints.length, joint, said);
 }
 
 function insert(state: EditState, at: number, joint: Joint, said: string): EditState {

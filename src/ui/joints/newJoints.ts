@@ -28,7 +28,7 @@ export const ADDITIONS: readonly Addition[] = [
   { id: 'measured', ...MEASURED_KIND, make: newMeasuredJoint },
 ];
 
-/** Adds it after the open joint, with that joint's printer and filament, and opens it. */
+/** Adds it at the end, with the open joint's printer and filament, and opens it. */
 export function add(addition: Addition): void {
   const { part, current, addJoint } = useSession.getState();
   const like = part.joints.find(({ id }) => id === current);

@@ -60,8 +60,8 @@ export const KEPT_TEXT: Readonly<Record<Kept, string>> = {
   'nothing to keep': 'on this machine only, from the first change on',
   saving: 'on this machine only, saving',
   saved: 'on this machine only, saved',
-  full: 'not saved: the browser’s storage is full. Export the part',
-  unavailable: 'not saved: this browser gives no storage. Export the part',
+  full: 'not kept: the browser’s storage is full. Export the part',
+  unavailable: 'not kept: this browser gives no storage. Export the part',
 };
 
 /** What must be said wherever a result is shown. */

@@ -93,9 +93,9 @@ describe('a gesture', () => {
 });
 
 describe('the joints of a part', () => {
-  it('a new one comes after the open one, is opened, and gets a free id', () => {
+  it('a new one comes last, is opened, and gets a free id', () => {
     const state = edits.addJoint(opened(partOf('joint-3', 'b')), leaf('b'), 'Added');
-    expect(state.part.joints.map(({ id }) => id)).toEqual(['joint-3', 'joint-4', 'b']);
+    expect(state.part.joints.map(({ id }) => id)).toEqual(['joint-3', 'b', 'joint-4']);
     expect(state.current).toBe('joint-4');
     const taken = edits.addJoint(opened(partOf('joint-2')), leaf('joint-2'), 'Added');
     expect(taken.part.joints.map(({ id }) => id)).toEqual(['joint-2', 'joint-3']);
