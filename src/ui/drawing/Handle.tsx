@@ -75,6 +75,7 @@ export function Handle({ spec, target, onSize, onHold }: Props) {
   return (
     <g
       className="hg"
+      // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- a range input cannot stand inside a drawing
       role="slider"
       tabIndex={0}
       aria-label={spec.label}

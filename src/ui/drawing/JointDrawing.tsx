@@ -1,10 +1,11 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import './drawing.css';
 import type { Assessment } from '../../core/design/assessment.ts';
-import { describeFigure, rowFigure, VIEWS } from '../text/drawingText.ts';
+import { describeFigure, meetFigure, rowFigure, VIEWS } from '../text/drawingText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import type { Phase } from './Handle.tsx';
 import { layOut, type HeldLayout, type Layout } from './layout.ts';
+import { padsMeetAt } from './padsMeet.ts';
 import { Scrubber } from './Scrubber.tsx';
 import { SheetView } from './SheetView.tsx';
 import { scaleText } from './sheet.ts';
@@ -62,6 +63,10 @@ export function JointDrawing({ assessment, bent, unit, onBent, onSize, onScale }
 
   const fraction = playing ?? bent;
   const row = rowFigure(assessment);
+  const meets = useMemo(
+    () => meetFigure(layout && padsMeetAt(layout.figure), assessment.angleEach),
+    [layout, assessment],
+  );
   const said = layout ? describeFigure(assessment, layout.figure.laid, scale, unit) : '';
   const view = (at: number, label: string) =>
     layout && (
@@ -73,6 +78,7 @@ export function JointDrawing({ assessment, bent, unit, onBent, onSize, onScale }
         <span>
           <b>Fig. 1</b> {layout && VIEWS[layout.figure.laid]}, scale <b className="nw">{scale}</b>; grid 1 mm
           {row === '' ? '' : `; ${row}`}
+          {meets && <b className="meets">; {meets}</b>}
         </span>
         <span>
           ink: as printed; pencil: as bent{' '}

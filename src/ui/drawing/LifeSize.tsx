@@ -9,7 +9,7 @@ import type { Sheet } from './sheet.ts';
 export function LifeSize({ layout, fraction }: { readonly layout: Layout; readonly fraction: number }) {
   const { figure, sheet, placed, lifeSize } = layout;
   const life = useMemo((): Sheet => ({ ...sheet, scale: 1, pxPerMm: sheet.pxPerMm / sheet.scale, rootX: 0 }), [sheet]);
-  const swept = useMemo(() => sweptBox(figure), [figure]);
+  const swept = useMemo(() => sweptBox(figure, 'one way'), [figure]);
   const rest = useMemo(() => runsPath(life, [figure.points], true), [life, figure]);
   if (!placed.lifeSize || !lifeSize) return null;
   const x = placed.lifeSize.x - swept.left * life.pxPerMm;

@@ -1,8 +1,9 @@
 import { memo } from 'react';
+import { angleMarks, centreLines } from './angleDimension.ts';
 import { BentOutline } from './BentOutline.tsx';
 import type { Layout } from './layout.ts';
 import { MarksView } from './MarksView.tsx';
-import { angleMarks, radiusMarks } from './movingMarks.ts';
+import { radiusMarks } from './radiusLeader.ts';
 import { NO_MARKS, together } from './marks.ts';
 
 /** The pencil: the moved outline, its angle and its radius. */
@@ -14,14 +15,14 @@ export const MovingLayer = memo(function MovingLayer({
   readonly fraction: number;
 }) {
   const { figure, sheet, angle, radius, unit } = layout;
-  const { marks, ray } = angleMarks(figure, sheet, angle, fraction);
+  const turned = angleMarks(figure, sheet, angle, fraction);
   const bend = radius ? radiusMarks(figure, sheet, radius, fraction, unit) : NO_MARKS;
   return (
     <g>
       {figure.bothWays && <BentOutline figure={figure} sheet={sheet} fraction={-1} className="La ghost" />}
       <BentOutline figure={figure} sheet={sheet} fraction={fraction} className="Wa" />
-      <path className="Ca" d={ray} />
-      <MarksView marks={together(marks, bend)} />
+      <path className="Ca" d={centreLines(figure, sheet, angle, fraction)} />
+      <MarksView marks={together(turned, bend)} />
     </g>
   );
 });

@@ -1,5 +1,6 @@
 import { memo, useMemo } from 'react';
 import { Beads } from './Beads.tsx';
+import type { Stadium } from './layers.ts';
 import type { Layout } from './layout.ts';
 import { boxOnSheet, boxPath, runsPath, shrunk, stadiumPath } from './paths.ts';
 import { through } from './sheet.ts';
@@ -19,9 +20,8 @@ export const RestLayer = memo(function RestLayer({
     return {
       filling: contours ? runsPath(sheet, contours.filling) : '',
       runs: contours ? runsPath(sheet, contours.runs) : '',
-      layers: layers
-        .map(({ left, right, bottom, top }) => stadiumPath(shrunk(boxOnSheet(sheet, left, right, bottom, top), 0.35)))
-        .join(''),
+      layers: layers?.lines.map((bead) => stadiumPath(shrunk(stadiumBox(sheet, bead), 0.35))).join('') ?? '',
+      core: layers?.core.map((slice) => boxPath(stadiumBox(sheet, slice))).join('') ?? '',
       faults: landing.faults.map(({ from, to }) => boxPath(boxOnSheet(sheet, 0, figure.length, from, to))).join(''),
     };
   }, [layout, sheet, contours, landing, figure]);
@@ -32,11 +32,15 @@ export const RestLayer = memo(function RestLayer({
         <path d={paths.filling} style={{ stroke: 'var(--sheet)', strokeWidth: Math.max(0.5, line - 1.5) }} />
       </g>
       {paths.runs !== '' && <Beads d={paths.runs} width={line} />}
+      {paths.core !== '' && <path className="Lh" d={paths.core} />}
       {paths.layers !== '' && <path className="bead-ends" d={paths.layers} />}
       {paths.faults !== '' && <path className="fault" d={paths.faults} style={{ fill: `url(#${hatch})` }} />}
     </g>
   );
 });
+
+const stadiumBox = (sheet: Layout['sheet'], { left, right, bottom, top }: Stadium) =>
+  boxOnSheet(sheet, left, right, bottom, top);
 
 /** What of the rest position stays in sight over the bent leaf: its outline, and where its lines meet. */
 export const RestLines = memo(function RestLines({ layout }: { readonly layout: Layout }) {
@@ -62,20 +66,27 @@ export const RestLines = memo(function RestLines({ layout }: { readonly layout: 
       <path className="W" d={paths.outline} />
       <path className="C" d={paths.centre} />
       <path className="K" d={through(keepOut)} />
-      {figure.laid === 'layers' && <Plate layout={layout} />}
-      {start && <circle className="L" cx={start.circle.x} cy={start.circle.y} r={start.radius} />}
+      {figure.laid !== 'along' && <Plate layout={layout} />}
+      {start?.circles.map(({ x, y }) => (
+        <circle key={x} className="L" cx={x} cy={y} r={start.radius} />
+      ))}
     </g>
   );
 });
 
-/** The plate of the printer under a joint that is seen from the side. */
+/** The plate of the printer: under a joint that lies on it, at the left of one that stands and is drawn turned. */
 function Plate({ layout: { sheet, figure } }: { readonly layout: Layout }) {
-  const y = -figure.box.bottom * sheet.pxPerMm + 1.6;
-  const [left, right] = [figure.box.left, figure.box.right].map((x) => sheet.rootX + x * sheet.pxPerMm);
-  const [from, to] = [(left ?? 0) - 14, (right ?? 0) + 14];
-  const strokes = Array.from(
-    { length: Math.floor((to - from) / 9) },
-    (_, i) => `M${(from + 9 * i + 8).toFixed(1)} ${y}l-5 5`,
+  const { box, laid } = figure;
+  const s = sheet.pxPerMm;
+  const off = 1.6;
+  const [from, to] =
+    laid === 'layers'
+      ? [sheet.rootX + box.left * s - 14, sheet.rootX + box.right * s + 14]
+      : [-box.top * s - 14, -box.bottom * s + 14];
+  const at = laid === 'layers' ? -box.bottom * s + off : sheet.rootX + box.left * s - off;
+  const strokes = Array.from({ length: Math.floor((to - from) / 9) }, (_, i) => from + 9 * i + 8).map((along) =>
+    laid === 'layers' ? `M${along.toFixed(1)} ${at}l-5 5` : `M${at} ${along.toFixed(1)}l-5 -5`,
   );
-  return <path className="Lh" d={`M${from} ${y}H${to}${strokes.join('')}`} />;
+  const line = laid === 'layers' ? `M${from} ${at}H${to}` : `M${at} ${from}V${to}`;
+  return <path className="Lh" d={line + strokes.join('')} />;
 }

@@ -29,6 +29,7 @@ export function SheetView({ layout, fraction, label, description, onSize, onHold
   return (
     <svg
       className="fig"
+      // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- a drawing that holds sliders is a group, and none of those tags draws
       role="group"
       aria-label={label}
       aria-describedby={`${id}-words`}

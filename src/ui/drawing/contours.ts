@@ -14,8 +14,8 @@ export interface Contours {
   readonly runs: readonly Run[];
   /** Lines of filling in the pads. */
   readonly filling: readonly Run[];
-  /** Where the runs begin and end, on the far face of the fixed pad [mm]. */
-  readonly startPoint: Point;
+  /** Where runs begin and end: on the far face of the fixed pad, and of the other where it has contours of its own [mm]. */
+  readonly starts: readonly Point[];
 }
 
 /** What is left open at a start point beyond the round ends themselves [mm]. */
@@ -37,10 +37,12 @@ export function contoursOf(a: Assessment, figure: Figure): Contours {
   const runs = closed.map((points) => trimmed(points, (lineWidth + OPENING) / 2));
   const innermost = insets.at(-1) ?? lineWidth / 2;
   const middle = fit.middleLine && fit.outcome !== 'vanishes' ? [middleLine(figure, innermost, lineWidth)] : [];
+  const far = figure.box.left + lineWidth / 2;
+  const faces = through > 0 ? [far] : [far, figure.length - far];
   return {
     runs: [...runs, ...middle],
     filling: fillingOf(figure, innermost + lineWidth * 0.9, lineWidth),
-    startPoint: { x: figure.box.left + lineWidth / 2, y: 0 },
+    starts: faces.map((x) => ({ x, y: 0 })),
   };
 }
 
@@ -75,6 +77,10 @@ function middleLine({ outline, length, fillet }: Figure, innermost: Mm, lineWidt
   ];
 }
 
+/** Turned by 45°, the slanting lines are level. */
+const turn = ({ x, y }: Point): Point => ({ x: (x + y) / Math.SQRT2, y: (y - x) / Math.SQRT2 });
+const back = ({ x, y }: Point): Point => ({ x: (x - y) / Math.SQRT2, y: (x + y) / Math.SQRT2 });
+
 /** Lines at 45° in the core of both pads. */
 function fillingOf({ box, length, fillet }: Figure, inside: Mm, lineWidth: Mm): Run[] {
   const [left, right] = [box.left + inside, -fillet - inside];
@@ -86,9 +92,6 @@ function fillingOf({ box, length, fillet }: Figure, inside: Mm, lineWidth: Mm): 
     { x: right, y: top },
     { x: left, y: top },
   ];
-  // Turned by 45°, the slanting lines are level: u along, v across.
-  const turn = ({ x, y }: Point): Point => ({ x: (x + y) / Math.SQRT2, y: (y - x) / Math.SQRT2 });
-  const back = ({ x, y }: Point): Point => ({ x: (x - y) / Math.SQRT2, y: (x + y) / Math.SQRT2 });
   const turned = core.map(turn);
   const levels = turned.map(({ y }) => y);
   const [low, high] = [Math.min(...levels), Math.max(...levels)];

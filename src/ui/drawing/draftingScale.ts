@@ -13,6 +13,8 @@ export interface DraftingScale {
 /** Room for a figure, and for a tick [px]. */
 const FIGURE = 30;
 const TICK = 3;
+/** The last figure carries the degree sign and may have three digits. */
+const LAST = 44;
 
 export function draftingScale(full: Rad, width: number): DraftingScale {
   const fullDeg = degrees(full);
@@ -29,7 +31,7 @@ export function draftingScale(full: Rad, width: number): DraftingScale {
   const last = Math.floor(fullDeg / figured + 1e-9) * figured;
   const figures = Array.from({ length: last / figured + 1 }, (_, i) => i * figured)
     // The end of the travel has its own figure; one that would run into it gives way.
-    .filter((deg) => width - x(deg) >= FIGURE || deg === fullDeg)
+    .filter((deg) => width - x(deg) >= LAST || deg === fullDeg)
     .map((deg) => ({
       x: x(deg),
       text: deg === 0 ? '0°' : String(deg),

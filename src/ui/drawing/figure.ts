@@ -115,18 +115,17 @@ export function movingPoints({ points, box, length }: Figure, step: Mm): readonl
 }
 
 /** Fractions of the travel at which to look: as many as keep the far end from moving more than `step` between two. */
-export function travelSteps({ angle, box, bothWays }: Figure, step: Mm): readonly number[] {
+export function travelSteps({ angle, box }: Figure, step: Mm): readonly number[] {
   const steps = Math.min(60, Math.max(6, Math.ceil((angle * (box.right + box.top)) / step)));
-  const there = Array.from({ length: steps + 1 }, (_, i) => i / steps);
-  return bothWays ? [...there.map((f) => -f), ...there] : there;
+  return Array.from({ length: steps + 1 }, (_, i) => i / steps);
 }
 
-/** The rectangle that holds the joint at rest and everywhere it goes [mm]. */
-export function sweptBox(figure: Figure): Bounds {
+/** The rectangle that holds the joint at rest and everywhere it goes [mm]; with the other way too where it is drawn. */
+export function sweptBox(figure: Figure, ways: 'drawn' | 'one way' = 'drawn'): Bounds {
   const corners = figure.points.filter(({ x }) => x > 0);
-  const all = travelSteps(figure, Math.max(1, figure.box.right / 20)).flatMap((fraction) =>
-    corners.map((point) => bentPoint(figure, point, fraction)),
-  );
+  const there = travelSteps(figure, Math.max(1, figure.box.right / 20));
+  const fractions = figure.bothWays && ways === 'drawn' ? [...there, ...there.map((f) => -f)] : there;
+  const all = fractions.flatMap((fraction) => corners.map((point) => bentPoint(figure, point, fraction)));
   const { left, right, bottom, top } = figure.box;
   return {
     left: Math.min(left, ...all.map(({ x }) => x)),

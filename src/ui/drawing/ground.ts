@@ -13,9 +13,11 @@ export interface Grid {
 const CLOSEST = 3;
 /** Figures on the frame are at least this far apart [px]. */
 const FIGURES_APART = 46;
+const FIGURE_WIDTH = 26;
+
+const f = (value: number) => value.toFixed(1);
 
 export function gridOf({ pxPerMm, width, rootX, top, bottom }: Sheet): Grid {
-  const f = (value: number) => value.toFixed(1);
   const [foot, head] = [bottom - FRAME, top];
   const columns = places(FRAME, width, rootX, pxPerMm);
   const rows = places(-foot, -head, 0, pxPerMm);
@@ -34,7 +36,7 @@ export function gridOf({ pxPerMm, width, rootX, top, bottom }: Sheet): Grid {
     heavy: of(true),
     bars: bars(columns, rows, { pxPerMm, width, top, bottom }),
     frame: `M${FRAME} ${head}V${foot}H${width}M.5 ${head}V${bottom - 0.5}H${width}`,
-    figures: figures(columns, pxPerMm),
+    figures: figures(columns, pxPerMm, width),
   };
 }
 
@@ -59,7 +61,6 @@ function bars(
   const every = pxPerMm >= CLOSEST ? 1 : 5;
   const isInked = ({ n }: Place) => n % (2 * every) === 0;
   const long = every * pxPerMm;
-  const f = (value: number) => value.toFixed(1);
   const across = columns.filter(isInked).map(({ at }) => {
     const end = Math.min(width, at + long);
     return `M${f(at)} ${bottom - FRAME + 1.5}H${f(end)}V${bottom - 1.5}H${f(at)}Z`;
@@ -71,9 +72,9 @@ function bars(
   return [...across, ...up].join('');
 }
 
-function figures(columns: readonly Place[], pxPerMm: number): Grid['figures'] {
+function figures(columns: readonly Place[], pxPerMm: number, width: number): Grid['figures'] {
   const step = [1, 5, 10, 20, 50, 100].find((mm) => mm % 5 === 0 && mm * pxPerMm >= FIGURES_APART) ?? 100;
   return columns
-    .filter(({ n }) => n >= 0 && n % step === 0)
+    .filter(({ n, at }) => n >= 0 && n % step === 0 && at < width - FIGURE_WIDTH)
     .map(({ at, n }) => ({ x: at + 3, text: n === 0 ? '0 mm' : String(n) }));
 }

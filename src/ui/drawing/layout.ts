@@ -1,27 +1,22 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Point } from '../../core/geometry/outline.ts';
 import type { LengthUnit } from '../text/numbers.ts';
+import type { AnglePlan } from './angleDimension.ts';
 import { contoursOf, type Contours } from './contours.ts';
+import { filletLeader, lengthDimension, lengthLine, thicknessDimension } from './dimensions.ts';
 import { figureOf, sparePad, sweptBox, type Figure } from './figure.ts';
-import { legendPlan, placeFurniture, type LegendPlan, type Placed } from './furniture.ts';
+import { placeFurniture, type Placed, type Size } from './furniture.ts';
 import { keepOutLine } from './keepOut.ts';
 import type { Landing } from './landing.ts';
-import { layersAcross, layersAlong, type Stadium } from './layers.ts';
+import { layersAcross, layersAlong, type Layers } from './layers.ts';
 import { labelBox, type Label } from './lettering.ts';
+import { legendPlan, type LegendPlan } from './legendPlan.ts';
 import { together, type Marks } from './marks.ts';
-import { movingBoxes, planAngle, planRadius, type AnglePlan, type RadiusPlan } from './movingMarks.ts';
-import { reachOf, startPlan, type Plan } from './plan.ts';
+import { movingBoxes, planAngle, planRadius } from './movingPlan.ts';
+import { cutMarks, faultLeader, keepOutLabel, plateLabel, startMark, type StartMark } from './notes.ts';
+import { keepOutOffset, reachOf, startPlan, type Plan } from './plan.ts';
 import { densified } from './polygon.ts';
-import {
-  cutMarks,
-  faultLeader,
-  filletLeader,
-  keepOutLabel,
-  keepOutOffset,
-  lengthDimension,
-  startMark,
-  thicknessDimension,
-} from './restMarks.ts';
+import type { RadiusPlan } from './radiusLeader.ts';
 import { sectionPlan, type SectionPlan } from './sectionPlan.ts';
 import { FRAME, SCALES, type Sheet } from './sheet.ts';
 
@@ -33,16 +28,16 @@ export interface Layout {
   readonly landing: Landing;
   readonly sheet: Sheet;
   readonly contours: Contours | undefined;
-  readonly layers: readonly Stadium[];
+  readonly layers: Layers | undefined;
   readonly keepOut: readonly Point[];
-  readonly start: { readonly circle: Point; readonly radius: number } | undefined;
+  readonly start: StartMark | undefined;
   readonly marks: Marks;
-  readonly handles: { readonly length: Point; readonly count: Point | undefined; readonly fillet: Point | undefined };
+  readonly handles: { readonly length: Point; readonly count: Point; readonly fillet: Point | undefined };
   readonly angle: AnglePlan;
   readonly radius: RadiusPlan | undefined;
   readonly section: SectionPlan;
   readonly legend: LegendPlan;
-  readonly lifeSize: { readonly width: number; readonly height: number } | undefined;
+  readonly lifeSize: Size | undefined;
   readonly placed: Placed;
 }
 
@@ -51,6 +46,8 @@ export type HeldLayout = Pick<Layout, 'sheet' | 'placed'> & { readonly cut: numb
 
 /** Up to this height a drawing fits a screen with the rest of the page [px]. */
 const TALLEST = 580;
+/** Room to the right of the joint for the dimension of its angle [px]. */
+const ARC_ROOM = 44;
 /** A figure narrower than this is lettered like one on a phone [px]. */
 const SMALL = 520;
 
@@ -80,26 +77,24 @@ export function layOut(
   return layOutAt(a, smallest.figure, smallest.sheet, unit);
 }
 
-/** The figure at this scale with its pads as long as there is room for, or nothing where even short pads are too long. */
+/**
+ * The figure at this scale with its pads as long as there is room for, or nothing where even short pads are too long.
+ * Shorter pads are better than no room for the angle beyond them.
+ */
 function widest(a: Assessment, scale: number, width: number, px: number, spare: number, small: boolean) {
-  for (const share of [0, 0.5, 1]) {
-    const found = sheetAt(figureOf(a, spare * share), scale, width, px, small);
-    if (found.isRoom) return found;
-  }
-  return undefined;
+  const tried = [0, 0.5, 1].map((share) => sheetAt(figureOf(a, spare * share), scale, width, px, small));
+  return tried.find(({ free }) => free >= (small ? 0 : ARC_ROOM)) ?? tried.find(({ free }) => free >= 0);
 }
 
 function sheetAt(figure: Figure, scale: number, width: number, px: number, small: boolean) {
   const pxPerMm = scale * px;
   const { left, right } = sweptBox(figure);
-  const margin = small ? { left: 8, right: 3 } : { left: 16, right: 12 };
-  const room = width - FRAME - margin.left - margin.right;
-  const taken = (right - left) * pxPerMm;
+  const margin = small ? { left: 4, right: 2 } : { left: 16, right: 12 };
+  const free = width - FRAME - margin.left - margin.right - (right - left) * pxPerMm;
   // An arc beyond the far end of the pad needs some room more; it is taken from the left where there is any.
-  const free = Math.max(0, room - taken);
-  const arc = small ? 0 : Math.min(free, 46);
-  const rootX = Math.round(FRAME + margin.left + (free - arc) / 2 - left * pxPerMm);
-  return { figure, sheet: { scale, pxPerMm, width, rootX, top: 0, bottom: 0, small }, isRoom: taken <= room };
+  const arc = small ? 0 : Math.min(Math.max(0, free), ARC_ROOM);
+  const rootX = Math.round(FRAME + margin.left + Math.max(0, free - arc) / 2 - left * pxPerMm);
+  return { figure, sheet: { scale, pxPerMm, width, rootX, top: 0, bottom: 0, small }, free };
 }
 
 /** Handles, dimensions and words that stay, in the order of how hard they are to place. */
@@ -110,21 +105,21 @@ function restOf(plan: Plan) {
   const along = densified(keepOut, 4);
   plan.paper.ink(along);
   plan.restPaper.ink(along);
-  const length = lengthDimension(plan);
-  const count = thicknessDimension(plan);
-  const start = contours && startMark(plan, contours.startPoint);
-  const fillet = filletLeader(plan);
+  const line = lengthLine(plan);
+  const count = thicknessDimension(plan, line);
+  const length = lengthDimension(plan, line);
   const cut = cutMarks(plan);
+  const fillet = filletLeader(plan, line);
+  const start = contours && startMark(plan, contours.starts);
   const fault = faultLeader(plan);
-  const keepOutWords = keepOutLabel(plan);
-  const words: Marks = { lines: '', heavy: '', arrows: [], labels: keepOutWords ? [keepOutWords] : [] };
+  const words = [keepOutLabel(plan), plateLabel(plan)];
   return {
     contours,
     keepOut,
     start,
     hasCut: cut !== undefined,
-    marks: together(length.marks, count?.marks, start?.marks, fillet?.marks, cut, fault, words),
-    handles: { length: length.handle, count: count?.handle, fillet: fillet?.handle },
+    marks: together(length.marks, count.marks, start?.marks, fillet?.marks, cut, fault, ...words),
+    handles: { length: length.handle, count: count.handle, fillet: fillet?.handle },
     dimensionY: length.handle.y,
   };
 }
@@ -144,8 +139,7 @@ function layOutAt(a: Assessment, figure: Figure, blank: Sheet, unit: LengthUnit,
   const reach = reachOf(plan);
   const lowest = Math.min(reach.top - 14, ...[...boxes, ...rest.marks.labels.map(labelBox)].map(({ y }) => y - 10));
   const furniture = { section, legend, lifeSize };
-  const placed =
-    held?.placed ?? placeFurniture(plan.paper, furniture, blank.width, Math.floor(lowest), Math.floor(lowest) - 400);
+  const placed = held?.placed ?? placeFurniture(plan.paper, furniture, blank.width, Math.floor(lowest));
   const bottom = Math.max(reach.bottom + 12, rest.dimensionY + 14, lowestOf(rest.marks.labels) + 8) + FRAME + 18;
   const sheet = held?.sheet ?? { ...blank, top: placed.top, bottom: Math.ceil(bottom) };
   return {
@@ -171,15 +165,15 @@ function layOutAt(a: Assessment, figure: Figure, blank: Sheet, unit: LengthUnit,
 
 const lowestOf = (labels: readonly Label[]) => Math.max(0, ...labels.map(({ y }) => y));
 
-function layersOf(a: Assessment, figure: Figure, landing: Landing): readonly Stadium[] {
-  if (figure.laid === 'along') return [];
+function layersOf(a: Assessment, figure: Figure, landing: Landing): Layers | undefined {
+  if (figure.laid === 'along') return undefined;
   return figure.laid === 'layers' ? layersAlong(a, figure, landing) : layersAcross(a, figure, landing);
 }
 
 /** Room for the joint at 1 : 1 with its words, unless the sheet is at that scale anyway. */
 function lifeSizeOf(figure: Figure, { scale, pxPerMm, small }: Sheet) {
   if (small || scale <= 1) return undefined;
-  const { left, right, top, bottom } = sweptBox(figure);
+  const { left, right, top, bottom } = sweptBox(figure, 'one way');
   const px = pxPerMm / scale;
   return { width: Math.max(86, (right - left) * px), height: (top - bottom) * px + 22 };
 }

@@ -17,10 +17,11 @@ export function runsPath(sheet: Drawn, runs: readonly (readonly Point[])[], clos
     .join('');
 }
 
+const f = (value: number) => value.toFixed(2);
+
 /** A rectangle [px] whose shorter sides are half circles. */
 export function stadiumPath({ x, y, width, height }: Box): string {
   const r = Math.min(width, height) / 2;
-  const f = (value: number) => value.toFixed(2);
   const round = (dx: number, dy: number) => `a${f(r)} ${f(r)} 0 0 1 ${f(dx)} ${f(dy)}`;
   const [w, h] = [f(width - 2 * r), f(height - 2 * r)];
   return `M${f(x + r)} ${f(y)}h${w}${round(r, r)}v${h}${round(-r, r)}h-${w}${round(-r, -r)}v-${h}${round(r, -r)}Z`;
@@ -42,6 +43,8 @@ export function boxPath({ x, y, width, height }: Box): string {
 }
 
 /** The edge of the moving pad, from where it leaves the leaf below to where it meets it above, before bending. */
-export function movingPadPath(sheet: Drawn, { points, length }: Figure): string {
-  return runsPath(sheet, [points.filter(({ x }) => x >= length - 1e-9)]);
+export function movingPadPath(sheet: Drawn, { points, length, thickness }: Figure): string {
+  const pad = points.filter(({ x }) => x > length + 1e-9);
+  const root = (y: number) => ({ x: length, y });
+  return runsPath(sheet, [[root(-thickness / 2), ...pad, root(thickness / 2)]]);
 }

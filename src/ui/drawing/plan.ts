@@ -19,6 +19,8 @@ export interface Plan {
   readonly paper: ClearPaper;
   /** Clear of the joint at rest only: for words that move along with it. */
   readonly restPaper: ClearPaper;
+  /** Clear of words and handles only: for lines that may cross the joint but no lettering. */
+  readonly wordsPaper: ClearPaper;
   /** The moving part at so many fractions of its travel [px]. */
   readonly moved: readonly { readonly fraction: number; readonly points: readonly Point[] }[];
 }
@@ -36,7 +38,7 @@ export const MARGIN = 4;
 /** The sheet with the joint at rest and its travel inked in. */
 export function startPlan(a: Assessment, figure: Figure, sheet: Sheet, unit: LengthUnit): Plan {
   const over = { x: 0, y: -ROOM.above, width: sheet.width, height: ROOM.above + ROOM.below };
-  const [paper, restPaper] = [clearPaper(over), clearPaper(over)];
+  const [paper, restPaper, wordsPaper] = [clearPaper(over), clearPaper(over), clearPaper(over)];
   const place = (point: Point) => onSheet(sheet, point);
   const rest = [
     ...densified([...figure.points, ...figure.points.slice(0, 1)], STEP / sheet.pxPerMm),
@@ -49,14 +51,20 @@ export function startPlan(a: Assessment, figure: Figure, sheet: Sheet, unit: Len
     kept.inkBox({ x: 0, y: -ROOM.above, width: FRAME, height: over.height });
   }
   for (const fraction of travelSteps(figure, STEP / sheet.pxPerMm)) paper.ink(at(fraction));
+  if (figure.bothWays) paper.ink(ghostOf(figure, sheet));
   const moved = Array.from({ length: LOOKS + 1 }, (_, i) => ({ fraction: i / LOOKS, points: at(i / LOOKS) }));
-  return { a, figure, landing: landingOf(a), sheet, unit, paper, restPaper, moved };
+  return { a, figure, landing: landingOf(a), sheet, unit, paper, restPaper, wordsPaper, moved };
+}
+
+/** The outline drawn where the joint goes the other way: words may stand inside it, but not on it. */
+function ghostOf(figure: Figure, sheet: Sheet): Point[] {
+  const edge = densified([...figure.points, ...figure.points.slice(0, 1)], STEP / sheet.pxPerMm);
+  return edge.filter(({ x }) => x > 0).map((point) => onSheet(sheet, bentPoint(figure, point, -1)));
 }
 
 /** Keeps a place clear from now on. */
-export function keep({ paper, restPaper }: Plan, box: Box): void {
-  paper.inkBox(box);
-  restPaper.inkBox(box);
+export function keep({ paper, restPaper, wordsPaper }: Plan, box: Box): void {
+  for (const kept of [paper, restPaper, wordsPaper]) kept.inkBox(box);
 }
 
 /** Whether words and whatever belongs to them can go there. */
@@ -69,6 +77,32 @@ export function settle(plan: Plan, labels: readonly Label[]): Label | undefined 
   const label = labels.find((candidate) => fits(plan, [labelBox(candidate)]));
   if (label) keep(plan, labelBox(label));
   return label;
+}
+
+/** Whether a line stays on clear paper, apart from its first `skip` px. */
+export function isClearLine(paper: ClearPaper, from: Point, to: Point, skip: number): boolean {
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  for (let at = skip; at < length; at += 4) {
+    const share = at / length;
+    const point = { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share };
+    if (!paper.isClear({ x: point.x - 1, y: point.y - 1, width: 2, height: 2 })) return false;
+  }
+  return true;
+}
+
+/** Half the thickness of the leaf [px]. */
+export function halfLeaf({ figure, sheet }: Plan): number {
+  return (figure.thickness / 2) * sheet.pxPerMm;
+}
+
+/** The keep-out line keeps off the surface by two thirds of a line, and always far enough to be told from the outline. */
+export function keepOutOffset({ sheet }: Plan): number {
+  return Math.max(0.28 * sheet.pxPerMm, 6);
+}
+
+/** Where words under the leaf may begin: below the keep-out line, or below the plate [px]. */
+export function underLeaf(plan: Plan): number {
+  return halfLeaf(plan) + (plan.figure.padBelow ? keepOutOffset(plan) : 8);
 }
 
 /** How high and low the joint itself reaches [px]. */

@@ -1,7 +1,7 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import { nearestLayers, thicknessOfLayers } from '../../core/print/wholeLayers.ts';
 import { nearestLines } from '../../core/print/wholeLines.ts';
-import { layersFigure } from '../text/drawingText.ts';
+import { faultFigure, layersFigure } from '../text/drawingText.ts';
 import { counted, lengthFigure, type LengthUnit } from '../text/numbers.ts';
 import type { Landing } from './landing.ts';
 import { letteringWidth, type Box, type Label } from './lettering.ts';
@@ -117,10 +117,14 @@ function uprightSection(
   const breakY = rows.breakAt === undefined ? undefined : y0 + rows.total - rows.breakAt - BREAK;
   const breaks = breakY === undefined ? [] : [zigzag(x0, breakY + 1, width), zigzag(x0, breakY + BREAK - 1, width)];
   const depth = lengthFigure(section.width, unit);
-  const words = laid === 'along' ? layersFigure(a, unit) : 'one layer, from above';
+  const words = landing.laid.length === 0 ? '' : laid === 'along' ? layersFigure(a, unit) : 'one layer, from above';
   const block = { x: x0, y: y0, width, height: rows.total };
   const marks = small
-    ? smallMarks(block, [`${name}, ${laid === 'along' ? counted(count, 'layer') : 'one layer'},`, `${depth} deep`])
+    ? smallMarks(
+        block,
+        [`${name}, ${laid === 'along' ? counted(count, 'layer') : 'one layer'},`, `${depth} deep`],
+        faultOf(a, unit),
+      )
     : together(thicknessAbove(block, name), depthBeside(block, depth), wordsBeside(block, words));
   return { ...sizeOf(block, marks, small), beads, faults, breaks, marks };
 }
@@ -140,7 +144,7 @@ function layeredSection(
   const edges = Array.from({ length: count + 1 }, (_, n) => n * line * s);
   const columns = slices(edges, Math.max(longest * 0.6, 4 * line * s));
   const height = section.thickness * s;
-  const [x0, y0] = small ? [2, 6] : [14, GUTTER.top + 6];
+  const [x0, y0] = small ? [2, 6] : [14, GUTTER.top + 16];
   const y = (mm: number) => y0 + height / 2 - mm * s;
   const beads = columns.at.flatMap(({ start, size }) =>
     landing.laid.map(({ from, to }) => ({ x: x0 + start, y: y(to), width: size, height: (to - from) * s })),
@@ -166,10 +170,10 @@ function layeredSection(
     size: 13,
   };
   const marks = small
-    ? smallMarks(block, [`${name}, ${words},`, `${depth} deep`])
+    ? smallMarks(block, [`${name}, ${words},`, `${depth} deep`], faultOf(a, unit))
     : together(
         levelDimension(x0, x0 + columns.total, y0 - 12, y0 - 3, label, false),
-        title(name, { x: x0, y: 12 }, 'start'),
+        title(name, { x: x0, y: 13 }, 'start'),
         wordsBelow(block, `${words} through`),
       );
   return { ...sizeOf(block, marks, small), beads, faults, breaks, marks };
@@ -220,19 +224,22 @@ function wordsBelow({ x, y, height }: Box, text: string): Marks {
   return { ...NO_MARKS, labels: [{ text, x, y: y + height + 17, anchor: 'start', tone: 'ink', size: 12 }] };
 }
 
-function smallMarks(block: Box, lines: readonly [string, string]): Marks {
+function smallMarks(block: Box, lines: readonly [string, string], fault: string | undefined): Marks {
   const { x, y, width, height } = block;
-  const beside = height > 36 && width < 60;
+  const isBeside = height > 44 && width < 60;
   const at = (text: string, i: number): Label => ({
     text,
-    x: beside ? x + width + 9 : x,
-    y: beside ? y + height - 18 + 15 * i : y + height + 15 + 15 * i,
+    x: isBeside ? x + width + 9 : x,
+    y: isBeside ? y + 10 + 15 * i : y + height + 15 + 15 * i,
     anchor: 'start',
     tone: 'ink',
     size: 12,
   });
-  return { ...NO_MARKS, labels: lines.map(at) };
+  const wrong: Label[] = fault === undefined ? [] : [{ ...at(fault, lines.length), tone: 'fault' }];
+  return { ...NO_MARKS, labels: [...lines.map(at), ...wrong] };
 }
+
+const faultOf = (a: Assessment, unit: LengthUnit) => (a.fit.outcome === 'whole' ? undefined : faultFigure(a, unit));
 
 /** The whole block with its words. */
 function sizeOf(block: Box, { labels }: Marks, small: boolean): { readonly width: number; readonly height: number } {

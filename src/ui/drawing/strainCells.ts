@@ -93,6 +93,11 @@ function leafSectors(
   });
 }
 
+/** A place across a section, from −½ at its lower edge to ½ at its upper. */
+function across(span: readonly [number, number], u: number): Mm {
+  return span[0] + (u + 0.5) * (span[1] - span[0]);
+}
+
 function rootCells(
   root: RootShape,
   figure: Figure,
@@ -113,12 +118,11 @@ function rootCells(
     return strips(bands).map(([low, high]) => {
       const fromMiddle = (Math.abs(low + high) / 2) * height;
       const share = rootStrainShare(sided(root, figure, low + high), (start + end) / 2, height, fromMiddle);
-      const at = (span: readonly [number, number], u: number) => span[0] + (u + 0.5) * (span[1] - span[0]);
       const corners = [
-        { x: -start, y: at(near, low) },
-        { x: -end, y: at(far, low) },
-        { x: -end, y: at(far, high) },
-        { x: -start, y: at(near, high) },
+        { x: -start, y: across(near, low) },
+        { x: -end, y: across(far, low) },
+        { x: -end, y: across(far, high) },
+        { x: -start, y: across(near, high) },
       ];
       return { share, corners };
     });

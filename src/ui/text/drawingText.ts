@@ -1,7 +1,7 @@
 /** Words and figures on the drawing of a joint. */
 import type { Assessment } from '../../core/design/assessment.ts';
 import { nearestLayers } from '../../core/print/wholeLayers.ts';
-import type { Mm, Rad } from '../../core/units.ts';
+import { asRad, type Mm, type Rad } from '../../core/units.ts';
 import { angle, counted, length, lengthFigure, NO_BREAK, percent, type LengthUnit } from './numbers.ts';
 
 /** “0.84 = 2 × 0.42”; “0.64 = 0.24 + 2 × 0.20” where the first layer differs; “0.63 measured”. */
@@ -37,7 +37,7 @@ export function faultFigure({ fit, section }: Assessment, unit: LengthUnit): str
   const off = section.thickness - fit.nearestThickness;
   const many = counted(fit.nearest, fit.countOf.slice(0, -1));
   const size = lengthFigure(Math.abs(off), unit);
-  return off > 0 ? `${many}, and a gap of ${size}` : `${many}, squeezed by ${size}`;
+  return off > 0 ? `${many}, ${size} left open` : `${many}, squeezed by ${size}`;
 }
 
 export function radiusFigure(radius: Mm, unit: LengthUnit): string {
@@ -51,6 +51,11 @@ export function filletFigure(fillet: Mm, unit: LengthUnit): string {
 /** “one of 3 in a row, 35° each”, or nothing. */
 export function rowFigure({ inRow, angleEach }: Assessment): string {
   return inRow > 1 ? `one of ${inRow} in a row, ${angle(angleEach)} each` : '';
+}
+
+/** “the pads meet at 96°”, where the moving one runs into the other at a fraction of an angle; else nothing. */
+export function meetFigure(fraction: number | undefined, angleEach: Rad): string {
+  return fraction === undefined ? '' : `the pads meet at ${angle(asRad(fraction * angleEach), 0)}`;
 }
 
 export const VIEWS = {
