@@ -11,8 +11,20 @@ const root = document.getElementById('root');
 if (root === null) throw new Error('index.html has no element with the id root');
 const page = createRoot(root);
 
+/** Longer than the faces take on any line that is worth waiting for. */
+const FACES_MS = 500;
+
+/** The two faces, fetched since the head of the page; text set before they come would break its lines anew. */
+function facesCome(): Promise<unknown> {
+  const faces = ['400 1em Said', '600 1em Said', '400 1em Measured', '600 1em Measured'];
+  const late = new Promise((resolve) => {
+    setTimeout(resolve, FACES_MS);
+  });
+  return Promise.race([Promise.allSettled(faces.map((face) => document.fonts.load(face))), late]);
+}
+
 // The kept part is read first: showing the demo part for a moment would look as if the work were gone.
-void startKeeping(browserParts).then(() =>
+void Promise.all([startKeeping(browserParts), facesCome()]).then(() =>
   page.render(
     <StrictMode>
       <App />

@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from 'react';
+import { useId, useState } from 'react';
 import { withCount } from '../../core/design/sizeFor.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Joint } from '../../core/design/joint.ts';
@@ -37,7 +37,6 @@ export function Brief({ joint, assessment, unit, onChange }: Props) {
   const [open, setOpen] = useState(false);
   const [refusal, setRefusal] = useState<string>();
   const detailsId = useId();
-  useEffect(prepareSums, []);
   const family = findFamily(joint.family);
   if (!family)
     return <section className="brief">{assessment.ok ? null : problemText(assessment.problems[0], unit)}</section>;
@@ -84,7 +83,7 @@ export function Brief({ joint, assessment, unit, onChange }: Props) {
   );
 
   return (
-    <section className="brief" aria-label="What is wanted">
+    <section className="brief" aria-label="What is wanted" onFocus={prepareSums}>
       <BriefSentence className="wanted" template={measured ? text.measuredBrief : text.brief} of={of}>
         {actions}
       </BriefSentence>

@@ -7,14 +7,13 @@ import { assessOnce } from './assessOnce.ts';
 import { Brief } from './Brief.tsx';
 import { ScalingTable } from './ScalingTable.tsx';
 import { sizeTo } from './sizeTo.ts';
+import { useSoon } from './useSoon.ts';
 
-// Asked for at once, but in files of their own: the brief and the answer must not wait for the figures.
+// The drawing is asked for at once, but in a file of its own: the brief and the answer must not wait for it.
 const drawing = import('../drawing/JointDrawing.tsx');
-const charts = import('../charts/Curves.tsx');
-const foot = import('./Foot.tsx');
 const JointDrawing = lazy(async () => ({ default: (await drawing).JointDrawing }));
-const Curves = lazy(async () => ({ default: (await charts).Curves }));
-const Foot = lazy(async () => ({ default: (await foot).Foot }));
+const Curves = lazy(async () => ({ default: (await import('../charts/Curves.tsx')).Curves }));
+const Foot = lazy(async () => ({ default: (await import('./Foot.tsx')).Foot }));
 
 /** One joint on the sheet: what is wanted, the answer, the drawing, the curves, and what to carry away. */
 export function JointSheet({ joint }: { joint: Joint }) {
@@ -23,27 +22,36 @@ export function JointSheet({ joint }: { joint: Joint }) {
   const bend = useSession((state) => state.bend);
   const showScale = useSession((state) => state.showScale);
   const changeJoint = useSession((state) => state.changeJoint);
+  const [soon, place] = useSoon();
   const assessed = assessOnce(joint);
+  const waiting = <section className="curves" aria-busy="true" ref={place} />;
   return (
     <>
       <Brief joint={joint} assessment={assessed} unit={unit} onChange={changeJoint} />
       <Answer assessment={assessed} unit={unit} onUse={changeJoint} />
       {assessed.ok && (
-        <Suspense fallback={<section className="draw" aria-busy="true" />}>
+        <>
           <section className="draw" aria-label="Drawing">
-            <JointDrawing
-              assessment={assessed.value}
-              bent={bent}
-              unit={unit}
-              onBent={bend}
-              onSize={sizeTo}
-              onScale={showScale}
-            />
+            <Suspense fallback={<div className="coming" />}>
+              <JointDrawing
+                assessment={assessed.value}
+                bent={bent}
+                unit={unit}
+                onBent={bend}
+                onSize={sizeTo}
+                onScale={showScale}
+              />
+            </Suspense>
           </section>
           {joint.measuredThickness !== undefined && <ScalingTable assessment={assessed.value} unit={unit} />}
-          <Curves assessment={assessed.value} bent={bent} unit={unit} onSize={sizeTo} />
-          <Foot assessment={assessed.value} unit={unit} />
-        </Suspense>
+          {!soon && waiting}
+          {soon && (
+            <Suspense fallback={waiting}>
+              <Curves assessment={assessed.value} bent={bent} unit={unit} onSize={sizeTo} />
+              <Foot assessment={assessed.value} unit={unit} />
+            </Suspense>
+          )}
+        </>
       )}
     </>
   );

@@ -1,5 +1,4 @@
 /** Where everything goes on the axis of a way out: strain before and after, against the limits of what is proposed. */
-import { scaleLinear } from 'd3';
 import type { Assessment } from '../../core/design/assessment.ts';
 import { lettersWidth } from '../charts/letters.ts';
 import { axisFigure } from '../text/remedyText.ts';
@@ -50,7 +49,7 @@ export function planAxis(before: Assessment, after: Assessment, width: number, i
   const [again, staysBent] = [limitNamed(after, 'repeated'), limitNamed(after, 'yield')];
   const [was, now] = [before.strain.peak, after.strain.peak];
   const most = Math.max(staysBent * 1.15, was * 1.06, now * 1.06);
-  const at = scaleLinear([0, most], [0, width]);
+  const at = (strain: number) => (strain / most) * width;
   const [x0, x1] = [at(was), at(now)];
   const way = Math.sign(x1 - x0);
   const short = { again: axisFigure(again), bent: axisFigure(staysBent) };
