@@ -1,4 +1,5 @@
 import { useEffect, useId, useRef, type KeyboardEvent } from 'react';
+import { prepareSums } from './quantity.ts';
 import { useDraft } from './useDraft.ts';
 import { useHintPlace } from './useHintPlace.ts';
 import type { ValueSpec } from './valueSpec.ts';
@@ -53,6 +54,7 @@ export function ValueField({ spec }: { readonly spec: ValueSpec }) {
         data-typing={draft.text !== undefined}
         onChange={(event) => draft.type(event.target.value)}
         onFocus={(event) => {
+          prepareSums();
           draft.enter();
           event.target.select();
         }}

@@ -4,7 +4,6 @@ import type { Assessment } from '../../core/design/assessment.ts';
 import type { Joint } from '../../core/design/joint.ts';
 import { findFamily } from '../../core/flexures/index.ts';
 import type { Result } from '../../core/result.ts';
-import { prepareSums } from '../controls/quantity.ts';
 import { settled } from '../controls/settle.ts';
 import { measuredSaid, MEASURE_IT, sizedSaid, sizeIt } from '../text/briefText.ts';
 import { kindText } from '../text/kindText.ts';
@@ -83,7 +82,7 @@ export function Brief({ joint, assessment, unit, onChange }: Props) {
   );
 
   return (
-    <section className="brief" aria-label="What is wanted" onFocus={prepareSums}>
+    <section className="brief" aria-label="What is wanted">
       <BriefSentence className="wanted" template={measured ? text.measuredBrief : text.brief} of={of}>
         {actions}
       </BriefSentence>
