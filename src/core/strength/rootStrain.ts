@@ -27,7 +27,7 @@ export interface RootShape {
  *
  * Source: plane-bending.
  * @example rootStrainShare({ thickness: 0.84, fillet: 0.8, factor: 1.1 }, 0, 0.84, 0.42) // → 1.1
- * @example rootStrainShare({ thickness: 0.84, fillet: 0.8, factor: 1.1 }, 0.4, 1.0544, 0) // → 0.02582
+ * @example rootStrainShare({ thickness: 0.84, fillet: 0.8, factor: 1.1 }, 0.4, 1.0544, 0) // → 0.01912
  */
 export function rootStrainShare(root: RootShape, outward: Mm, height: Mm, fromMiddle: Mm): number {
   const bending = (fromMiddle / (height / 2)) * (root.thickness / height) ** 2;

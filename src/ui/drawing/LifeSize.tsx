@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { BentOutline } from './BentOutline.tsx';
-import { sweptBox } from './figure.ts';
 import type { Layout } from './layout.ts';
+import { sweptBox } from './motion.ts';
 import { runsPath } from './paths.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -9,7 +9,7 @@ import type { Sheet } from './sheet.ts';
 export function LifeSize({ layout, fraction }: { readonly layout: Layout; readonly fraction: number }) {
   const { figure, sheet, placed, lifeSize } = layout;
   const life = useMemo((): Sheet => ({ ...sheet, scale: 1, pxPerMm: sheet.pxPerMm / sheet.scale, rootX: 0 }), [sheet]);
-  const swept = useMemo(() => sweptBox(figure, 'one way'), [figure]);
+  const swept = useMemo(() => sweptBox(figure, 'oneWay'), [figure]);
   const rest = useMemo(() => runsPath(life, [figure.points], true), [life, figure]);
   if (!placed.lifeSize || !lifeSize) return null;
   const x = placed.lifeSize.x - swept.left * life.pxPerMm;

@@ -1,7 +1,8 @@
 import type { Point } from '../../core/geometry/outline.ts';
 import { asRad } from '../../core/units.ts';
 import { angle as angleFigure } from '../text/numbers.ts';
-import { bentPoint, type Figure } from './figure.ts';
+import type { Figure } from './figure.ts';
+import { bentPoint } from './motion.ts';
 import type { Anchor, Label } from './lettering.ts';
 import { NO_MARKS, type Arrow, type Marks } from './marks.ts';
 import { onSheet, pair, through, type Sheet } from './sheet.ts';

@@ -10,6 +10,8 @@ export interface ClearPaper {
   readonly inkBox: (box: Box) => void;
   /** True when the whole box lies on the paper and nothing is inked there. */
   readonly isClear: (box: Box) => boolean;
+  /** The same question about the paper as it is now, answered at once however large the box. */
+  readonly asItIs: () => (box: Box) => boolean;
 }
 
 /** Small against a letter, so that little room is lost to rounding. */
@@ -29,6 +31,20 @@ export function clearPaper(over: Box): ClearPaper {
     top: row(y),
     bottom: row(y + height),
   });
+
+  /** How many cells are inked above and left of each, for `asItIs`. */
+  const sums = () => {
+    const wide = columns + 1;
+    const sum = new Uint32Array(wide * (rows + 1));
+    for (let j = 0; j < rows; j++) {
+      let across = 0;
+      for (let i = 0; i < columns; i++) {
+        across += cells[j * columns + i] ?? 0;
+        sum[(j + 1) * wide + i + 1] = (sum[j * wide + i + 1] ?? 0) + across;
+      }
+    }
+    return (i: number, j: number) => sum[j * wide + i] ?? 0;
+  };
 
   return {
     ink: (points) => {
@@ -52,6 +68,14 @@ export function clearPaper(over: Box): ClearPaper {
         for (let k = j * columns + left; k <= j * columns + right; k++) if (cells[k] === 1) return false;
       }
       return true;
+    },
+    asItIs: () => {
+      const at = sums();
+      return (box) => {
+        const { left, right, top, bottom } = range(box);
+        if (left < 0 || top < 0 || right >= columns || bottom >= rows) return false;
+        return at(right + 1, bottom + 1) - at(left, bottom + 1) - at(right + 1, top) + at(left, top) === 0;
+      };
     },
   };
 }

@@ -1,10 +1,8 @@
 import { findFamily } from '../../core/flexures/index.ts';
 import { bounds, flatten, type Bounds } from '../../core/geometry/flatten.ts';
 import type { Path, Piece, Point } from '../../core/geometry/outline.ts';
-import { rollPoint } from '../../core/geometry/roll.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
-import { asRad, type Mm, type Rad } from '../../core/units.ts';
-import { densified, gridInside } from './polygon.ts';
+import type { Mm, Rad } from '../../core/units.ts';
 
 /**
  * How the lines lie in the plane that is drawn, which is the plane of bending: `along` the leaf, seen from above;
@@ -43,11 +41,9 @@ const PASSABLE = 1.001;
 
 const LAID = { flat: 'along', crease: 'layers', upright: 'across' } as const;
 
-/** How much may be taken off each pad before its contours no longer fit [mm]. */
-export function sparePad(a: Assessment): Mm {
-  const { outline } = figureOf(a, 0);
-  const pad = -bounds([outline]).left - a.fillet;
-  return Math.max(0, pad - Math.max(SHORTEST_PAD, a.section.thickness + SHORTEST_CORE));
+/** How much may be taken off each pad of a figure before its contours no longer fit [mm]. */
+export function sparePad({ box, fillet, thickness }: Figure): Mm {
+  return Math.max(0, -box.left - fillet - Math.max(SHORTEST_PAD, thickness + SHORTEST_CORE));
 }
 
 function outlineOf(a: Assessment, thickness: Mm, cut: Mm): Path {
@@ -98,39 +94,4 @@ function withShorterPads(path: Path, length: Mm, fillet: Mm, cut: Mm): Path {
       : { ...piece, to: moved(piece.to), centre: moved(piece.centre) },
   );
   return { start: moved(path.start), pieces };
-}
-
-/** Where a point goes when the joint is bent by a fraction of its full travel; below 0 the other way. */
-export function bentPoint(figure: Figure, point: Point, fraction: number): Point {
-  return rollPoint(point, figure.length, asRad(figure.angle * fraction));
-}
-
-/** Points on the edge and inside of all that moves, close enough together that nothing wider than `step` slips through. */
-export function movingPoints({ points, box, length }: Figure, step: Mm): readonly Point[] {
-  const closed = [...points, ...points.slice(0, 1)];
-  const edge = densified(closed, step).filter(({ x }) => x > 0);
-  const inside = gridInside(points, step, length);
-  // The far face of the moving pad is what sweeps furthest; its middle is on the centre line.
-  return [...edge, ...inside, { x: box.right, y: 0 }];
-}
-
-/** Fractions of the travel at which to look: as many as keep the far end from moving more than `step` between two. */
-export function travelSteps({ angle, box }: Figure, step: Mm): readonly number[] {
-  const steps = Math.min(60, Math.max(6, Math.ceil((angle * (box.right + box.top)) / step)));
-  return Array.from({ length: steps + 1 }, (_, i) => i / steps);
-}
-
-/** The rectangle that holds the joint at rest and everywhere it goes [mm]; with the other way too where it is drawn. */
-export function sweptBox(figure: Figure, ways: 'drawn' | 'one way' = 'drawn'): Bounds {
-  const corners = figure.points.filter(({ x }) => x > 0);
-  const there = travelSteps(figure, Math.max(1, figure.box.right / 20));
-  const fractions = figure.bothWays && ways === 'drawn' ? [...there, ...there.map((f) => -f)] : there;
-  const all = fractions.flatMap((fraction) => corners.map((point) => bentPoint(figure, point, fraction)));
-  const { left, right, bottom, top } = figure.box;
-  return {
-    left: Math.min(left, ...all.map(({ x }) => x)),
-    right: Math.max(right, ...all.map(({ x }) => x)),
-    bottom: Math.min(bottom, ...all.map(({ y }) => y)),
-    top: Math.max(top, ...all.map(({ y }) => y)),
-  };
 }

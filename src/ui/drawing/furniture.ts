@@ -24,10 +24,12 @@ export interface Placed {
   readonly top: number;
 }
 
+type IsClear = (box: Box) => boolean;
+
 const APART = 12;
 const CLEARANCE = 8;
-const STEP_X = 6;
-const STEP_Y = 8;
+const STEP_X = 10;
+const STEP_Y = 10;
 const FROM_EDGE = 12;
 /** What is given for a better arrangement, in px by which the sheet may grow. */
 const WORTH = { lifeSize: 50, leftward: 0.12 };
@@ -39,9 +41,10 @@ const MOST = 420;
  * until there is some, and a little more where that brings the section further left or finds room for life size.
  */
 export function placeFurniture(paper: ClearPaper, furniture: Furniture, width: number, lowestTop: number): Placed {
+  const isClear = paper.asItIs();
   let best: { readonly placed: Placed; readonly cost: number } | undefined;
   for (let growth = 0; growth <= Math.min(MOST, best?.cost ?? MOST); growth += STEP_Y) {
-    const placed = rowAt(paper, furniture, width, lowestTop - growth);
+    const placed = rowAt(isClear, furniture, width, lowestTop - growth);
     if (!placed) continue;
     const without = furniture.lifeSize && !placed.lifeSize ? WORTH.lifeSize : 0;
     const cost = growth + without + WORTH.leftward * placed.section.x;
@@ -56,22 +59,22 @@ export function placeFurniture(paper: ClearPaper, furniture: Furniture, width: n
 
 /** Everything in a row under this top edge, or nothing where there is no room. */
 function rowAt(
-  paper: ClearPaper,
+  isClear: IsClear,
   { section, legend, lifeSize }: Furniture,
   width: number,
   top: number,
 ): Placed | undefined {
   const y = top + FROM_EDGE;
-  const first = along(paper, section, width, y, []);
-  const second = first && along(paper, legend, width, y, [first], first.x + first.width + APART);
+  const first = along(isClear, section, width, y, []);
+  const second = first && along(isClear, legend, width, y, [first], first.x + first.width + APART);
   if (!first || !second) return undefined;
-  const third = lifeSize && lifeSizePlace(paper, lifeSize, width, y, [first, second]);
+  const third = lifeSize && lifeSizePlace(isClear, lifeSize, width, y, [first, second]);
   return { section: first, legend: second, lifeSize: third, top };
 }
 
 /** Under the legend, where the eye already is, else anywhere in the row. */
 function lifeSizePlace(
-  paper: ClearPaper,
+  isClear: IsClear,
   size: Size,
   width: number,
   y: number,
@@ -80,14 +83,14 @@ function lifeSizePlace(
   const [, legend] = taken;
   for (const drop of [14, 24, 36]) {
     const under: Box = { ...size, x: legend.x, y: legend.y + legend.height + drop };
-    if (isFree(paper, under, taken) && under.x + under.width < width - FROM_EDGE) return under;
+    if (isFree(isClear, under, taken) && under.x + under.width < width - FROM_EDGE) return under;
   }
-  return along(paper, size, width, y, taken);
+  return along(isClear, size, width, y, taken);
 }
 
 /** The first clear place in a row of the sheet. */
 function along(
-  paper: ClearPaper,
+  isClear: IsClear,
   size: Size,
   width: number,
   y: number,
@@ -96,11 +99,11 @@ function along(
 ): Box | undefined {
   for (let x = from; x + size.width <= width - FROM_EDGE; x += STEP_X) {
     const box = { ...size, x, y };
-    if (isFree(paper, box, taken)) return box;
+    if (isFree(isClear, box, taken)) return box;
   }
   return undefined;
 }
 
-function isFree(paper: ClearPaper, box: Box, taken: readonly Box[]): boolean {
-  return !taken.some((other) => overlap(grown(box, APART), other)) && paper.isClear(grown(box, CLEARANCE));
+function isFree(isClear: IsClear, box: Box, taken: readonly Box[]): boolean {
+  return !taken.some((other) => overlap(grown(box, APART), other)) && isClear(grown(box, CLEARANCE));
 }

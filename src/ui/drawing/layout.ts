@@ -4,7 +4,7 @@ import type { LengthUnit } from '../text/numbers.ts';
 import type { AnglePlan } from './angleDimension.ts';
 import { contoursOf, type Contours } from './contours.ts';
 import { filletLeader, lengthDimension, lengthLine, thicknessDimension } from './dimensions.ts';
-import { figureOf, sparePad, sweptBox, type Figure } from './figure.ts';
+import { figureOf, sparePad, type Figure } from './figure.ts';
 import { placeFurniture, type Placed, type Size } from './furniture.ts';
 import { keepOutLine } from './keepOut.ts';
 import type { Landing } from './landing.ts';
@@ -12,6 +12,7 @@ import { layersAcross, layersAlong, type Layers } from './layers.ts';
 import { labelBox, type Label } from './lettering.ts';
 import { legendPlan, type LegendPlan } from './legendPlan.ts';
 import { together, type Marks } from './marks.ts';
+import { sweptBox } from './motion.ts';
 import { movingBoxes, planAngle, planRadius } from './movingPlan.ts';
 import { cutMarks, faultLeader, keepOutLabel, plateLabel, startMark, type StartMark } from './notes.ts';
 import { keepOutOffset, reachOf, startPlan, type Plan } from './plan.ts';
@@ -60,11 +61,15 @@ export function layOut(
   held?: HeldLayout,
 ): Layout {
   if (held) return layOutAt(a, figureOf(a, held.cut), held.sheet, unit, held);
-  const spare = sparePad(a);
   const small = width < SMALL;
+  const whole = figureOf(a, 0);
+  const spare = sparePad(whole);
+  // Pads as long as there is room for; shorter ones are better than no room for the angle beyond them.
+  const figures = [whole, ...(spare > 0 ? [figureOf(a, spare / 2), figureOf(a, spare)] : [])];
   let last: { readonly figure: Figure; readonly sheet: Sheet } | undefined;
   for (const scale of SCALES) {
-    const found = widest(a, scale, width, nominalPxPerMm, spare, small);
+    const tried = figures.map((figure) => sheetAt(figure, scale, width, nominalPxPerMm, small));
+    const found = tried.find(({ free }) => free >= (small ? 0 : ARC_ROOM)) ?? tried.find(({ free }) => free >= 0);
     if (!found) continue;
     last = found;
     const swept = sweptBox(found.figure);
@@ -73,17 +78,8 @@ export function layOut(
     const layout = layOutAt(a, found.figure, found.sheet, unit);
     if (layout.sheet.bottom - layout.sheet.top <= TALLEST) return layout;
   }
-  const smallest = last ?? sheetAt(figureOf(a, spare), SCALES.at(-1) ?? 1, width, nominalPxPerMm, small);
+  const smallest = last ?? sheetAt(whole, SCALES.at(-1) ?? 1, width, nominalPxPerMm, small);
   return layOutAt(a, smallest.figure, smallest.sheet, unit);
-}
-
-/**
- * The figure at this scale with its pads as long as there is room for, or nothing where even short pads are too long.
- * Shorter pads are better than no room for the angle beyond them.
- */
-function widest(a: Assessment, scale: number, width: number, px: number, spare: number, small: boolean) {
-  const tried = [0, 0.5, 1].map((share) => sheetAt(figureOf(a, spare * share), scale, width, px, small));
-  return tried.find(({ free }) => free >= (small ? 0 : ARC_ROOM)) ?? tried.find(({ free }) => free >= 0);
 }
 
 function sheetAt(figure: Figure, scale: number, width: number, px: number, small: boolean) {
@@ -173,7 +169,7 @@ function layersOf(a: Assessment, figure: Figure, landing: Landing): Layers | und
 /** Room for the joint at 1 : 1 with its words, unless the sheet is at that scale anyway. */
 function lifeSizeOf(figure: Figure, { scale, pxPerMm, small }: Sheet) {
   if (small || scale <= 1) return undefined;
-  const { left, right, top, bottom } = sweptBox(figure, 'one way');
+  const { left, right, top, bottom } = sweptBox(figure, 'oneWay');
   const px = pxPerMm / scale;
   return { width: Math.max(86, (right - left) * px), height: (top - bottom) * px + 22 };
 }

@@ -1,5 +1,6 @@
 import type { Point } from '../../core/geometry/outline.ts';
-import { bentPoint, type Figure } from './figure.ts';
+import type { Figure } from './figure.ts';
+import { bentPoints } from './motion.ts';
 import { densified } from './polygon.ts';
 
 /** Fractions of the travel at which to look, and how closely the edge of the moving pad is followed [mm]. */
@@ -16,7 +17,7 @@ export function padsMeetAt(figure: Figure): number | undefined {
   );
   for (let look = 1; look <= LOOKS; look++) {
     const fraction = look / LOOKS;
-    if (moving.some((point) => isInside(fixed, bentPoint(figure, point, fraction)))) return fraction;
+    if (bentPoints(figure, moving, fraction).some((point) => isInside(fixed, point))) return fraction;
   }
   return undefined;
 }

@@ -2,9 +2,10 @@ import type { Assessment } from '../../core/design/assessment.ts';
 import type { Point } from '../../core/geometry/outline.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { clearPaper, type ClearPaper } from './clearPaper.ts';
-import { bentPoint, movingPoints, sweptBox, travelSteps, type Figure } from './figure.ts';
+import type { Figure } from './figure.ts';
 import { landingOf, type Landing } from './landing.ts';
 import { grown, labelBox, type Box, type Label } from './lettering.ts';
+import { bentPoints, movingPoints, sweptBox, travelSteps } from './motion.ts';
 import { densified, gridInside } from './polygon.ts';
 import { FRAME, onSheet, type Sheet } from './sheet.ts';
 
@@ -28,8 +29,8 @@ export interface Plan {
 /** Nothing is laid out further from the leaf than this [px]. */
 const ROOM = { above: 1600, below: 900 };
 /** Points of the joint are this close together [px], well under the height of a letter. */
-const STEP = 6;
-const INSIDE_STEP = 12;
+const STEP = 8;
+const INSIDE_STEP = 14;
 /** At so many angles a label that moves along is tested against the joint. */
 const LOOKS = 16;
 /** Clear paper round a word [px]. */
@@ -44,8 +45,8 @@ export function startPlan(a: Assessment, figure: Figure, sheet: Sheet, unit: Len
     ...densified([...figure.points, ...figure.points.slice(0, 1)], STEP / sheet.pxPerMm),
     ...gridInside(figure.points, INSIDE_STEP / sheet.pxPerMm, figure.box.left),
   ].map(place);
-  const moving = movingPoints(figure, STEP / sheet.pxPerMm);
-  const at = (fraction: number) => moving.map((point) => place(bentPoint(figure, point, fraction)));
+  const moving = movingPoints(figure, STEP / sheet.pxPerMm, INSIDE_STEP / sheet.pxPerMm);
+  const at = (fraction: number) => bentPoints(figure, moving, fraction).map(place);
   for (const kept of [paper, restPaper]) {
     kept.ink(rest);
     kept.inkBox({ x: 0, y: -ROOM.above, width: FRAME, height: over.height });
@@ -59,7 +60,11 @@ export function startPlan(a: Assessment, figure: Figure, sheet: Sheet, unit: Len
 /** The outline drawn where the joint goes the other way: words may stand inside it, but not on it. */
 function ghostOf(figure: Figure, sheet: Sheet): Point[] {
   const edge = densified([...figure.points, ...figure.points.slice(0, 1)], STEP / sheet.pxPerMm);
-  return edge.filter(({ x }) => x > 0).map((point) => onSheet(sheet, bentPoint(figure, point, -1)));
+  return bentPoints(
+    figure,
+    edge.filter(({ x }) => x > 0),
+    -1,
+  ).map((point) => onSheet(sheet, point));
 }
 
 /** Keeps a place clear from now on. */

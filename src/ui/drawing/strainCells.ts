@@ -78,14 +78,14 @@ function leafSectors(
     const near = stops.slice(1).map((end, i) => ({ start: stops[i] ?? 0, end }));
     const cells = near.flatMap(({ start, end }, i) => {
       const share = i === near.length - 1 ? 2 * middle : at((start + end) / 2);
-      const across = { low: low * thickness, high: high * thickness };
+      const heights = { low: low * thickness, high: high * thickness };
       const isMiddle = end === length / 2;
       // The two halves of the long middle are one piece.
       const both = isMiddle
-        ? [{ start, end: length - start, ...across }]
+        ? [{ start, end: length - start, ...heights }]
         : [
-            { start, end, ...across },
-            { start: length - end, end: length - start, ...across },
+            { start, end, ...heights },
+            { start: length - end, end: length - start, ...heights },
           ];
       return both.map((sector) => ({ share, sector }));
     });
