@@ -8,6 +8,7 @@ import { REFUSED_TEXT, stripText } from '../text/stripText.ts';
 import { assessOnce } from './assessOnce.ts';
 import { outlineOf } from './outlineOf.ts';
 import { Thumbnail } from './Thumbnail.tsx';
+import { useInSight } from './useInSight.ts';
 
 interface Props {
   readonly joint: Joint;
@@ -18,12 +19,13 @@ interface Props {
 
 /** One joint in the strip: its number, its life-size silhouette, its name and its verdict; the open one is renamed here. */
 export const JointStripCell = memo(function JointStripCell({ joint, place, isCurrent, onSelect }: Props) {
+  const cell = useInSight<HTMLLIElement>(isCurrent);
   const renameJoint = useSession((state) => state.renameJoint);
   const { id, name } = joint;
   const assessed = assessOnce(joint);
   const grade = assessed.ok ? assessed.value.verdict.grade : 'fail';
   return (
-    <li className="jt">
+    <li className="jt" ref={cell}>
       <button type="button" aria-current={isCurrent ? 'true' : undefined} onClick={() => onSelect(id)}>
         <span className="n">{place}</span>
         <span className="room">{assessed.ok && <Thumbnail outline={outlineOf(assessed.value)} />}</span>
