@@ -5,6 +5,12 @@ import { demoPart } from '../../../src/store/demoPart.ts';
 import { copyName, newName, noticeText, partFileName } from '../../../src/ui/text/shellText.ts';
 import { stripText } from '../../../src/ui/text/stripText.ts';
 
+function said(joint: Joint): string {
+  const assessed = assess(joint);
+  if (!assessed.ok) throw new Error('the joint must be one that can be assessed');
+  return stripText(assessed.value);
+}
+
 describe('names that the page gives', () => {
   it('a copy is called so once, and counted after that', () => {
     expect(copyName('Lid', ['Lid'])).toBe('Lid, copy');
@@ -37,11 +43,6 @@ describe('what the slip says', () => {
 });
 
 describe('what a cell of the strip says', () => {
-  const said = (joint: Joint) => {
-    const assessed = assess(joint);
-    if (!assessed.ok) throw new Error('the joint must be one that can be assessed');
-    return stripText(assessed.value);
-  };
   const [flap, , clip] = demoPart().joints as [Joint, Joint, Joint];
 
   it('names the verdict and the one number that decides it', () => {
