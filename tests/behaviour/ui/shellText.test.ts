@@ -5,7 +5,7 @@ import { demoPart } from '../../../src/store/demoPart.ts';
 import { copyName, newName, noticeText, partFileName } from '../../../src/ui/text/shellText.ts';
 import { stripText } from '../../../src/ui/text/stripText.ts';
 
-function said(joint: Joint): string {
+function cellText(joint: Joint): string {
   const assessed = assess(joint);
   if (!assessed.ok) throw new Error('the joint must be one that can be assessed');
   return stripText(assessed.value);
@@ -46,12 +46,12 @@ describe('what a cell of the strip says', () => {
   const [flap, , clip] = demoPart().joints as [Joint, Joint, Joint];
 
   it('names the verdict and the one number that decides it', () => {
-    expect(said(flap)).toMatch(/^Caution, \d\d in 100$/);
-    expect(said(clip)).toBe('Caution, 1.50 lines');
+    expect(cellText(flap)).toMatch(/^Caution, \d\d in 100$/);
+    expect(cellText(clip)).toBe('Caution, 1.50 lines');
   });
 
   it('gives no number where nobody has counted', () => {
     const gentle = { ...flap, sizes: { ...flap.sizes, length: 100 } };
-    expect(said({ ...gentle, movement: { ...gentle.movement, cycles: 1e8 } })).toBe('Beyond the data');
+    expect(cellText({ ...gentle, movement: { ...gentle.movement, cycles: 1e8 } })).toBe('Beyond the data');
   });
 });
