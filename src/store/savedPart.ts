@@ -3,7 +3,7 @@
  * never overwritten: it is set aside under its own key and can be downloaded.
  */
 import type { Part } from '../core/design/joint.ts';
-import { readPart, writePart } from '../files/partFile.ts';
+import { readKeptPart, writePart } from '../files/partFile.ts';
 
 /** Bytes by key; every call may fail. */
 export interface PartStorage {
@@ -67,7 +67,7 @@ export async function findSaved(storage: PartStorage): Promise<Found> {
   const stored = await storage.get(KEY);
   if (stored === undefined) return { setAside };
   const text = asText(stored);
-  const read = readPart(text);
+  const read = readKeptPart(text);
   if (read.ok) return { part: read.value, setAside };
   const record = { key: freeAsideKey(setAside), text, why: read.problems[0].message };
   await storage.set(record.key, { text: record.text, why: record.why });
@@ -77,7 +77,7 @@ export async function findSaved(storage: PartStorage): Promise<Found> {
 
 /** The part that another window has saved since, if it can be read. */
 export async function savedNow(storage: PartStorage): Promise<Part | undefined> {
-  const read = readPart(asText(await storage.get(KEY)));
+  const read = readKeptPart(asText(await storage.get(KEY)));
   return read.ok ? read.value : undefined;
 }
 

@@ -15,7 +15,7 @@ test('keeps everything over a reload', async ({ page }) => {
   await page.reload();
   await expect(page.getByRole('contentinfo')).toContainText('of 4');
   await expect(page.locator('html')).toHaveAttribute('data-theme', 'blueprint');
-  await expect(field(page, 'Leaf length')).toHaveValue('0.6890');
+  await expect(field(page, 'Leaf length')).toHaveValue('0.689');
 });
 
 test('exports a part, and takes it back as it was', async ({ page }) => {

@@ -15,7 +15,7 @@ for (const size of SIZES) {
       await page.goto('/');
       await expect(page.getByRole('region', { name: 'Curves' }).getByRole('figure')).toHaveCount(3);
       expect(await violations(page)).toEqual([]);
-      await page.getByRole('button', { name: 'More' }).click();
+      await page.getByRole('button', { name: 'More', exact: true }).click();
       expect(await violations(page)).toEqual([]);
       await context.close();
     });
@@ -58,7 +58,7 @@ test('loads at most 150 kB of script before the first screen stands', async ({ p
   });
   await page.goto('/');
   await expect(verdict(page).getByRole('heading')).toBeVisible();
-  await expect(page.getByRole('slider', { name: 'Flexing length' })).toBeVisible();
+  await expect(page.getByRole('slider', { name: 'Flexing length', exact: true })).toBeVisible();
   standing = true;
   expect(bytes).toBeGreaterThan(60_000);
   expect(bytes).toBeLessThanOrEqual(150_000);
