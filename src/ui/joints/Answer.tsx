@@ -1,3 +1,4 @@
+import { memo, useDeferredValue } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Joint } from '../../core/design/joint.ts';
 import type { Result } from '../../core/result.ts';
@@ -15,7 +16,9 @@ interface Props {
   readonly onUse: (next: Joint, said: string) => void;
 }
 
-function Below({ assessment, unit, onUse }: Omit<Props, 'assessment'> & { readonly assessment: Assessment }) {
+type BelowProps = Omit<Props, 'assessment'> & { readonly assessment: Assessment };
+
+const Below = memo(function Below({ assessment, unit, onUse }: BelowProps) {
   const { grade } = assessment.verdict;
   return (
     <>
@@ -24,16 +27,18 @@ function Below({ assessment, unit, onUse }: Omit<Props, 'assessment'> & { readon
       <WorthKnowing notes={assessment.notes} unit={unit} />
     </>
   );
-}
+});
 
 /** The answer to the brief: the verdict, then the ways out, or room to spare where it passes. */
 export function Answer({ assessment, unit, onUse }: Props) {
+  // Ways out are tried by the hundred: the verdict must not wait for them.
+  const later = useDeferredValue(assessment);
   return (
     <div className="answer">
       <Verdict assessment={assessment} unit={unit} />
-      {assessment.ok && (
+      {assessment.ok && later.ok && (
         <div className="ways">
-          <Below assessment={assessment.value} unit={unit} onUse={onUse} />
+          <Below assessment={later.value} unit={unit} onUse={onUse} />
         </div>
       )}
     </div>

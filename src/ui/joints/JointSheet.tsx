@@ -1,4 +1,4 @@
-import { lazy, Suspense } from 'react';
+import { lazy, memo, Suspense, useDeferredValue } from 'react';
 import type { Joint } from '../../core/design/joint.ts';
 import { useChoices } from '../../store/choices.ts';
 import { useSession } from '../../store/session.ts';
@@ -12,8 +12,9 @@ import { useSoon } from './useSoon.ts';
 // The drawing is asked for at once, but in a file of its own: the brief and the answer must not wait for it.
 const drawing = import('../drawing/JointDrawing.tsx');
 const JointDrawing = lazy(async () => ({ default: (await drawing).JointDrawing }));
-const Curves = lazy(async () => ({ default: (await import('../charts/Curves.tsx')).Curves }));
-const Foot = lazy(async () => ({ default: (await import('./Foot.tsx')).Foot }));
+// Remembered, so that a change first redraws what is being looked at and these follow in a moment of their own.
+const Curves = memo(lazy(async () => ({ default: (await import('../charts/Curves.tsx')).Curves })));
+const Foot = memo(lazy(async () => ({ default: (await import('./Foot.tsx')).Foot })));
 
 /** One joint on the sheet: what is wanted, the answer, the drawing, the curves, and what to carry away. */
 export function JointSheet({ joint }: { joint: Joint }) {
@@ -24,6 +25,7 @@ export function JointSheet({ joint }: { joint: Joint }) {
   const changeJoint = useSession((state) => state.changeJoint);
   const [soon, place] = useSoon();
   const assessed = assessOnce(joint);
+  const later = useDeferredValue(assessed);
   const waiting = <section className="curves" aria-busy="true" ref={place} />;
   return (
     <>
@@ -45,10 +47,10 @@ export function JointSheet({ joint }: { joint: Joint }) {
           </section>
           {joint.measuredThickness !== undefined && <ScalingTable assessment={assessed.value} unit={unit} />}
           {!soon && waiting}
-          {soon && (
+          {soon && later.ok && (
             <Suspense fallback={waiting}>
-              <Curves assessment={assessed.value} bent={bent} unit={unit} onSize={sizeTo} />
-              <Foot assessment={assessed.value} unit={unit} />
+              <Curves assessment={later.value} bent={bent} unit={unit} onSize={sizeTo} />
+              <Foot assessment={later.value} unit={unit} />
             </Suspense>
           )}
         </>
