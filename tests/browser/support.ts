@@ -13,7 +13,7 @@ const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
  * A page that must stay silent: no error, no complaint on the console, and no request that leaves for another host.
  */
 export const test = base.extend({
-  page: async ({ page, baseURL }, use) => {
+  page: async ({ page, baseURL }, provide) => {
     const trouble: string[] = [];
     page.on('pageerror', (error) => trouble.push(error.message));
     page.on('console', (message) => {
@@ -23,7 +23,7 @@ export const test = base.extend({
       const url = request.url();
       if (!url.startsWith(`${baseURL}/`) && !/^(data|blob):/.test(url)) trouble.push(`asked ${url}`);
     });
-    await use(page);
+    await provide(page);
     expect(trouble).toEqual([]);
   },
 });
