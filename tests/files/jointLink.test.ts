@@ -4,6 +4,7 @@ import { FAMILIES } from '../../src/core/flexures/index.ts';
 import { asRad, radians } from '../../src/core/units.ts';
 import { MAX_LINK_LENGTH, readJointLink, RESERVED_KEYS, writeJointLink } from '../../src/files/jointLink.ts';
 import { readPart } from '../../src/files/partFile.ts';
+import { changed, LEAF } from '../support/joints.ts';
 import { joint } from '../support/partGenerators.ts';
 
 const LINK =
@@ -136,22 +137,7 @@ describe('a joint link', () => {
 
   it('is judged as a part file is', () => {
     const link = readJointLink(LINK.replace('length=12', 'length=300'));
-    const same = {
-      id: 'a',
-      name: 'a',
-      family: 'straightLeaf',
-      sizes: { lines: 2, length: 300, depth: 6, fillet: 0.8, pad: 4, inRow: 1 },
-      movement: { angle: radians(35), ways: 'one way', cycles: 5000, held: false, chance: 0.95 },
-      profile: {
-        nozzle: 0.4,
-        lineWidth: 0.42,
-        layerHeight: 0.2,
-        firstLayerHeight: 0.2,
-        lying: 'flat',
-        fitRule: 'nominal',
-        filament: 'petg',
-      },
-    };
+    const same = changed(LEAF, { sizes: { length: 300 } });
     const part = { name: 'a', invented: false, joints: [same] };
     const file = readPart(JSON.stringify({ format: 'bendbook-part', version: 1, units: 'mm N MPa rad', part }));
     if (link.ok || file.ok) throw new Error('both must be refused');

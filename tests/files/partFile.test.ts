@@ -5,24 +5,10 @@ import type { Problem } from '../../src/core/problems.ts';
 import { radians } from '../../src/core/units.ts';
 import { MAX_NAME } from '../../src/files/names.ts';
 import { MAX_PART_BYTES, readKeptPart, readPart, readPartBytes, writePart } from '../../src/files/partFile.ts';
+import { LEAF as WORKED } from '../support/joints.ts';
 import { migrate, type Document, type Migration } from '../../src/files/partMigrations.ts';
 
-const LEAF: Joint = {
-  id: 'flap',
-  name: 'Rain flap',
-  family: 'straightLeaf',
-  sizes: { lines: 2, length: 12, depth: 6, fillet: 0.8, pad: 4, inRow: 1 },
-  movement: { angle: radians(35), ways: 'one way', cycles: 5000, held: false, chance: 0.9 },
-  profile: {
-    nozzle: 0.4,
-    lineWidth: 0.42,
-    layerHeight: 0.2,
-    firstLayerHeight: 0.2,
-    lying: 'flat',
-    fitRule: 'nominal',
-    filament: 'petg',
-  },
-};
+const LEAF = { ...WORKED, id: 'flap', name: 'Rain flap' };
 const PART = { name: 'Station', invented: false, joints: [LEAF] };
 
 type Changes = { readonly [key: string]: unknown };

@@ -31,7 +31,7 @@ export function usageNotes(
   }
   if (degrees(set) >= NOTABLE_SET_DEG) {
     const setDeg = Number(degrees(set).toFixed(1));
-    const message = `About ${setDeg} degrees stay after one bend, by the yield stress; a held bend leaves more`;
+    const message = `Up to about ${setDeg} degrees may stay after one bend; a plastic springs back more than this estimate by its yield stress, and a held bend leaves more`;
     notes.push({ code: 'takes-a-set', message, field: 'movement.angle', value: setDeg });
   }
   if (filament.properties.thickSectionStrainFactor && section.thickness > THICK_SECTION) {

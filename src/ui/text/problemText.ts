@@ -106,7 +106,7 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
 
   'takes-a-set': valued(
     (p) =>
-      `After one bend about ${Math.round(Number(p.value))}° stay in it (by the yield stress, at once; a held bend leaves more).`,
+      `Up to about ${Math.round(Number(p.value))}° may stay after one bend, by the yield stress; most plastics spring back further, and a held bend leaves more.`,
   ),
 
   'beyond-data': () => 'More flexes than anyone has counted, so no life is given.',
