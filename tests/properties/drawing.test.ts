@@ -9,7 +9,7 @@ import { fibre, padTransform } from '../../src/ui/drawing/bentPath.ts';
 import { handlesOf } from '../../src/ui/drawing/handles.ts';
 import { layOut } from '../../src/ui/drawing/layout.ts';
 import { NOMINAL_PX_PER_MM, onSheet, pair, SCALES } from '../../src/ui/drawing/sheet.ts';
-import { strainLevels } from '../../src/ui/drawing/strainCells.ts';
+import { strainMap } from '../../src/ui/drawing/strainMap.ts';
 import { joint } from '../support/partGenerators.ts';
 
 const drawn = fc
@@ -45,17 +45,16 @@ describe('the drawing of any joint', () => {
     );
   });
 
-  it('shows no more strain than the peak and some of every level it keeps', () => {
+  it('shows strain from none to the peak and no more, in rising steps', () => {
     fc.assert(
       fc.property(drawn, ({ layout }) => {
-        const levels = strainLevels(layout.a, layout.figure, 8);
-        expect(levels.length).toBeGreaterThan(0);
-        for (const { share, leaf, fixed, moving } of levels) {
-          expect(share).toBeGreaterThan(0);
-          expect(share).toBeLessThanOrEqual(layout.a.strain.rootFactor);
-          expect(leaf.length + fixed.length).toBeGreaterThan(0);
-          expect(moving.length).toBe(fixed.length);
-        }
+        const { along, roots } = strainMap(layout.a, layout.figure, 8);
+        const shares = roots.map(({ share }) => share);
+        expect(shares).toEqual(shares.toSorted((p, q) => p - q));
+        expect(Math.min(...shares)).toBeGreaterThan(0);
+        expect(Math.max(...shares)).toBeLessThan(layout.a.strain.rootFactor);
+        expect(along.every(({ share }) => share > 0 && share < 1)).toBe(true);
+        expect(numbersIn(roots).filter((value) => !Number.isFinite(value))).toEqual([]);
       }),
       RUNS,
     );

@@ -26,31 +26,40 @@ export function SheetView({ layout, fraction, label, description, onSize, onHold
   const id = useId();
   const { sheet, a } = layout;
   const height = sheet.bottom - sheet.top;
+  const paper = { width: sheet.width, height, viewBox: `0 ${sheet.top} ${sheet.width} ${height}` };
   return (
-    <svg
+    <div
       className="fig"
-      // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- a drawing that holds sliders is a group, and none of those tags draws
+      // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- none of those tags is a drawing that holds sliders
       role="group"
       aria-label={label}
       aria-describedby={`${id}-words`}
-      width={sheet.width}
-      height={height}
-      viewBox={`0 ${sheet.top} ${sheet.width} ${height}`}
+      style={{ width: sheet.width, height }}
     >
-      <desc id={`${id}-words`}>{description}</desc>
-      <Defs layout={layout} id={id} />
-      <g aria-hidden="true">
+      <p className="vh" id={`${id}-words`}>
+        {description}
+      </p>
+      <svg {...paper} aria-hidden="true">
+        <Defs layout={layout} id={id} />
         <Ground sheet={sheet} />
         <RestLayer layout={layout} hatch={`${id}-hatch`} />
+      </svg>
+      <svg {...paper} aria-hidden="true" className="moves">
         <StrainLayer layout={layout} fraction={fraction} fade={id} />
+      </svg>
+      <svg {...paper} aria-hidden="true">
         <RestLines layout={layout} />
-        <MovingLayer layout={layout} fraction={fraction} />
         <Still layout={layout} hatch={`${id}-hatch`} />
-        <LifeSize layout={layout} fraction={fraction} />
-        <LegendPointer layout={layout} strain={a.strain.peak * fraction} />
-      </g>
-      {onSize && onHold && <Handles layout={layout} onSize={onSize} onHold={onHold} />}
-    </svg>
+      </svg>
+      <svg {...paper} className="moves">
+        <g aria-hidden="true">
+          <MovingLayer layout={layout} fraction={fraction} />
+          <LifeSize layout={layout} fraction={fraction} />
+          <LegendPointer layout={layout} strain={a.strain.peak * fraction} />
+        </g>
+        {onSize && onHold && <Handles layout={layout} onSize={onSize} onHold={onHold} />}
+      </svg>
+    </div>
   );
 }
 

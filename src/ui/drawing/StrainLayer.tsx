@@ -1,13 +1,13 @@
 import { memo, useMemo } from 'react';
-import { padTransform, sectorPath, STRAIGHT } from './bentPath.ts';
+import { bentShapes, padTransform, sectorPath, STRAIGHT } from './bentPath.ts';
 import type { Layout } from './layout.ts';
 import { runsPath } from './paths.ts';
 import { strainColour } from './ramp.ts';
-import { strainLevels } from './strainCells.ts';
+import { strainMap } from './strainMap.ts';
 
-/** Strips across the thickness: each a px or two, an even number so that the middle lies between two. */
-function bandsFor(thickness: number): number {
-  return 2 * Math.min(14, Math.max(3, Math.round(thickness / 3.2)));
+/** Strips of colour on either side of the middle: each a px or two. */
+function stripsFor(thickness: number): number {
+  return Math.min(14, Math.max(4, Math.round(thickness / 2.6)));
 }
 
 /** The bent leaf, coloured by how much it strains there. */
@@ -21,35 +21,40 @@ export const StrainLayer = memo(function StrainLayer({
   readonly fade: string;
 }) {
   const { a, figure, sheet, legend } = layout;
-  const levels = useMemo(() => {
-    const bands = bandsFor(figure.thickness * sheet.pxPerMm);
-    return strainLevels(a, figure, bands).map((level) => ({
-      ...level,
-      fixedPath: runsPath(sheet, level.fixed, true),
-      movingPath: runsPath(sheet, level.moving, true),
+  const map = useMemo(() => {
+    const { along, roots } = strainMap(a, figure, stripsFor(figure.thickness * sheet.pxPerMm));
+    const steps = roots.map(({ share, fixedRoot, movingRoot, leaf }) => ({
+      share,
+      leaf,
+      fixed: runsPath(sheet, fixedRoot, true),
+      moving: runsPath(sheet, movingRoot, true),
     }));
+    return { along, steps };
   }, [a, figure, sheet]);
   const angle = figure.angle * fraction;
   if (Math.abs(angle) < STRAIGHT) return null;
   const roll = { sheet, length: figure.length, angle };
-  const colours = levels.map(({ share }) => strainColour(share * a.strain.nominal * Math.abs(fraction), legend));
+  const ink = (share: number) => ({ fill: strainColour(share * a.strain.nominal * Math.abs(fraction), legend) });
   return (
-    <g className="strain">
+    <g>
       <g mask={`url(#${fade}-fixed)`}>
-        {levels.map(({ share, fixedPath }, i) => (
-          <path key={share} d={fixedPath} style={{ color: colours[i] }} />
+        {map.steps.map(({ share, fixed }) => (
+          <path key={share} d={fixed} style={ink(share)} />
         ))}
       </g>
       <g transform={padTransform(roll)}>
         <g mask={`url(#${fade}-moving)`}>
-          {levels.map(({ share, movingPath }, i) => (
-            <path key={share} d={movingPath} style={{ color: colours[i] }} />
+          {map.steps.map(({ share, moving }) => (
+            <path key={share} d={moving} style={ink(share)} />
           ))}
         </g>
       </g>
-      {levels.map(({ share, leaf }, i) => (
-        <path key={share} d={leaf.map((sector) => sectorPath(roll, sector)).join('')} style={{ color: colours[i] }} />
+      {map.along.map(({ share, sector }) => (
+        <path key={share} d={sectorPath(roll, sector)} style={ink(share)} />
       ))}
+      {map.steps.map(
+        ({ share, leaf }) => leaf.length > 0 && <path key={share} d={bentShapes(roll, leaf)} style={ink(share)} />,
+      )}
     </g>
   );
 });
@@ -58,31 +63,20 @@ export const StrainLayer = memo(function StrainLayer({
 export const Defs = memo(function Defs({ layout, id }: { readonly layout: Layout; readonly id: string }) {
   const { figure, sheet } = layout;
   const s = sheet.pxPerMm;
-  const { fillet, length, box } = figure;
-  const high = (box.top - box.bottom) * s;
+  const { fillet, length, thickness } = figure;
+  const high = (thickness / 2 + fillet) * s + 1;
   const mask = (name: string, root: number, out: 1 | -1) => {
     const [from, to] = [root + out * fillet * 0.3 * s, root + out * fillet * 0.95 * s];
+    // No larger than the root: the smaller a mask, the cheaper each frame.
+    const area = { x: Math.min(root, root + out * fillet * s) - 1, y: -high, width: fillet * s + 2, height: 2 * high };
     return (
       <g key={name}>
         <linearGradient id={`${id}-${name}-g`} gradientUnits="userSpaceOnUse" x1={from} x2={to} y1={0} y2={0}>
           <stop offset="0" stopColor="#fff" />
           <stop offset="1" stopColor="#000" />
         </linearGradient>
-        <mask
-          id={`${id}-${name}`}
-          maskUnits="userSpaceOnUse"
-          x={root - (fillet + 1) * s}
-          y={-high}
-          width={2 * (fillet + 1) * s}
-          height={2 * high}
-        >
-          <rect
-            x={root - (fillet + 1) * s}
-            y={-high}
-            width={2 * (fillet + 1) * s}
-            height={2 * high}
-            fill={`url(#${id}-${name}-g)`}
-          />
+        <mask id={`${id}-${name}`} maskUnits="userSpaceOnUse" {...area}>
+          <rect {...area} fill={`url(#${id}-${name}-g)`} />
         </mask>
       </g>
     );

@@ -1,6 +1,7 @@
+import type { Point } from '../../core/geometry/outline.ts';
 import type { Mm } from '../../core/units.ts';
 import { pair, onSheet, type Sheet } from './sheet.ts';
-import type { Sector } from './strainCells.ts';
+import type { Sector } from './strainMap.ts';
 
 /** The arc that a leaf has taken: what its paths on the sheet need, worked out once for each angle. */
 export interface Roll {
@@ -40,6 +41,11 @@ export function fibre(roll: Roll, from: Mm, to: Mm, y: Mm): string {
 /** A sector of the bent leaf, closed. */
 export function sectorPath(roll: Roll, { start, end, low, high }: Sector): string {
   return `M${at(roll, start, high)}${arcTo(roll, start, end, high)}L${at(roll, end, low)}${arcTo(roll, end, start, low)}Z`;
+}
+
+/** Polygons of the leaf, drawn before bending, where they have bent to. */
+export function bentShapes(roll: Roll, shapes: readonly (readonly Point[])[]): string {
+  return shapes.map((shape) => `M${shape.map(({ x, y }) => at(roll, x, y)).join('L')}Z`).join('');
 }
 
 /** How the moving pad, drawn as if the root were still at (length, 0), is carried to where it is now. */

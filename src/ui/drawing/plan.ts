@@ -27,7 +27,7 @@ export interface Plan {
 }
 
 /** Nothing is laid out further from the leaf than this [px]. */
-const ROOM = { above: 1600, below: 900 };
+const ROOM = { above: 1100, below: 600 };
 /** Points of the joint are this close together [px], well under the height of a letter. */
 const STEP = 8;
 const INSIDE_STEP = 14;

@@ -16,13 +16,15 @@ export function densified(points: readonly Point[], step: number): Point[] {
 /** Where a closed polygon crosses a level line, in rising order: inside between each odd one and the next. */
 export function crossings(polygon: readonly Point[], axis: 'x' | 'y', level: number): number[] {
   const other = axis === 'y' ? 'x' : 'y';
-  return polygon
-    .flatMap((a, i) => {
-      const b = polygon[(i + 1) % polygon.length] ?? a;
-      if (a[axis] <= level === b[axis] <= level) return [];
-      return [a[other] + ((level - a[axis]) / (b[axis] - a[axis])) * (b[other] - a[other])];
-    })
-    .toSorted((p, q) => p - q);
+  const found: number[] = [];
+  let a = polygon.at(-1);
+  for (const b of polygon) {
+    if (a && a[axis] <= level !== b[axis] <= level) {
+      found.push(a[other] + ((level - a[axis]) / (b[axis] - a[axis])) * (b[other] - a[other]));
+    }
+    a = b;
+  }
+  return found.toSorted((p, q) => p - q);
 }
 
 /** The stretches of a level line that lie inside a closed polygon. */
