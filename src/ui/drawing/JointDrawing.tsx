@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState, type ComponentProps } from 'react';
 import './drawing.css';
 import type { Assessment } from '../../core/design/assessment.ts';
 import { describeFigure, meetFigure, rowFigure, VIEWS } from '../text/drawingText.ts';
@@ -26,6 +26,8 @@ interface Props {
   /** Told the scale of the drawing, for the title block. */
   readonly onScale?: (text: string) => void;
 }
+
+type Handling = Pick<ComponentProps<typeof SheetView>, 'onSize' | 'onHold'>;
 
 /** Between the two drawings that stand side by side [px]. */
 const GAP = 20;
@@ -68,17 +70,19 @@ export function JointDrawing({ assessment, bent, unit, onBent, onSize, onScale }
     [layout, assessment],
   );
   const said = layout ? describeFigure(assessment, layout.figure.laid, scale, unit) : '';
-  const view = (at: number, label: string) =>
-    layout && (
-      <SheetView layout={layout} fraction={at} label={label} description={said} onSize={onSize} onHold={onHold} />
-    );
+  const view = (at: number, label: string, handles: Handling = { onSize, onHold }) =>
+    layout && <SheetView layout={layout} fraction={at} label={label} description={said} {...handles} />;
   return (
     <figure className="drawing" ref={frame}>
       <figcaption className="cap">
         <span>
           <b>Fig. 1</b> {layout && VIEWS[layout.figure.laid]}, scale <b className="nw">{scale}</b>; grid 1 mm
           {row === '' ? '' : `; ${row}`}
-          {meets && <b className="meets">; {meets}</b>}
+          {meets !== '' && (
+            <>
+              ; <b className="meets">{meets}</b>
+            </>
+          )}
         </span>
         <span>
           ink: as printed; pencil: as bent{' '}
@@ -98,7 +102,7 @@ export function JointDrawing({ assessment, bent, unit, onBent, onSize, onScale }
       {isPair ? (
         <div className="pair">
           {view(0, 'Fig. 1, the joint at rest')}
-          {view(1, 'Fig. 1, the joint at full travel')}
+          {view(1, 'Fig. 1, the joint at full travel', {})}
         </div>
       ) : (
         view(fraction, 'Fig. 1, the joint at rest and as bent')
@@ -108,7 +112,7 @@ export function JointDrawing({ assessment, bent, unit, onBent, onSize, onScale }
         fraction={fraction}
         onBent={onBent}
         moveLabel={isStill ? 'Side by side' : playing === undefined ? 'Move it' : 'Stop'}
-        isMoving={isStill ? isTwofold : playing !== undefined}
+        isPressed={isStill ? isTwofold : undefined}
         onMove={isStill ? () => setTwofold(!isTwofold) : toggle}
       />
     </figure>

@@ -3,7 +3,7 @@ import type { Arrow, Marks } from './marks.ts';
 
 const TONES = { ink: '', bold: 'tb', quiet: 't2', pencil: 'ta', fault: 'tf' } as const;
 
-export function Words({ text, x, y, anchor, tone, size, upright }: Label) {
+function Words({ text, x, y, anchor, tone, size, upright }: Label) {
   const place = upright === true ? { transform: `translate(${x} ${y}) rotate(-90)` } : { x, y };
   return (
     <text {...place} textAnchor={anchor} className={`halo ${TONES[tone]} ${size === 12 ? 's12' : ''}`}>
@@ -12,7 +12,7 @@ export function Words({ text, x, y, anchor, tone, size, upright }: Label) {
   );
 }
 
-export function Head({ x, y, turn }: Arrow) {
+function Head({ x, y, turn }: Arrow) {
   return (
     <path
       className="I"

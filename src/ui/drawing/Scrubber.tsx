@@ -12,12 +12,13 @@ interface Props {
   readonly fraction: number;
   readonly onBent: (fraction: number) => void;
   readonly moveLabel: string;
-  readonly isMoving: boolean;
+  /** Of a button that stays down until it is pressed again. */
+  readonly isPressed: boolean | undefined;
   readonly onMove: () => void;
 }
 
 /** Moves a joint through its travel: a drafting scale in degrees, and what is felt where it stands. */
-export function Scrubber({ assessment, fraction, onBent, moveLabel, isMoving, onMove }: Props) {
+export function Scrubber({ assessment, fraction, onBent, moveLabel, isPressed, onMove }: Props) {
   const full = assessment.joint.movement.angle;
   const [track, width] = useWidth<HTMLDivElement>();
   const scale = useMemo(() => draftingScale(full, Math.max(1, width)), [full, width]);
@@ -41,7 +42,7 @@ export function Scrubber({ assessment, fraction, onBent, moveLabel, isMoving, on
 
   return (
     <div className="scrub">
-      <button type="button" className="b" aria-pressed={isMoving} onClick={onMove}>
+      <button type="button" className="b" aria-pressed={isPressed} onClick={onMove}>
         {moveLabel}
       </button>
       <div className="track" ref={track}>

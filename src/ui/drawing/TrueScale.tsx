@@ -25,8 +25,8 @@ export function TrueScale({ pxPerMm, width, onUse, onClose }: Props) {
     <section className="true-scale" aria-labelledby={`${id}-head`}>
       <h3 id={`${id}-head`}>Is a millimetre true on this screen?</h3>
       <p>
-        Hold the long edge of a bank card, 85.60 mm, against the bar. Drag until bar and card are equally long. At full
-        size the drawing then is to scale.
+        Hold the long edge of a bank card, 85.60 mm, against the bar and make the bar as long as the card. The drawing
+        then is at the scale it states.
       </p>
       <svg
         aria-hidden="true"

@@ -8,7 +8,7 @@ import { passableOutline, type Figure } from './figure.ts';
 import { stretches, trimmed } from './polygon.ts';
 
 /** The middle of one line of plastic, as the nozzle goes [mm]. */
-export type Run = readonly Point[];
+type Run = readonly Point[];
 
 export interface Contours {
   readonly runs: readonly Run[];

@@ -4,13 +4,13 @@ import { contourInsets, thicknessOfLines } from '../../core/print/wholeLines.ts'
 import type { Mm } from '../../core/units.ts';
 
 /** A strip along the leaf, between two heights across its thickness [mm], 0 at the middle. */
-export interface Strip {
+interface Strip {
   readonly from: Mm;
   readonly to: Mm;
 }
 
 /** Where nothing is laid, or where two lines want the same place. */
-export interface Fault extends Strip {
+interface Fault extends Strip {
   readonly kind: 'gap' | 'squeeze';
 }
 

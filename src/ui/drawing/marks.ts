@@ -80,11 +80,6 @@ export function uprightDimension(y0: number, y1: number, x: number, from: number
   return { ...marks, lines: marks.lines + extension, labels: [label] };
 }
 
-/** The same marks somewhere else. */
-export function movedLabel(label: Label, by: Point): Label {
-  return { ...label, x: label.x + by.x, y: label.y + by.y };
-}
-
 /** A box round a point. */
 export function boxAround({ x, y }: Point, reach: number): Box {
   return { x: x - reach, y: y - reach, width: 2 * reach, height: 2 * reach };

@@ -14,7 +14,7 @@ export function densified(points: readonly Point[], step: number): Point[] {
 }
 
 /** Where a closed polygon crosses a level line, in rising order: inside between each odd one and the next. */
-export function crossings(polygon: readonly Point[], axis: 'x' | 'y', level: number): number[] {
+function crossings(polygon: readonly Point[], axis: 'x' | 'y', level: number): number[] {
   const other = axis === 'y' ? 'x' : 'y';
   const found: number[] = [];
   let a = polygon.at(-1);

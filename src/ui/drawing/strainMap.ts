@@ -14,7 +14,7 @@ export interface Sector {
 }
 
 /** Where the strain near a root is at least so much, drawn over whatever strains less. Polygons [mm] as before bending. */
-export interface StrainStep {
+interface StrainStep {
   /** Share of the nominal skin strain. */
   readonly share: number;
   readonly fixedRoot: readonly (readonly Point[])[];
