@@ -6,7 +6,13 @@ import { briefParts, type BriefOf, type BriefPart } from './briefSpecs.ts';
 
 function Part({ part }: { readonly part: BriefPart }) {
   if (part.is === 'text') return part.text;
-  return part.is === 'value' ? <ValueField spec={part.spec} /> : <ChoiceField spec={part.spec} />;
+  const field = part.is === 'value' ? <ValueField spec={part.spec} /> : <ChoiceField spec={part.spec} />;
+  return (
+    <span className="nw">
+      {field}
+      {part.stop}
+    </span>
+  );
 }
 
 interface Props {

@@ -19,8 +19,8 @@ export interface BriefOf {
 
 export type BriefPart =
   | { readonly is: 'text'; readonly text: string }
-  | { readonly is: 'value'; readonly spec: ValueSpec }
-  | { readonly is: 'choice'; readonly spec: ChoiceSpec };
+  | { readonly is: 'value'; readonly spec: ValueSpec; readonly stop: string }
+  | { readonly is: 'choice'; readonly spec: ChoiceSpec; readonly stop: string };
 
 const CHOICE_NAMES: readonly string[] = ['ways', 'filament', 'lying', 'held', 'chance', 'fitRule'];
 
@@ -81,14 +81,28 @@ function wordsFor(name: string, { joint, family }: BriefOf): string | undefined 
   return undefined;
 }
 
+const FIELD = /\{(\w+)\}/;
+/** A comma that follows a field belongs to it, or it could begin a line. */
+const LEADING_STOP = /^[.,:;]+/;
+
 /** A sentence with `{name}` in the place of its fields, as text and fields. */
 export function briefParts(template: string, of: BriefOf): readonly BriefPart[] {
-  return template.split(/\{(\w+)\}/).map((piece, at): BriefPart => {
+  const parts = rawParts(template, of);
+  return parts.map((part, at): BriefPart => {
+    const [before, next] = [parts[at - 1], parts[at + 1]];
+    if (part.is !== 'text')
+      return next?.is === 'text' ? { ...part, stop: LEADING_STOP.exec(next.text)?.[0] ?? '' } : part;
+    return before === undefined || before.is === 'text' ? part : { ...part, text: part.text.replace(LEADING_STOP, '') };
+  });
+}
+
+function rawParts(template: string, of: BriefOf): readonly BriefPart[] {
+  return template.split(FIELD).map((piece, at): BriefPart => {
     if (at % 2 === 0) return { is: 'text', text: piece };
     const words = wordsFor(piece, of);
     if (words !== undefined) return { is: 'text', text: words };
     return CHOICE_NAMES.includes(piece)
-      ? { is: 'choice', spec: choiceSpec(piece as BriefChoice, of) }
-      : { is: 'value', spec: valueSpec(piece as BriefValue, of) };
+      ? { is: 'choice', spec: choiceSpec(piece as BriefChoice, of), stop: '' }
+      : { is: 'value', spec: valueSpec(piece as BriefValue, of), stop: '' };
   });
 }

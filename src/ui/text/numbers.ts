@@ -28,7 +28,9 @@ export function percent(strain: number, places = 2): string {
 
 /** The bare figure of a length in the chosen unit: two decimals in mm, four in inch (about 0.0025 mm). */
 export function lengthFigure(value: Mm, unit: LengthUnit, places = unit === 'mm' ? 2 : 4): string {
-  return (unit === 'mm' ? value : value / MM_PER_INCH).toFixed(places);
+  const shown = unit === 'mm' ? value : value / MM_PER_INCH;
+  // Rounded half up before it is written, as values are when they are put in force; toFixed alone takes 0.4065 down.
+  return (Math.round(shown * 10 ** places) / 10 ** places).toFixed(places);
 }
 
 /** A length with its unit: “12.00 mm”. */

@@ -68,12 +68,12 @@ function quantityRow(name: string, quantity: Quantity, isStrain = false): Source
   ]);
 }
 
-function strainRows({ strain, section }: Assessment): readonly SourceRow[] {
+function strainRows({ strain, section, provenance }: Assessment): readonly SourceRow[] {
   const what = section.countOf === 'lines' ? 'leaf' : 'crease';
   const { concentration, rootFactor, notchSensitivity } = strain;
   return [
     row(
-      'computed',
+      provenance.strain,
       `Strain, ${percent(strain.peak)}`,
       `thickness × angle ÷ (2 × length), ${percent(strain.nominal)}, × root factor ${rootFactor.toFixed(2)}`,
       [`the ${what} is taken as bent to an arc`, cited('plane-bending')],
