@@ -17,11 +17,13 @@ export const RestLayer = memo(function RestLayer({
   const line = a.joint.profile.lineWidth * sheet.pxPerMm;
   const paths = useMemo(() => {
     const { layers } = layout;
+    const seen = layers === 'too fine' ? undefined : layers;
     return {
       filling: contours ? runsPath(sheet, contours.filling) : '',
       runs: contours ? runsPath(sheet, contours.runs) : '',
-      layers: layers?.lines.map((bead) => stadiumPath(shrunk(stadiumBox(sheet, bead), 0.35))).join('') ?? '',
-      core: layers?.core.map((slice) => boxPath(stadiumBox(sheet, slice))).join('') ?? '',
+      solid: layers === 'too fine' ? runsPath(sheet, [figure.points], true) : '',
+      layers: seen?.lines.map((bead) => stadiumPath(shrunk(stadiumBox(sheet, bead), 0.35))).join('') ?? '',
+      core: seen?.core.map((slice) => boxPath(stadiumBox(sheet, slice))).join('') ?? '',
       faults: landing.faults.map(({ from, to }) => boxPath(boxOnSheet(sheet, 0, figure.length, from, to))).join(''),
     };
   }, [layout, sheet, contours, landing, figure]);
@@ -32,6 +34,7 @@ export const RestLayer = memo(function RestLayer({
         <path d={paths.filling} style={{ stroke: 'var(--sheet)', strokeWidth: Math.max(0.5, line - 1.5) }} />
       </g>
       {paths.runs !== '' && <Beads d={paths.runs} width={line} />}
+      {paths.solid !== '' && <path className="solid" d={paths.solid} />}
       {paths.core !== '' && <path className="Lh" d={paths.core} />}
       {paths.layers !== '' && <path className="bead-ends" d={paths.layers} />}
       {paths.faults !== '' && <path className="fault" d={paths.faults} style={{ fill: `url(#${hatch})` }} />}

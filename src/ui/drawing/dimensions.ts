@@ -39,6 +39,12 @@ export function lengthLine(plan: Plan): LengthLine {
   return { x0, x1, y, isTight, text };
 }
 
+/** From now on words keep off the extension lines. */
+export function keepExtensions(plan: Plan, { x0, x1, y }: LengthLine): void {
+  const from = underLeaf(plan) + 6;
+  for (const x of [x0, x1]) keep(plan, { x, y: from, width: 1, height: Math.max(1, y - from) });
+}
+
 /** Whether words would lie over an extension line; under a short leaf there is no room beside them. */
 function isOverExtension({ x0, x1 }: LengthLine, { x, width }: Box): boolean {
   return x1 - x0 > SHORT && [x0, x1].some((line) => line > x - MARGIN && line < x + width + MARGIN);

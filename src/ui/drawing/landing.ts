@@ -4,7 +4,7 @@ import { contourInsets, thicknessOfLines } from '../../core/print/wholeLines.ts'
 import type { Mm } from '../../core/units.ts';
 
 /** A strip along the leaf, between two heights across its thickness [mm], 0 at the middle. */
-interface Strip {
+export interface Strip {
   readonly from: Mm;
   readonly to: Mm;
 }

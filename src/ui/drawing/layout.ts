@@ -3,7 +3,7 @@ import type { Point } from '../../core/geometry/outline.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import type { AnglePlan } from './angleDimension.ts';
 import { contoursOf, type Contours } from './contours.ts';
-import { filletLeader, lengthDimension, lengthLine, thicknessDimension } from './dimensions.ts';
+import { filletLeader, keepExtensions, lengthDimension, lengthLine, thicknessDimension } from './dimensions.ts';
 import { figureOf, sparePad, type Figure } from './figure.ts';
 import { placeFurniture, type Placed, type Size } from './furniture.ts';
 import { keepOutLine } from './keepOut.ts';
@@ -19,7 +19,7 @@ import { keepOutOffset, reachOf, startPlan, type Plan } from './plan.ts';
 import { densified } from './polygon.ts';
 import type { RadiusPlan } from './radiusLeader.ts';
 import { sectionPlan, type SectionPlan } from './sectionPlan.ts';
-import { FRAME, SCALES, type Sheet } from './sheet.ts';
+import { FINEST, FRAME, SCALES, type Sheet } from './sheet.ts';
 
 /** Everything on the sheet, with its place; nothing here depends on how far the joint is bent. */
 export interface Layout {
@@ -29,7 +29,7 @@ export interface Layout {
   readonly landing: Landing;
   readonly sheet: Sheet;
   readonly contours: Contours | undefined;
-  readonly layers: Layers | undefined;
+  readonly layers: Layers | 'too fine' | undefined;
   readonly keepOut: readonly Point[];
   readonly start: StartMark | undefined;
   readonly marks: Marks;
@@ -106,6 +106,7 @@ function restOf(plan: Plan) {
   const length = lengthDimension(plan, line);
   const cut = cutMarks(plan);
   const fillet = filletLeader(plan, line);
+  keepExtensions(plan, line);
   const start = contours && startMark(plan, contours.starts);
   const fault = faultLeader(plan);
   const words = [keepOutLabel(plan), plateLabel(plan)];
@@ -129,7 +130,8 @@ function layOutAt(a: Assessment, figure: Figure, blank: Sheet, unit: LengthUnit,
   const boxes = movingBoxes(plan, angle, radius);
   for (const box of boxes) plan.paper.inkBox(box);
 
-  const section = sectionPlan(a, figure.laid, landing, blank, unit, rest.hasCut ? 'A–A' : 'section');
+  const name = rest.hasCut ? 'A–A' : 'section';
+  const section = sectionPlan({ a, laid: figure.laid, landing, sheet: blank, unit, name });
   const legend = legendPlan(limitOf(a, 'repeated'), limitOf(a, 'yield'), blank.small);
   const lifeSize = lifeSizeOf(figure, blank);
   const reach = reachOf(plan);
@@ -145,7 +147,7 @@ function layOutAt(a: Assessment, figure: Figure, blank: Sheet, unit: LengthUnit,
     landing,
     sheet,
     contours: rest.contours,
-    layers: layersOf(a, figure, landing),
+    layers: layersOf(a, figure, landing, blank),
     keepOut: rest.keepOut,
     start: rest.start,
     marks: rest.marks,
@@ -161,8 +163,9 @@ function layOutAt(a: Assessment, figure: Figure, blank: Sheet, unit: LengthUnit,
 
 const lowestOf = (labels: readonly Label[]) => Math.max(0, ...labels.map(({ y }) => y));
 
-function layersOf(a: Assessment, figure: Figure, landing: Landing): Layers | undefined {
+function layersOf(a: Assessment, figure: Figure, landing: Landing, { pxPerMm }: Sheet): Layout['layers'] {
   if (figure.laid === 'along') return undefined;
+  if (a.joint.profile.layerHeight * pxPerMm < FINEST) return 'too fine';
   return figure.laid === 'layers' ? layersAlong(a, figure, landing) : layersAcross(a, figure, landing);
 }
 

@@ -6,6 +6,9 @@ export const NOMINAL_PX_PER_MM = 96 / 25.4;
 /** Scales that a drawing may have, largest first. The last two are for parts longer than the screen. */
 export const SCALES: readonly number[] = [20, 10, 5, 2, 1, 0.5, 0.2];
 
+/** A bead smaller than this cannot be told from its neighbour [px]: it is drawn as one with them. */
+export const FINEST = 2.2;
+
 /** Width of the frame that is itself the millimetre scale, at the left and at the foot [px]. */
 export const FRAME = 7;
 

@@ -125,7 +125,8 @@ describe('contours of a leaf', () => {
 
 function sectionOf(joint: Joint) {
   const a = assessed(joint);
-  return sectionPlan(a, figureOf(a, 0).laid, landingOf(a), { pxPerMm: 37.8, small: false }, 'mm', 'A–A');
+  const sheet = { pxPerMm: 37.8, small: false };
+  return sectionPlan({ a, laid: figureOf(a, 0).laid, landing: landingOf(a), sheet, unit: 'mm', name: 'A–A' });
 }
 
 describe('the section', () => {
@@ -136,6 +137,13 @@ describe('the section', () => {
     expect(marks.labels.map(({ text }) => text)).toEqual(
       expect.arrayContaining(['A–A', '6.00', '30 layers', 'of 0.20']),
     );
+  });
+
+  it('shows no more beads than can be told apart', () => {
+    const a = assessed(changed(LEAF, { sizes: { depth: 300 } }));
+    const sheet = { pxPerMm: 7.6, small: false };
+    const { beads } = sectionPlan({ a, laid: 'along', landing: landingOf(a), sheet, unit: 'mm', name: 'A–A' });
+    expect(beads).toHaveLength(4);
   });
 
   it('leaves out the middle of a deep one, but not of its figure', () => {
