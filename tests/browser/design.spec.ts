@@ -121,3 +121,35 @@ test('shows a crease and folds it all the way', async ({ page }) => {
   await page.getByRole('button', { name: /Battery-door hinge/ }).click();
   await expect(field(page, 'Layers through')).toBeVisible();
 });
+
+test('takes any text in any field and never shows a number that is none', async ({ page }) => {
+  await page.goto('/');
+  await page.getByRole('button', { name: 'More', exact: true }).click();
+  const texts = [
+    '',
+    '-1',
+    '0',
+    '1e400',
+    '9^9^9',
+    '1/0',
+    'a=3',
+    'zeros(9e9)',
+    '2 mm 3',
+    '°',
+    '٣',
+    '1e-300',
+    '9'.repeat(400),
+    '5 000 000 000 000',
+  ];
+  const fields = page.getByRole('main').getByRole('spinbutton');
+  for (let at = 0; at < (await fields.count()); at += 1) {
+    for (const text of texts) {
+      const one = fields.nth(at);
+      await one.fill(text);
+      await one.press('Enter');
+      await one.press('Escape');
+    }
+  }
+  await expect(page.locator('body')).not.toContainText(/NaN|undefined|Infinity|\[object/);
+  await expect(verdict(page).getByRole('heading')).toBeVisible();
+});

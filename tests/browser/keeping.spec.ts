@@ -91,3 +91,41 @@ test('gives the outline as DXF and SVG, and the dimensions as text', async ({ pa
   await page.getByRole('button', { name: 'Copy', exact: true }).click();
   expect(await page.evaluate(() => navigator.clipboard.readText())).toContain('12.00');
 });
+
+for (const [what, kept] of [
+  ['broken', '{ "format": "bendbook-part", "vers'],
+  ['newer', JSON.stringify({ format: 'bendbook-part', version: 999, part: { name: 'From tomorrow' } })],
+] as const) {
+  test(`sets a ${what} save aside, says so, and gives it back whole`, async ({ page }) => {
+    await page.goto('/');
+    await page.getByRole('button', { name: 'Duplicate' }).click();
+    await page.waitForTimeout(800); // the autosave waits for a pause in typing
+    await page.evaluate(
+      async (text) =>
+        new Promise<void>((done, failed) => {
+          const open = indexedDB.open('bendbook');
+          open.addEventListener('error', () => failed(open.error ?? new Error('not opened')));
+          open.addEventListener('success', () => {
+            const change = open.result.transaction('parts', 'readwrite');
+            change.objectStore('parts').put(text, 'part');
+            change.addEventListener('complete', () => {
+              open.result.close();
+              done();
+            });
+          });
+        }),
+      kept,
+    );
+    await page.reload();
+    await expect(page.getByText(/was set aside as it was/)).toBeVisible();
+    const saved = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Download it' }).click();
+    expect(readFileSync(await (await saved).path(), 'utf8')).toBe(kept);
+    // New work is kept beside it, and it is still there on the next visit.
+    await page.getByRole('button', { name: 'Duplicate' }).click();
+    await page.waitForTimeout(800);
+    await page.reload();
+    await expect(page.getByText(/was set aside as it was/)).toBeVisible();
+    await expect(page.getByRole('contentinfo')).toContainText('of 4');
+  });
+}
