@@ -21,6 +21,7 @@ export const DRAWN: readonly (readonly [string, Joint])[] = [
   ['a leaf both ways at 12°', changed(LEAF, { movement: { ways: 'both ways', angle: radians(12) } })],
   ['a leaf that stands on its end', changed(LEAF, { profile: { lying: 'upright' } })],
   ['a leaf measured at 0.63', changed(LEAF, { measuredThickness: 0.63 })],
+  ['a short leaf measured at 0.63', changed(LEAF, { measuredThickness: 0.63, sizes: { length: 5 } })],
   ['a leaf measured at 0.75', changed(LEAF, { measuredThickness: 0.75 })],
   ['a leaf too thin to be laid', changed(LEAF, { measuredThickness: 0.3 })],
   ['a leaf without fillets', turned(LEAF, 35, { fillet: 0 })],

@@ -3,7 +3,7 @@ import { filletFigure, thicknessFigure } from '../text/drawingText.ts';
 import { lengthFigure } from '../text/numbers.ts';
 import { grown, labelBox, letteringWidth, type Anchor, type Box, type Label } from './lettering.ts';
 import { boxAround, leader, levelDimension, measured, type Marks } from './marks.ts';
-import { fits, halfLeaf, isClearLine, keep, MARGIN, underLeaf, type Plan } from './plan.ts';
+import { fits, halfLeaf, isClearLine, keep, keepLine, MARGIN, underLeaf, type Plan } from './plan.ts';
 import { through } from './sheet.ts';
 
 /** A dimension that can be dragged: its marks, and where its handle is. */
@@ -174,6 +174,7 @@ function besideElbow(
     if (!fits(plan, [labelBox(label), grown(boxAround(elbow, reach), -MARGIN)])) continue;
     keep(plan, labelBox(label));
     keep(plan, boxAround(elbow, reach));
+    keepLine(plan, [tip, elbow]);
     return { marks: leader(tip, elbow, side * reach, label), handle: elbow };
   }
   return undefined;

@@ -1,5 +1,6 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Point } from '../../core/geometry/outline.ts';
+import { faultFigure } from '../text/drawingText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import type { AnglePlan } from './angleDimension.ts';
 import { contoursOf, type Contours } from './contours.ts';
@@ -115,6 +116,7 @@ function restOf(plan: Plan) {
     keepOut,
     start,
     hasCut: cut !== undefined,
+    faultUnsaid: fault || plan.landing.faults.length === 0 ? undefined : faultFigure(a, plan.unit),
     marks: together(length.marks, count.marks, start?.marks, fillet?.marks, cut, fault, ...words),
     handles: { length: length.handle, count: count.handle, fillet: fillet?.handle },
     dimensionY: length.handle.y,
@@ -131,7 +133,7 @@ function layOutAt(a: Assessment, figure: Figure, blank: Sheet, unit: LengthUnit,
   for (const box of boxes) plan.paper.inkBox(box);
 
   const name = rest.hasCut ? 'A–A' : 'section';
-  const section = sectionPlan({ a, laid: figure.laid, landing, sheet: blank, unit, name });
+  const section = sectionPlan({ a, laid: figure.laid, landing, sheet: blank, unit, name, fault: rest.faultUnsaid });
   const legend = legendPlan(limitOf(a, 'repeated'), limitOf(a, 'yield'), blank.small);
   const lifeSize = lifeSizeOf(figure, blank);
   const reach = reachOf(plan);

@@ -2,7 +2,7 @@ import type { Point } from '../../core/geometry/outline.ts';
 import { faultFigure } from '../text/drawingText.ts';
 import { grown, labelBox, type Anchor, type Label } from './lettering.ts';
 import { boxAround, leader, NO_MARKS, together, type Marks } from './marks.ts';
-import { fits, halfLeaf, isClearLine, keep, settle, underLeaf, type Plan } from './plan.ts';
+import { fits, halfLeaf, isClearLine, keep, keepLine, settle, underLeaf, type Plan } from './plan.ts';
 import { through } from './sheet.ts';
 
 /** A leaf shorter than this on the sheet has no room for cut marks [px]. */
@@ -68,6 +68,7 @@ export function faultLeader(plan: Plan): Marks | undefined {
   );
   if (!place) return undefined;
   keep(plan, labelBox(place.label));
+  keepLine(plan, [place.tip, place.elbow]);
   return leader(place.tip, place.elbow, place.side * 8, place.label);
 }
 
@@ -102,6 +103,7 @@ export function startMark(plan: Plan, starts: readonly Point[]): StartMark {
   const place = [over(-1), over(1), beside].find(({ label }) => fits(plan, [labelBox(label)]));
   if (!place) return { circles, radius, marks: NO_MARKS };
   keep(plan, labelBox(place.label));
+  keepLine(plan, [place.tip, place.elbow]);
   return { circles, radius, marks: { ...leader(place.tip, place.elbow, place.side * 16, place.label), arrows: [] } };
 }
 

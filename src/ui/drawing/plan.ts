@@ -72,6 +72,12 @@ export function keep({ paper, restPaper, wordsPaper }: Plan, box: Box): void {
   for (const kept of [paper, restPaper, wordsPaper]) kept.inkBox(box);
 }
 
+/** Keeps words off a line through these points from now on. */
+export function keepLine({ paper, restPaper, wordsPaper }: Plan, points: readonly Point[]): void {
+  const along = densified(points, 4);
+  for (const kept of [paper, restPaper, wordsPaper]) kept.ink(along);
+}
+
 /** Whether words and whatever belongs to them can go there. */
 export function fits({ paper }: Plan, boxes: readonly Box[]): boolean {
   return boxes.every((box) => paper.isClear(grown(box, MARGIN)));

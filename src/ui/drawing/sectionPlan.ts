@@ -2,7 +2,7 @@ import type { Assessment } from '../../core/design/assessment.ts';
 import { nearestLayers, thicknessOfLayers } from '../../core/print/wholeLayers.ts';
 import { nearestLines } from '../../core/print/wholeLines.ts';
 import type { Mm } from '../../core/units.ts';
-import { faultFigure, layersFigure } from '../text/drawingText.ts';
+import { layersFigure } from '../text/drawingText.ts';
 import { counted, lengthFigure, type LengthUnit } from '../text/numbers.ts';
 import type { Laid } from './figure.ts';
 import type { Landing, Strip } from './landing.ts';
@@ -11,6 +11,7 @@ import { together, type Marks } from './marks.ts';
 import {
   depthAbove,
   depthBeside,
+  faultBelow,
   roomOf,
   smallWords,
   thicknessAbove,
@@ -42,6 +43,8 @@ export interface Cut {
   readonly unit: LengthUnit;
   /** “A–A” where the cut is marked on the joint, else what it is. */
   readonly name: string;
+  /** What goes wrong between the lines, unless there was room to say it on the joint. */
+  readonly fault: string | undefined;
 }
 
 /** Upper left corner of what is cut, with room for dimensions at the left and above [px]. */
@@ -87,8 +90,13 @@ function uprightSection(cut: Cut, { x: x0, y: y0 }: Pick<Box, 'x' | 'y'>, longes
   const layers = laid === 'along' ? counted(count, 'layer') : 'one layer';
   const words = landing.laid.length === 0 ? '' : laid === 'along' ? layersFigure(a, unit) : 'one layer, from above';
   const marks = sheet.small
-    ? smallWords(block, [`${name}, ${layers},`, `${depth} deep`], faultOf(cut))
-    : together(thicknessAbove(block, name), depthBeside(block, depth), wordsBeside(block, words));
+    ? smallWords(block, [`${name}, ${layers},`, `${depth} deep`], cut.fault)
+    : together(
+        thicknessAbove(block, name),
+        depthBeside(block, depth),
+        wordsBeside(block, words),
+        faultBelow(block, cut.fault),
+      );
   return {
     ...roomOf(block, marks, sheet.small),
     beads: rows.at.flatMap(({ start, size }) =>
@@ -120,11 +128,12 @@ function levelSection(cut: Cut, { x: x0, y: y0 }: Pick<Box, 'x' | 'y'>, longest:
   const depth = lengthFigure(section.width, unit);
   const layers = counted(landing.laid.length, 'layer');
   const marks = sheet.small
-    ? smallWords(block, [`${name}, ${layers},`, `${depth} deep`], faultOf(cut))
+    ? smallWords(block, [`${name}, ${layers},`, `${depth} deep`], cut.fault)
     : together(
         depthAbove(block, depth),
         title(name, { x: x0, y: 13 }, 'start'),
         wordsBelow(block, `${layers} through`),
+        faultBelow(block, cut.fault),
       );
   return {
     ...roomOf(block, marks, sheet.small),
@@ -136,8 +145,6 @@ function levelSection(cut: Cut, { x: x0, y: y0 }: Pick<Box, 'x' | 'y'>, longest:
     marks,
   };
 }
-
-const faultOf = ({ a, unit }: Cut) => (a.fit.outcome === 'whole' ? undefined : faultFigure(a, unit));
 
 /** Both edges of what has been left out, a little inside it. */
 function breaksAt({ gap }: Slices): readonly number[] {

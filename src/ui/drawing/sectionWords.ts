@@ -29,10 +29,13 @@ export function depthAbove({ x, y, width }: Box, text: string): Marks {
   return levelDimension(x, x + width, y - 12, y - 3, label, false);
 }
 
+/** A section at least so high has its words at its side [px]. */
+const WORDS_BESIDE = 40;
+
 /** Two short lines at the foot of a tall section, one line under a low one. */
 export function wordsBeside(block: Box, text: string): Marks {
   const [first, second] = text.split(/(?<=layers?) /u);
-  if (block.height < 40 || first === undefined || second === undefined) return wordsBelow(block, text);
+  if (block.height < WORDS_BESIDE || first === undefined || second === undefined) return wordsBelow(block, text);
   const at = (words: string, rise: number): Label => ({
     text: words,
     x: block.x + block.width + 10,
@@ -46,6 +49,20 @@ export function wordsBeside(block: Box, text: string): Marks {
 
 export function wordsBelow({ x, y, height }: Box, text: string): Marks {
   return { ...NO_MARKS, labels: [{ text, x, y: y + height + 17, anchor: 'start', tone: 'ink', size: 12 }] };
+}
+
+/** What goes wrong, under the section and whatever else is written there. */
+export function faultBelow({ x, y, height }: Box, text: string | undefined): Marks {
+  if (text === undefined) return NO_MARKS;
+  const label: Label = {
+    text,
+    x,
+    y: y + height + (height < WORDS_BESIDE ? 33 : 17),
+    anchor: 'start',
+    tone: 'fault',
+    size: 12,
+  };
+  return { ...NO_MARKS, labels: [label] };
 }
 
 /** On a phone: words instead of dimensions, and what goes wrong, for which there is no room on the joint. */

@@ -126,7 +126,15 @@ describe('contours of a leaf', () => {
 function sectionOf(joint: Joint) {
   const a = assessed(joint);
   const sheet = { pxPerMm: 37.8, small: false };
-  return sectionPlan({ a, laid: figureOf(a, 0).laid, landing: landingOf(a), sheet, unit: 'mm', name: 'A–A' });
+  return sectionPlan({
+    a,
+    laid: figureOf(a, 0).laid,
+    landing: landingOf(a),
+    sheet,
+    unit: 'mm',
+    name: 'A–A',
+    fault: undefined,
+  });
 }
 
 describe('the section', () => {
@@ -142,7 +150,15 @@ describe('the section', () => {
   it('shows no more beads than can be told apart', () => {
     const a = assessed(changed(LEAF, { sizes: { depth: 300 } }));
     const sheet = { pxPerMm: 7.6, small: false };
-    const { beads } = sectionPlan({ a, laid: 'along', landing: landingOf(a), sheet, unit: 'mm', name: 'A–A' });
+    const { beads } = sectionPlan({
+      a,
+      laid: 'along',
+      landing: landingOf(a),
+      sheet,
+      unit: 'mm',
+      name: 'A–A',
+      fault: undefined,
+    });
     expect(beads).toHaveLength(4);
   });
 

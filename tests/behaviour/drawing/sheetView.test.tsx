@@ -57,6 +57,8 @@ describe('the drawing as markup', () => {
 
   it('says what goes wrong in a section that is not whole', () => {
     expect(markupOf(changed(LEAF, { measuredThickness: 0.75 }))).toContain('2 lines, squeezed by 0.09');
+    const short = changed(LEAF, { measuredThickness: 0.63, sizes: { length: 4 } });
+    expect(markupOf(short)).toContain('1 line, 0.21 left open');
     expect(markupOf(changed(LEAF, { measuredThickness: 0.3 }))).toContain('nothing laid: 0.71 of one line');
   });
 
