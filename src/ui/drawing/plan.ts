@@ -26,8 +26,8 @@ export interface Plan {
   readonly moved: readonly { readonly fraction: number; readonly points: readonly Point[] }[];
 }
 
-/** Nothing is laid out further above or below the joint and its travel than this [px]. */
-const ROOM = { above: 560, below: 220 };
+/** Nothing is laid out further from the leaf than this [px]. */
+const ROOM = { above: 1100, below: 600 };
 /** Points of the joint are this close together [px], well under the height of a letter. */
 const STEP = 8;
 const INSIDE_STEP = 14;
@@ -38,9 +38,7 @@ export const MARGIN = 4;
 
 /** The sheet with the joint at rest and its travel inked in. */
 export function startPlan(a: Assessment, figure: Figure, sheet: Sheet, unit: LengthUnit): Plan {
-  const reach = reachOf({ figure, sheet });
-  const above = Math.ceil(ROOM.above - reach.top);
-  const over = { x: 0, y: -above, width: sheet.width, height: above + Math.ceil(reach.bottom) + ROOM.below };
+  const over = { x: 0, y: -ROOM.above, width: sheet.width, height: ROOM.above + ROOM.below };
   const [paper, restPaper, wordsPaper] = [clearPaper(over), clearPaper(over), clearPaper(over)];
   const place = (point: Point) => onSheet(sheet, point);
   const rest = [
@@ -51,7 +49,7 @@ export function startPlan(a: Assessment, figure: Figure, sheet: Sheet, unit: Len
   const at = (fraction: number) => bentPoints(figure, moving, fraction).map(place);
   for (const kept of [paper, restPaper]) {
     kept.ink(rest);
-    kept.inkBox({ ...over, width: FRAME });
+    kept.inkBox({ x: 0, y: -ROOM.above, width: FRAME, height: over.height });
   }
   for (const fraction of travelSteps(figure, STEP / sheet.pxPerMm)) paper.ink(at(fraction));
   if (figure.bothWays) paper.ink(ghostOf(figure, sheet));
