@@ -1,7 +1,7 @@
 import { radians } from '../../src/core/units.ts';
 import { changed } from '../support/joints.ts';
 import { core, demoJoint, expect, field, openWith, tabTo, test, verdict } from './support.ts';
-import { grouped, inHundred, percent } from '../../src/ui/text/numbers.ts';
+import { cycles, grouped, inHundred, percent } from '../../src/ui/text/numbers.ts';
 
 const withLength = (length: number) => changed(demoJoint(), { sizes: { length } });
 
@@ -58,6 +58,7 @@ test('drags the length, and strain, life and drawing agree with the core', async
   const a = core(withLength(length));
   await expect(verdict(page)).toContainText(percent(a.strain.peak));
   await expect(verdict(page)).toContainText(`${inHundred(a.life.chance)} in 100`);
+  await expect(verdict(page)).toContainText(cycles(a.life.median));
   await expect(handle).toHaveAttribute('aria-valuenow', String(length));
   await expect(page.getByRole('figure', { name: /Fig. 1/ })).toContainText(length.toFixed(2));
   await expect(page.getByRole('region', { name: 'To draw' })).toContainText(length.toFixed(2));

@@ -5,7 +5,8 @@ import { bendingModulus, soundness, strainFactorAcrossLayers } from '../../core/
 import type { Provenance, ProvenanceKind, Quantity } from '../../core/material/types.ts';
 import { SOURCES, type SourceKey } from '../../core/sources.ts';
 import { NOTCH_SENSITIVITY } from '../../core/strength/rootFactor.ts';
-import { grouped, NO_BREAK, percent } from './numbers.ts';
+import { radians } from '../../core/units.ts';
+import { grouped, NO_BREAK, percent, torque } from './numbers.ts';
 import { sentence } from './said.ts';
 
 export interface SourceRow {
@@ -99,7 +100,7 @@ function effortRows({ effort, filament, joint }: Assessment): readonly SourceRow
   return [
     row(
       soundness(effort.provenance) === 'memory' ? 'memory' : 'computed',
-      'Effort',
+      `Effort, ${torque(effort.torque)}; at first ${torque(effort.stiffness * radians(1))} a degree`,
       `modulus × width × thickness³ ÷ 12 × angle ÷ length, × ${effort.widthRatio.toFixed(2)} for its width`,
       [
         'a wide leaf cannot narrow as it bends, which makes it stiffer; past the onset of set it pushes less; plastics also relax, which this does not know',

@@ -62,6 +62,7 @@ export function travelToDraw(a: Assessment, unit: LengthUnit): readonly Dimensio
     follows(`Far pad moves up${each}`, travel.upward, unit),
     follows(`Far pad moves in${each}`, travel.inward, unit),
     within('Put a hard stop at', overBend.hardStop),
+    within('A trace of set from', overBend.atSet),
     within('Stays bent past', overBend.atYield),
     within('Breaks past', overBend.atBreak),
   ];
@@ -70,7 +71,7 @@ export function travelToDraw(a: Assessment, unit: LengthUnit): readonly Dimensio
   const about = angle(set.angle, 0);
   return [
     ...rows,
-    { label: 'Left in it after one bend, about', shown: about, plain: about.replace('°', ''), in: 'angle' },
+    { label: 'Left in it after one bend, up to', shown: about, plain: about.replace('°', ''), in: 'angle' },
   ];
 }
 
