@@ -154,10 +154,10 @@ function limitRows({ filament, joint }: Assessment): readonly SourceRow[] {
   ];
 }
 
-function setRows({ set }: Assessment): readonly SourceRow[] {
+function setRows({ set, provenance }: Assessment): readonly SourceRow[] {
   if (!(set.fraction > 0)) return [];
   const says = 'flows at its yield stress, springs back by its modulus; most keep less';
-  return [row('computed', 'Left in it after one bend', says, [cited('elastic-plastic')])];
+  return [row(provenance.effort, 'Left in it after one bend', says, [cited('elastic-plastic')])];
 }
 
 /** Every number behind this joint, with what kind of number it is. */
