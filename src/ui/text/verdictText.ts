@@ -91,7 +91,7 @@ function joining(a: Assessment): string {
     return 'so the first flex may break it; by the life curve alone ';
   }
   if (limit.name === 'yield' && over && !a.life.breaksOnFirstFlex) {
-    const left = a.set.angle > 0 ? ` of about ${angle(a.set.angle, 0)}` : '';
+    const left = a.set.angle > 0 ? ` of up to ${angle(a.set.angle, 0)}` : '';
     return `so it takes a set${left}; `;
   }
   const lasts = a.life.beyond !== 'wanted' && a.life.chance >= a.joint.movement.chance;
