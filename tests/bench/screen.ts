@@ -1,6 +1,6 @@
 /**
  * From a change in a field to the updated screen, on the built page in a real browser, scripts, styles and layout
- * included: first until brief, verdict and drawing stand, then until ways out, curves and tables have followed.
+ * included: first until brief, verdict, ways out and drawing stand, then until the curves and tables below have followed.
  * Under 16 ms it fits one frame at 60 Hz.
  */
 import { spawn } from 'node:child_process';
@@ -97,7 +97,7 @@ try {
     [0.5, 0.9].map((share) => quantile(times, share).toFixed(1).padStart(6)).join('');
   for (const label of FIELDS) {
     const { first, all } = await pressTimes(page, label);
-    process.stdout.write(`${label.padEnd(18)} brief, verdict, drawing ${said(first)}   everything ${said(all)}\n`);
+    process.stdout.write(`${label.padEnd(18)} first screen ${said(first)}   everything ${said(all)}\n`);
   }
   await browser.close();
 } finally {

@@ -1,3 +1,4 @@
+import { nearestWhole } from '../print/nearestCount.ts';
 import { outsideRange, plain, type Problem, type ProblemCode } from '../problems.ts';
 import type { Mm } from '../units.ts';
 import type { BeadSize, FlexureFamily, Parameter } from './family.ts';
@@ -71,7 +72,7 @@ function checkSize(name: string, value: number | undefined, parameter: Parameter
   );
   if (outside) return [outside];
   if (parameter.kind === 'count' && !Number.isInteger(value)) {
-    const near = Math.max(parameter.min, Math.round(value));
+    const near = Math.max(parameter.min, nearestWhole(value).count);
     return [
       {
         code: 'not-whole',

@@ -1,4 +1,4 @@
-import { memo, useDeferredValue } from 'react';
+import { memo } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Joint } from '../../core/design/joint.ts';
 import type { Result } from '../../core/result.ts';
@@ -31,14 +31,12 @@ const Below = memo(function Below({ assessment, unit, onUse }: BelowProps) {
 
 /** The answer to the brief: the verdict, then the ways out, or room to spare where it passes. */
 export function Answer({ assessment, unit, onUse }: Props) {
-  // Ways out are tried by the hundred: the verdict must not wait for them.
-  const later = useDeferredValue(assessment);
   return (
     <div className="answer">
       <Verdict assessment={assessment} unit={unit} />
-      {assessment.ok && later.ok && (
+      {assessment.ok && (
         <div className="ways">
-          <Below assessment={later.value} unit={unit} onUse={onUse} />
+          <Below assessment={assessment.value} unit={unit} onUse={onUse} />
         </div>
       )}
     </div>
