@@ -9,6 +9,7 @@ import {
   savePart,
   type SetAside,
 } from './savedPart.ts';
+import { browserStorage, keepOpenJoint, readOpenJoint } from './preferences.ts';
 import { createSaver, type Kept, type Saver } from './saver.ts';
 import { useSession } from './session.ts';
 
@@ -49,8 +50,16 @@ export async function startKeeping(storage: PartStorage): Promise<void> {
     return;
   }
   if (found.part !== undefined) useSession.getState().open(found.part);
+  reopenJoint();
   useKeeping.setState({ setAside: found.setAside, kept: found.part === undefined ? 'nothing to keep' : 'saved' });
   keepChanges(storage);
+}
+
+/** The joint that was open last time, where this part still has it. */
+function reopenJoint(): void {
+  const last = readOpenJoint(browserStorage());
+  const { part, selectJoint } = useSession.getState();
+  if (last !== undefined && part.joints.some(({ id }) => id === last)) selectJoint(last);
 }
 
 function keepChanges(storage: PartStorage): void {
@@ -63,6 +72,7 @@ function keepChanges(storage: PartStorage): void {
   const saver = createSaver(write, (kept) => useKeeping.setState({ kept }));
   useSession.subscribe((now, before) => {
     if (now.part !== before.part) saver.save(now.part);
+    if (now.current !== before.current && now.current !== undefined) keepOpenJoint(browserStorage(), now.current);
   });
   // A page that is put away may never come back; both events are needed, since phones send only the second.
   const flush = () => void saver.flush();

@@ -10,14 +10,19 @@ const UNITS: readonly Unit[] = ['mm', 'inch'];
 // index.html reads this key before the first paint.
 const THEME_KEY = 'bendbook.theme';
 const UNIT_KEY = 'bendbook.unit';
+const JOINT_KEY = 'bendbook.joint';
 
-function readChoice<T extends string>(storage: PreferenceStorage | undefined, key: string, all: readonly T[]) {
+function readStored(storage: PreferenceStorage | undefined, key: string): string | undefined {
   try {
-    const stored = storage?.getItem(key);
-    return all.find((one) => one === stored);
+    return storage?.getItem(key) ?? undefined;
   } catch {
     return undefined;
   }
+}
+
+function readChoice<T extends string>(storage: PreferenceStorage | undefined, key: string, all: readonly T[]) {
+  const stored = readStored(storage, key);
+  return all.find((one) => one === stored);
 }
 
 function keepChoice(storage: PreferenceStorage | undefined, key: string, value: string): void {
@@ -53,4 +58,13 @@ export function readUnit(storage: PreferenceStorage | undefined): Unit {
 
 export function keepUnit(storage: PreferenceStorage | undefined, unit: Unit): void {
   keepChoice(storage, UNIT_KEY, unit);
+}
+
+/** The joint that was open when the page was left; it may be gone since. */
+export function readOpenJoint(storage: PreferenceStorage | undefined): string | undefined {
+  return readStored(storage, JOINT_KEY);
+}
+
+export function keepOpenJoint(storage: PreferenceStorage | undefined, id: string): void {
+  keepChoice(storage, JOINT_KEY, id);
 }

@@ -13,7 +13,7 @@ test('keeps everything over a reload', async ({ page }) => {
   await expect(page.getByRole('contentinfo')).toContainText('Joint 2 of 4');
   await page.waitForTimeout(800); // the autosave waits for a pause in typing
   await page.reload();
-  await expect(page.getByRole('contentinfo')).toContainText('of 4');
+  await expect(page.getByRole('contentinfo')).toContainText('Joint 2 of 4');
   await expect(page.locator('html')).toHaveAttribute('data-theme', 'blueprint');
   await expect(field(page, 'Leaf length')).toHaveValue('0.689');
 });

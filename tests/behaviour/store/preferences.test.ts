@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { keepTheme, keepUnit, readTheme, readUnit, type PreferenceStorage } from '../../../src/store/preferences.ts';
+import {
+  keepOpenJoint,
+  keepTheme,
+  keepUnit,
+  readOpenJoint,
+  readTheme,
+  readUnit,
+  type PreferenceStorage,
+} from '../../../src/store/preferences.ts';
 
 function mapStorage(entries: Readonly<Record<string, string>> = {}): PreferenceStorage {
   const map = new Map(Object.entries(entries));
@@ -22,6 +30,9 @@ describe('preferences', () => {
     keepUnit(storage, 'inch');
     expect(readTheme(storage, false)).toBe('blueprint');
     expect(readUnit(storage)).toBe('inch');
+    expect(readOpenJoint(storage)).toBeUndefined();
+    keepOpenJoint(storage, 'rain-flap');
+    expect(readOpenJoint(storage)).toBe('rain-flap');
   });
 
   it('begin with how the screen is set, and with millimetres', () => {
@@ -42,6 +53,8 @@ describe('preferences', () => {
     expect(() => keepTheme(refusing, 'paper')).not.toThrow();
     expect(() => keepUnit(undefined, 'inch')).not.toThrow();
     expect(readUnit(undefined)).toBe('mm');
+    expect(readOpenJoint(refusing)).toBeUndefined();
+    expect(() => keepOpenJoint(refusing, 'rain-flap')).not.toThrow();
   });
 
   it('use the keys that index.html and earlier visits know', () => {
