@@ -92,7 +92,8 @@ export function thicknessDimension(plan: Plan, line: LengthLine): Held {
     !isOverExtension(line, labelBox(label)) &&
     fits(plan, [labelBox(label), grown(boxAround({ x, y }, reach), -MARGIN)]);
   const middle = sheet.rootX + (figure.length / 2) * sheet.pxPerMm;
-  const { x, label } = places.find(isClear) ?? { x: middle, label: words(middle, 13, 5, 'start') };
+  // Under the handle there is never a pad, whatever else is crowded there.
+  const { x, label } = places.find(isClear) ?? { x: middle, label: words(middle, 0, 23, 'middle') };
   keep(plan, labelBox(label));
   keep(plan, boxAround({ x, y }, reach));
   const across = measured({ x, y: -half }, { x, y: half }, true);
