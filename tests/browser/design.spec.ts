@@ -154,3 +154,30 @@ test('takes any text in any field and never shows a number that is none', async 
   await expect(page.locator('body')).not.toContainText(/NaN|undefined|Infinity|\[object/);
   await expect(verdict(page).getByRole('heading')).toBeVisible();
 });
+
+test('drags the point of each strain curve and reads the curves by keyboard', async ({ page }) => {
+  await page.goto('/');
+  const length = field(page, 'Leaf length');
+  for (const name of ['Strain against flexing length', 'Strain against life']) {
+    const curve = page.getByRole('slider', { name, exact: true });
+    await curve.scrollIntoViewIfNeeded();
+    const before = Number(await length.inputValue());
+    const grip = await curve.locator('.chart-grip').boundingBox();
+    if (!grip) throw new Error(`the point of “${name}” is not drawn`);
+    const [x, y] = [grip.x + grip.width / 2, grip.y + grip.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + 40, y + 12, { steps: 5 });
+    await page.mouse.up();
+    const dragged = Number(await length.inputValue());
+    expect(dragged).toBeGreaterThan(before);
+    await expect(verdict(page)).toContainText(percent(core(withLength(dragged)).strain.peak));
+  }
+  const curve = page.getByRole('slider', { name: 'Strain against flexing length', exact: true });
+  await curve.focus();
+  await page.keyboard.press('Shift+ArrowRight');
+  const read = Number(/^([\d.]+)/.exec((await curve.getAttribute('aria-valuetext')) ?? '')?.[1]);
+  expect(await curve.getAttribute('aria-valuetext')).toContain(percent(core(withLength(read)).strain.peak));
+  await page.keyboard.press('Enter');
+  expect(Number(await length.inputValue())).toBe(read);
+});

@@ -5,6 +5,7 @@ import type { LengthUnit } from '../text/numbers.ts';
 import { Caption } from './Caption.tsx';
 import { Crosshair } from './Crosshair.tsx';
 import { askedByLength } from './drag.ts';
+import { draggedFigure } from './draggedFigure.ts';
 import { frameOf, isNarrow, type Px } from './frame.ts';
 import { JointMark } from './JointMark.tsx';
 import { lengthCurves, lengthLimits, limitsKept, ownCount, type LengthDomain } from './lengthCurves.ts';
@@ -47,19 +48,10 @@ export function StrainLength({ assessment: a, unit, domain, sizing }: StrainLeng
     const drag = { from, start, frame, snap: domain.snap, limits, curves };
     drags.begin(from, (to) => askedByLength(drag, { x: start.x + to.x - held.x, y: start.y + to.y - held.y }));
   };
-  const point = (at: Px) => {
-    if (drags.move(at)) reading.leave();
-    else if (frame) reading.point(at, frame);
-  };
-  const key = (pressed: string, shift: boolean): boolean => {
-    if (pressed === 'Escape') {
-      if (!drags.giveUp()) reading.leave();
-      return true;
-    }
-    if (pressed !== 'Enter') return reading.key(pressed, shift);
-    drags.take(from, { length: reading.length, count: reading.curve.count });
-    return true;
-  };
+  const hands = draggedFigure(drags, reading, frame, from, {
+    length: reading.length,
+    count: reading.curve.count,
+  });
   return (
     <figure className="chart">
       <Caption
@@ -79,10 +71,9 @@ export function StrainLength({ assessment: a, unit, domain, sizing }: StrainLeng
           text,
         }}
         onGrab={grab}
-        onPoint={point}
         onLeave={reading.leave}
         onRelease={drags.end}
-        onKey={key}
+        {...hands}
       >
         {frame && (
           <>

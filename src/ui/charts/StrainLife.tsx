@@ -6,6 +6,7 @@ import { Caption } from './Caption.tsx';
 import { Crosshair } from './Crosshair.tsx';
 import type { LifeDomain } from './domains.ts';
 import { nearestStop } from './drag.ts';
+import { draggedFigure } from './draggedFigure.ts';
 import { frameOf, isNarrow, type Px } from './frame.ts';
 import { JointMark } from './JointMark.tsx';
 import { offChart } from './spots.ts';
@@ -54,19 +55,13 @@ export function StrainLife({ assessment: a, unit, domain, sizing }: StrainLifePr
       return to.x === held.x && to.y === held.y ? from : { ...from, length: stop?.length ?? a.length };
     });
   };
-  const point = (at: Px) => {
-    if (drags.move(at)) reading.leave();
-    else if (frame) reading.point(at, frame);
-  };
-  const key = (pressed: string, shift: boolean): boolean => {
-    if (pressed === 'Escape') {
-      if (!drags.giveUp()) reading.leave();
-      return true;
-    }
-    if (pressed !== 'Enter') return reading.key(pressed, shift);
-    if (shortest !== undefined) drags.take(from, { ...from, length: shortest });
-    return true;
-  };
+  const hands = draggedFigure(
+    drags,
+    reading,
+    frame,
+    from,
+    shortest === undefined ? undefined : { ...from, length: shortest },
+  );
   return (
     <figure className="chart">
       <Caption
@@ -86,10 +81,9 @@ export function StrainLife({ assessment: a, unit, domain, sizing }: StrainLifePr
           text: reading.spread ? `${text}; ${takesLength(shortest, unit)}` : text,
         }}
         onGrab={grab}
-        onPoint={point}
         onLeave={reading.leave}
         onRelease={drags.end}
-        onKey={key}
+        {...hands}
       >
         {frame && (
           <>
