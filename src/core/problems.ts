@@ -74,6 +74,14 @@ export interface Range {
   readonly because: string;
 }
 
+/** What would help a number that is outside its range; the usual words fit a size that can be chosen freely. */
+export interface Cures {
+  readonly low: string;
+  readonly high: string;
+}
+
+const USUAL_CURES: Cures = { low: 'raise it', high: 'lower it' };
+
 /** A number as messages print it: no more than three decimals, no trailing zeros. */
 export function plain(value: number): string {
   return String(Number(value.toFixed(3)));
@@ -87,6 +95,7 @@ export function plain(value: number): string {
  * @param value - the number given [unit], anything, NaN too
  * @param range - smallest and largest value [unit] and the reason for them
  * @param unit - unit as printed [-], '' for a count
+ * @param cures - what would help where it is too low or too high [-]
  * @returns the problem [-]: `not-a-number`, `below-minimum` or `above-maximum`
  */
 export function outsideRange(
@@ -95,6 +104,7 @@ export function outsideRange(
   value: number,
   range: Range,
   unit: '' | 'mm' = 'mm',
+  cures: Cures = USUAL_CURES,
 ): Problem | undefined {
   const say = (n: number) => (unit === '' ? plain(n) : `${plain(n)} ${unit}`);
   if (!Number.isFinite(value)) {
@@ -108,7 +118,7 @@ export function outsideRange(
   if (value < range.min) {
     return {
       code: 'below-minimum',
-      message: `${what} ${say(value)} is below ${say(range.min)} (${range.because}); raise it`,
+      message: `${what} ${say(value)} is below ${say(range.min)} (${range.because}); ${cures.low}`,
       field,
       value,
       limit: range.min,
@@ -117,7 +127,7 @@ export function outsideRange(
   if (value > range.max) {
     return {
       code: 'above-maximum',
-      message: `${what} ${say(value)} is above ${say(range.max)} (${range.because}); lower it`,
+      message: `${what} ${say(value)} is above ${say(range.max)} (${range.because}); ${cures.high}`,
       field,
       value,
       limit: range.max,

@@ -30,6 +30,19 @@ export function limitsOf(filament: Filament, acrossLayers: boolean): Limits {
 }
 
 /**
+ * One limit of a joint by its name; every joint has all of them.
+ *
+ * @param allowables - the limits of a joint [-]
+ * @param name - which [-]
+ * @returns that limit
+ */
+export function allowableNamed(allowables: readonly Allowable[], name: AllowableName): Allowable {
+  const found = allowables.find((allowable) => allowable.name === name);
+  if (!found) throw new RangeError(`there is no limit called ${name}`);
+  return found;
+}
+
+/**
  * Every limit against the peak strain of a joint.
  *
  * Over the repeated limit is no fault while the life curve still promises the wanted cycles; over the single or the

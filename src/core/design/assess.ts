@@ -31,13 +31,14 @@ export function assess(joint: Joint): Result<Assessment> {
   const checked = understand(joint);
   if (!checked.ok) return checked;
   const understood = checked.value;
-  const { filament, section, length, inRow, acrossLayers, family } = understood;
+  const { filament, section, length, inRow, angleEach, acrossLayers, family } = understood;
   const { movement } = joint;
 
   const fit = fitOf(understood);
   const { strain, notes: strainNotes } = strainAnswer(understood);
   const effort = effortAnswer(understood, strain.nominal);
   const set = setAfterOneBend(strain.nominal, effort.modulus, filament.properties.yieldStress.typical);
+  const setAngle = asRad(set.fraction * movement.angle);
   const { ways, cycles } = movement;
   const life = assessLife({
     peakStrain: strain.peak,
@@ -58,13 +59,13 @@ export function assess(joint: Joint): Result<Assessment> {
     fillet: family.root(joint.sizes, section.thickness).fillet,
     padThickness: joint.sizes[family.roles.pad] ?? Number.NaN,
     inRow,
-    angleEach: asRad(movement.angle / inRow),
+    angleEach,
     fit,
     strain,
     effort,
-    set: { angle: asRad(set.fraction * movement.angle), fraction: set.fraction },
+    set: { angle: setAngle, fraction: set.fraction },
     overBend: overBendOf(movement.angle, strain, limits, set.kappaRatio),
-    travel: travelOf(length, asRad(movement.angle / inRow)),
+    travel: travelOf(length, angleEach),
     life,
     allowables,
     verdict: verdictOf(life, allowables, fit, movement),
@@ -80,7 +81,7 @@ export function assess(joint: Joint): Result<Assessment> {
       ...checked.notes,
       ...strainNotes,
       ...fitNotes(understood, fit),
-      ...usageNotes(understood, strain.peak, asRad(set.fraction * movement.angle)),
+      ...usageNotes(understood, strain.peak, setAngle),
     ],
   } satisfies Assessment);
 }

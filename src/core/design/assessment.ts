@@ -85,6 +85,8 @@ export interface Fit {
   readonly exact: number;
   /** Nearest whole count, ties down, at least 1. */
   readonly nearest: number;
+  /** Half-way between two counts, of which the lower is taken as nearest. */
+  readonly tie: boolean;
   readonly nearestThickness: Mm;
   /** What will be laid: whole lines; nothing; or lines squeezed or stretched to fill. */
   readonly outcome: 'whole' | 'vanishes' | 'uneven';

@@ -1,6 +1,6 @@
 import { FILAMENTS } from '../material/filaments.ts';
-import { findFamily } from '../flexures/index.ts';
-import type { FlexureFamily, Parameter } from '../flexures/family.ts';
+import { familyOf } from '../flexures/index.ts';
+import type { Parameter } from '../flexures/family.ts';
 import { asRad, degrees, radians } from '../units.ts';
 import type { Assessment } from './assessment.ts';
 import { assess } from './assess.ts';
@@ -28,12 +28,6 @@ const LONGEST_ROW = 6;
 const FILLET_STEP = 0.2;
 /** A part scaled beyond this is another part. */
 const SCALE_RANGE = { least: 0.5, most: 3 } as const;
-
-function familyOf(joint: Joint): FlexureFamily {
-  const family = findFamily(joint.family);
-  if (!family) throw new RangeError(`no such family: ${joint.family}`);
-  return family;
-}
 
 function withSize(joint: Joint, name: string, value: number): Joint {
   return { ...joint, sizes: { ...joint.sizes, [name]: value } };

@@ -1,14 +1,13 @@
 import { bendingStrain } from '../closedForms/leafBending.ts';
-import { findFamily } from '../flexures/index.ts';
+import { familyOf } from '../flexures/index.ts';
 import { severity } from '../life/assessLife.ts';
 import type { LifeSpread } from '../life/lifeAnswer.ts';
 import { spreadAround, totalSigma } from '../life/scatter.ts';
 import { lifeAtStrain, strainAtLife } from '../life/strainLife.ts';
-import { rootFactor } from '../strength/rootFactor.ts';
-import { shoulderConcentration } from '../strength/stressConcentration.ts';
 import { asRad, type Mm, type NMm, type Rad } from '../units.ts';
 import type { Assessment } from './assessment.ts';
 import { torqueBeyondYield } from './effortAnswer.ts';
+import { rootOf } from './strainAnswer.ts';
 
 /** What a curve may vary while everything else of the joint stays. Length [mm], count of lines or layers, angle [rad]. */
 export interface Variation {
@@ -18,8 +17,7 @@ export interface Variation {
 }
 
 function thicknessFor(a: Assessment, count: number): Mm {
-  const family = findFamily(a.joint.family);
-  if (!family) throw new RangeError(`assessed a joint of no known family: ${a.joint.family}`);
+  const family = familyOf(a.joint);
   return family.section({ ...a.joint.sizes, [family.roles.count]: count }, a.joint.profile).thickness;
 }
 
@@ -41,15 +39,7 @@ export function peakStrainFor(a: Assessment, change: Variation): number {
   const angle = asRad((change.angle ?? a.joint.movement.angle) / a.inRow);
   const nominal = bendingStrain(thickness, change.length ?? a.length, angle);
   if (change.count === undefined) return nominal * a.strain.rootFactor;
-  const { shoulder } = shoulderFor(a, thickness);
-  const root = shoulderConcentration('bending', thickness, shoulder, a.fillet);
-  return nominal * rootFactor(root.factor, a.strain.notchSensitivity);
-}
-
-function shoulderFor(a: Assessment, thickness: Mm): { readonly shoulder: Mm } {
-  const family = findFamily(a.joint.family);
-  if (!family) throw new RangeError(`assessed a joint of no known family: ${a.joint.family}`);
-  return family.root(a.joint.sizes, thickness);
+  return nominal * rootOf(familyOf(a.joint), a.joint.sizes, thickness).factor;
 }
 
 /** Equivalent over peak strain under this joint's conditions. */

@@ -1,7 +1,7 @@
 import { leafStiffness, widthRatio } from '../closedForms/leafTorque.ts';
 import { bendingModulus } from '../material/choose.ts';
 import { plasticMoment } from '../strength/permanentSet.ts';
-import { asRad, type NMm, type Rad } from '../units.ts';
+import type { NMm, Rad } from '../units.ts';
 import type { EffortAnswer } from './assessment.ts';
 import type { Understood } from './understand.ts';
 
@@ -35,9 +35,8 @@ export function torqueBeyondYield(stiffness: number, angle: Rad, kappaRatio: num
  * Source: plane-bending, wide-strip.
  */
 export function effortAnswer(understood: Understood, nominalStrain: number): EffortAnswer {
-  const { joint, filament, section, length, inRow, acrossLayers } = understood;
+  const { joint, filament, section, length, inRow, angleEach, acrossLayers } = understood;
   const quantity = bendingModulus(filament, acrossLayers);
-  const angleEach = asRad(joint.movement.angle / inRow);
   const poisson = filament.properties.poissonsRatio.typical;
   const ratio = widthRatio(section.width, length, section.thickness, angleEach, poisson);
   const yieldStress = filament.properties.yieldStress.typical;

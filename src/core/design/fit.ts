@@ -1,5 +1,5 @@
-import { contoursFor, exactLines, explainCount, nearestLines } from '../print/wholeLines.ts';
-import { exactLayers, explainLayers, nearestLayers } from '../print/wholeLayers.ts';
+import { contoursFor, explainCount, nearestLines } from '../print/wholeLines.ts';
+import { explainLayers, nearestLayers } from '../print/wholeLayers.ts';
 import type { Problem } from '../problems.ts';
 import type { Fit } from './assessment.ts';
 import type { Understood } from './understand.ts';
@@ -26,17 +26,17 @@ const VANISHES_BELOW = 0.9;
  */
 export function fitOf({ joint, section }: Understood): Fit {
   const lines = section.countOf === 'lines';
-  const exact = lines ? exactLines(section.thickness, joint.profile) : exactLayers(section.thickness, joint.profile);
-  const nearest = lines
+  const { exact, count, thickness, tie } = lines
     ? nearestLines(section.thickness, joint.profile)
     : nearestLayers(section.thickness, joint.profile);
-  const whole = Math.abs(exact - nearest.count) <= WHOLE_WITHIN;
-  const contours = lines ? contoursFor(nearest.count) : { contours: 0, middleLine: false };
+  const whole = Math.abs(exact - count) <= WHOLE_WITHIN;
+  const contours = lines ? contoursFor(count) : { contours: 0, middleLine: false };
   return {
     countOf: section.countOf,
     exact,
-    nearest: nearest.count,
-    nearestThickness: nearest.thickness,
+    nearest: count,
+    tie,
+    nearestThickness: thickness,
     outcome: whole ? 'whole' : exact < VANISHES_BELOW ? 'vanishes' : 'uneven',
     ...contours,
   };
@@ -60,9 +60,8 @@ export function fitNotes({ joint, section }: Understood, fit: Fit): readonly Pro
       ? 'it will be left out or laid as one broken bead; scale the part up or set a narrower line'
       : 'the gap is left open or filled by beads of changing width; make it a whole number';
   const field = joint.measuredThickness === undefined ? 'sizes' : 'measuredThickness';
-  const tie = Math.abs(fit.exact - fit.nearest - 0.5) < 1e-9;
   return [
-    ...(tie ? [tieNote(fit, field)] : []),
+    ...(fit.tie ? [tieNote(fit, field)] : []),
     {
       code: what === 'lines' ? 'not-whole-lines' : 'not-whole-layers',
       message: `${size}: ${cure}`,

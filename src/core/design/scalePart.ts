@@ -1,4 +1,4 @@
-import { findFamily } from '../flexures/index.ts';
+import { familyOf } from '../flexures/index.ts';
 import { lineWidthFor } from '../print/wholeLines.ts';
 import type { Assessment } from './assessment.ts';
 import type { Joint } from './joint.ts';
@@ -11,8 +11,7 @@ import type { Joint } from './joint.ts';
  * @returns a new joint; a measured thickness scales with the rest
  */
 export function scaleJoint(joint: Joint, s: number): Joint {
-  const family = findFamily(joint.family);
-  if (!family) throw new RangeError(`no such family: ${joint.family}`);
+  const family = familyOf(joint);
   const sizes = Object.fromEntries(
     Object.entries(joint.sizes).map(([name, value]) => [
       name,
@@ -74,8 +73,7 @@ export interface WholeByScale {
  * Source: plane-bending, bead-section.
  */
 export function scaleToWhole(a: Assessment, most = 3): readonly WholeByScale[] {
-  const family = findFamily(a.joint.family);
-  if (!family) throw new RangeError(`no such family: ${a.joint.family}`);
+  const family = familyOf(a.joint);
   const first = Math.max(1, Math.floor(a.fit.exact));
   return Array.from({ length: most }, (_, i) => first + i).map((count) => {
     const wanted = family.section({ ...a.joint.sizes, [family.roles.count]: count }, a.joint.profile).thickness;

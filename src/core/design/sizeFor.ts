@@ -1,10 +1,10 @@
 import { angleAtStrain, minimumLength } from '../closedForms/leafBending.ts';
 import { medianForChance, totalSigma } from '../life/scatter.ts';
-import { findFamily } from '../flexures/index.ts';
+import { familyOf } from '../flexures/index.ts';
 import { asRad, type Mm, type Rad } from '../units.ts';
 import type { Assessment } from './assessment.ts';
 import { assess } from './assess.ts';
-import { strainAtCycles } from './curves.ts';
+import { firstFlexStrain, strainAtCycles } from './curves.ts';
 import type { Joint } from './joint.ts';
 
 /**
@@ -21,11 +21,10 @@ import type { Joint } from './joint.ts';
 export function allowedPeakStrain(a: Assessment): number {
   const { cycles, chance } = a.joint.movement;
   const median = medianForChance(cycles, chance, totalSigma(a.filament.life));
-  const breaks = (a.filament.life.firstFlexBreakStrain * a.strain.peak) / a.life.equivalentStrain;
   const limits = a.allowables
     .filter((allowable) => allowable.applies && allowable.name !== 'repeated')
     .map((allowable) => allowable.limit);
-  return Math.min(strainAtCycles(a, median), breaks, ...limits);
+  return Math.min(strainAtCycles(a, median), firstFlexStrain(a), ...limits);
 }
 
 /**
@@ -62,8 +61,7 @@ export function largestAngle(a: Assessment): Rad {
  * @returns a new joint
  */
 export function withCount(joint: Joint, count: number): Joint {
-  const family = findFamily(joint.family);
-  if (!family) throw new RangeError(`no such family: ${joint.family}`);
+  const family = familyOf(joint);
   const { measuredThickness: _measured, ...rest } = joint;
   return { ...rest, sizes: { ...joint.sizes, [family.roles.count]: count } };
 }

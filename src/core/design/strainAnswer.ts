@@ -2,9 +2,36 @@ import { bendingStrain } from '../closedForms/leafBending.ts';
 import { rootFactor, NOTCH_SENSITIVITY } from '../strength/rootFactor.ts';
 import { shoulderConcentration } from '../strength/stressConcentration.ts';
 import type { Problem } from '../problems.ts';
-import { asRad, type Mm } from '../units.ts';
+import type { FlexureFamily, Sizes } from '../flexures/family.ts';
+import type { Mm } from '../units.ts';
 import type { StrainAnswer } from './assessment.ts';
 import type { Understood } from './understand.ts';
+
+/** How the root of a flexure raises strain: its step to the pad [mm], concentration, and the factor on strain. */
+interface RootStrain {
+  readonly fillet: Mm;
+  readonly step: Mm;
+  readonly concentration: number;
+  readonly outsideTable: boolean;
+  readonly factor: number;
+}
+
+/**
+ * How much the root of a flexure raises the strain along it.
+ *
+ * @param family - the kind of flexure [-]
+ * @param sizes - its sizes [mm] and counts, checked
+ * @param thickness - thickness of the section as it bends [mm], > 0
+ * @returns step and fillet [mm], concentration Kt and factor 1 + q·(Kt − 1) [-]
+ *
+ * Source: roark-17.1.
+ */
+export function rootOf(family: FlexureFamily, sizes: Sizes, thickness: Mm): RootStrain {
+  const { fillet, shoulder } = family.root(sizes, thickness);
+  const { factor: concentration, outsideTable } = shoulderConcentration('bending', thickness, shoulder, fillet);
+  const factor = rootFactor(concentration, NOTCH_SENSITIVITY.value);
+  return { fillet, step: (shoulder - thickness) / 2, concentration, outsideTable, factor };
+}
 
 /**
  * Strain of the skin at the wanted angle: along the leaf, and at the root where the fillet concentrates it.
@@ -22,26 +49,24 @@ export function strainAnswer(understood: Understood): {
   readonly strain: StrainAnswer;
   readonly notes: readonly Problem[];
 } {
-  const { joint, family, section, length, inRow } = understood;
-  const { fillet, shoulder } = family.root(joint.sizes, section.thickness);
-  const root = shoulderConcentration('bending', section.thickness, shoulder, fillet);
-  const factor = rootFactor(root.factor, NOTCH_SENSITIVITY.value);
-  const nominal = bendingStrain(section.thickness, length, asRad(joint.movement.angle / inRow));
+  const { joint, family, section, length, angleEach } = understood;
+  const { fillet, step, concentration, outsideTable, factor } = rootOf(family, joint.sizes, section.thickness);
+  const nominal = bendingStrain(section.thickness, length, angleEach);
   const strain: StrainAnswer = {
     nominal,
     peak: nominal * factor,
-    concentration: root.factor,
+    concentration,
     rootFactor: factor,
     notchSensitivity: NOTCH_SENSITIVITY.value,
     where: factor > 1 ? 'root' : 'along the leaf',
   };
   return {
     strain,
-    notes: root.outsideTable ? [outsideTable(fillet, (shoulder - section.thickness) / 2)] : [],
+    notes: outsideTable ? [beyondTable(fillet, step)] : [],
   };
 }
 
-function outsideTable(fillet: Mm, step: Mm): Problem {
+function beyondTable(fillet: Mm, step: Mm): Problem {
   const why =
     fillet < step
       ? 'is sharper than the table of root factors reaches, so the strain at the root is at least what is said; enlarge it'

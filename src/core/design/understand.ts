@@ -4,9 +4,9 @@ import { findFamily } from '../flexures/index.ts';
 import { findFilament } from '../material/filaments.ts';
 import type { Filament } from '../material/types.ts';
 import { checkProfile } from '../print/checkProfile.ts';
-import type { Problem } from '../problems.ts';
+import { outsideRange, type Problem } from '../problems.ts';
 import { failIfAny, fail, ok, type Result } from '../result.ts';
-import type { Mm } from '../units.ts';
+import { asRad, type Mm, type Rad } from '../units.ts';
 import type { Joint } from './joint.ts';
 import { checkMovement } from './movementLimits.ts';
 
@@ -18,6 +18,8 @@ export interface Understood {
   readonly section: Section;
   readonly length: Mm;
   readonly inRow: number;
+  /** Share of the wanted angle that each flexure of the row takes [rad]. */
+  readonly angleEach: Rad;
   readonly acrossLayers: boolean;
 }
 
@@ -28,22 +30,14 @@ export const MEASURED_THICKNESS_LIMITS = {
   because: 'thinner than any layer, or thicker than anything that still flexes',
 } as const;
 
+/** A measurement is not raised or lowered: it is taken again. */
+const MEASURE_AGAIN = { low: 'measure the thin section again', high: 'measure the thin section, not the pad' } as const;
+
 function checkMeasured(thickness: Mm | undefined): Problem[] {
   if (thickness === undefined) return [];
-  const { min, max } = MEASURED_THICKNESS_LIMITS;
-  const field = 'measuredThickness';
-  if (!Number.isFinite(thickness)) {
-    return [{ code: 'not-a-number', message: 'The measured thickness must be a number in mm', field }];
-  }
-  if (!(thickness >= min)) {
-    const message = `A measured thickness of ${thickness} mm is below ${min} mm; measure the thin section again`;
-    return [{ code: 'below-minimum', message, field, value: thickness, limit: min }];
-  }
-  if (!(thickness <= max)) {
-    const message = `A measured thickness of ${thickness} mm is above ${max} mm; measure the thin section, not the pad`;
-    return [{ code: 'above-maximum', message, field, value: thickness, limit: max }];
-  }
-  return [];
+  const what = 'A measured thickness of';
+  const outside = outsideRange('measuredThickness', what, thickness, MEASURED_THICKNESS_LIMITS, 'mm', MEASURE_AGAIN);
+  return outside ? [outside] : [];
 }
 
 function checkLying(joint: Joint, family: FlexureFamily): Problem[] {
@@ -92,13 +86,15 @@ export function understand(joint: Joint): Result<Understood> {
   ]);
   if (refused) return refused;
   const size = (role: keyof FlexureFamily['roles']) => joint.sizes[family.roles[role]] ?? Number.NaN;
+  const inRow = size('inRow');
   const understood: Understood = {
     joint,
     family,
     filament,
     section,
     length: size('length'),
-    inRow: size('inRow'),
+    inRow,
+    angleEach: asRad(joint.movement.angle / inRow),
     acrossLayers: joint.profile.lying === 'upright',
   };
   return ok(understood, [...profile.notes, ...sizes.filter((problem) => !isRefusal(problem))]);

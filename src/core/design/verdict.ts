@@ -1,3 +1,4 @@
+import { allowableNamed } from './allowables.ts';
 import type { LifeAnswer } from '../life/lifeAnswer.ts';
 import type { Allowable, Fit, Grade, Verdict, VerdictReason } from './assessment.ts';
 import type { Movement } from './joint.ts';
@@ -41,8 +42,8 @@ const PRINTS: Readonly<Record<Fit['outcome'], Grade>> = { whole: 'pass', uneven:
  */
 export function verdictOf(life: LifeAnswer, allowables: readonly Allowable[], fit: Fit, movement: Movement): Verdict {
   const limit = (name: Allowable['name']): Finding => {
-    const found = allowables.find((allowable) => allowable.name === name);
-    return { grade: found?.grade ?? 'pass', reason: name, margin: found?.margin ?? Infinity };
+    const { grade, margin } = allowableNamed(allowables, name);
+    return { grade, reason: name, margin };
   };
   const ofLife = lifeGrade(life, movement);
   const lifeMargin = life.median / movement.cycles;

@@ -12,6 +12,8 @@ const SHOWN = 6;
 const ABSURD = 2.5;
 /** So many ways out may rest on the same change of filament. */
 const PER_FILAMENT = 2;
+/** So many may be of the same kinds of change. */
+const PER_KIND = 2;
 /** With fewer sensible single changes than this, or none cheaper than `CHEAP`, pairs are tried as well. */
 const ENOUGH = 2;
 const CHEAP = 1;
@@ -91,7 +93,7 @@ function countUp(counts: Map<string, number>, key: string): number {
  * Cheapest first, and only the cheapest few of each combination of kinds and of each filament, so that the list shows
  * choices and not shades of one choice.
  */
-function ranked(remedies: readonly Remedy[], perKind: number, home: string): readonly Remedy[] {
+function ranked(remedies: readonly Remedy[], home: string): readonly Remedy[] {
   const kindsSeen = new Map<string, number>();
   const filamentsSeen = new Map<string, number>();
   return remedies
@@ -99,7 +101,7 @@ function ranked(remedies: readonly Remedy[], perKind: number, home: string): rea
     .filter(({ kinds, assessment: { filament } }) => {
       const key = kinds.toSorted((x, y) => x.localeCompare(y)).join('+');
       const other = filament.id !== home && countUp(filamentsSeen, filament.id) > PER_FILAMENT;
-      return !other && countUp(kindsSeen, key) <= perKind;
+      return !other && countUp(kindsSeen, key) <= PER_KIND;
     });
 }
 
@@ -117,12 +119,12 @@ export function waysOut(a: Assessment): readonly Remedy[] {
   const tried = triedChanges(a);
   const passing = tried.filter(passes);
   const alone = passing.map((change) => remedyOf(a, [change]));
-  const singles = ranked(alone, 2, a.filament.id);
+  const singles = ranked(alone, a.filament.id);
   const sensible = singles.filter((remedy) => remedy.cost < ABSURD);
   const [cheapest] = sensible;
   if (sensible.length >= ENOUGH && cheapest && cheapest.cost < CHEAP) return sensible.slice(0, SHOWN);
   const paired = pairs(a, tried, alone).filter((remedy) => remedy.cost < 2 * ABSURD);
-  const found = ranked([...sensible, ...paired], 2, a.filament.id).slice(0, SHOWN);
+  const found = ranked([...sensible, ...paired], a.filament.id).slice(0, SHOWN);
   if (found.length > 0) return found;
   return singles.length > 0 ? singles.slice(0, SHOWN) : mostHelpful(a, tried);
 }

@@ -16,3 +16,17 @@ export const FAMILIES: readonly FlexureFamily[] = [straightLeaf, crease];
 export function findFamily(id: string): FlexureFamily | undefined {
   return FAMILIES.find((family) => family.id === id);
 }
+
+/**
+ * The family of a joint that has been checked; a joint of no known family is a mistake of the caller.
+ *
+ * @param joint - a joint, by the id of its family [-]
+ * @returns the family
+ *
+ * @example familyOf({ family: 'crease' }).countOf // → 'layers'
+ */
+export function familyOf(joint: { readonly family: string }): FlexureFamily {
+  const family = findFamily(joint.family);
+  if (!family) throw new RangeError(`there is no kind of flexure called ${joint.family}`);
+  return family;
+}

@@ -1,8 +1,9 @@
 /** Strain against flexing length of one joint as plain figures: lengths [mm] and strains, nothing of the screen. */
+import { allowableNamed } from '../../core/design/allowables.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
 import { countsToShow, peakStrainFor } from '../../core/design/curves.ts';
-import { findFamily } from '../../core/flexures/index.ts';
-import type { FlexureFamily, Parameter } from '../../core/flexures/family.ts';
+import { familyOf } from '../../core/flexures/index.ts';
+import type { Parameter } from '../../core/flexures/family.ts';
 import type { Mm } from '../../core/units.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { lengthRange, lengthStops, strainTop, type LengthRange } from './domains.ts';
@@ -27,26 +28,20 @@ export interface LengthCurve {
 
 const SAMPLES = 40;
 
-function familyOf(a: Assessment): FlexureFamily {
-  const family = findFamily(a.joint.family);
-  if (!family) throw new RangeError(`assessed a joint of no known family: ${a.joint.family}`);
-  return family;
-}
-
 /** Names of the sizes that a drag changes. */
 export function dragged(a: Assessment): { readonly length: string; readonly count: string } {
-  const { length, count } = familyOf(a).roles;
+  const { length, count } = familyOf(a.joint).roles;
   return { length, count };
 }
 
 function limitsOf(a: Assessment, role: 'length' | 'count'): Span {
-  const family = familyOf(a);
+  const family = familyOf(a.joint);
   const { min, max } = family.parameters[family.roles[role]] as Parameter;
   return [min, max];
 }
 
 export function lengthDomainOf(a: Assessment, unit: LengthUnit): LengthDomain {
-  const yields = a.allowables.find(({ name }) => name === 'yield')?.limit ?? 0;
+  const yields = allowableNamed(a.allowables, 'yield').limit;
   return { ...lengthRange(a.length, unit), top: strainTop(yields, a.strain.peak) };
 }
 
@@ -112,8 +107,8 @@ export function limitsKept(a: Assessment, strain: number): { readonly kept: numb
 
 /** The strain that it may be left bent at; undefined when it is not left bent, or stands more than the paper shows. */
 export function heldLimit(a: Assessment, top: number): number | undefined {
-  const held = a.allowables.find(({ name, applies }) => name === 'held' && applies);
-  return held && held.limit < top ? held.limit : undefined;
+  const { applies, limit } = allowableNamed(a.allowables, 'held');
+  return applies && limit < top ? limit : undefined;
 }
 
 /** A stretch of the strain axis that one allowable begins. */
@@ -125,8 +120,7 @@ export interface StrainBand {
 
 /** What the filament does at each strain, from nought to the top of the paper. */
 export function strainBands(a: Assessment, top: number): readonly StrainBand[] {
-  const limit = (name: 'repeated' | 'yield' | 'break') =>
-    Math.min(a.allowables.find((allowable) => allowable.name === name)?.limit ?? top, top);
+  const limit = (name: 'repeated' | 'yield' | 'break') => Math.min(allowableNamed(a.allowables, name).limit, top);
   const ends = [0, limit('repeated'), limit('yield'), limit('break'), top] as const;
   const names = ['repeated', 'few', 'set', 'broken'] as const;
   return names

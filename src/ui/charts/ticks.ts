@@ -1,5 +1,5 @@
 import { format, ticks } from 'd3';
-import { grouped, NO_BREAK, type LengthUnit } from '../text/numbers.ts';
+import { grouped, MM_PER_INCH, NO_BREAK, type LengthUnit } from '../text/numbers.ts';
 import type { Span } from './frame.ts';
 
 /** A mark on an axis; one without words is marked and not figured. */
@@ -8,7 +8,7 @@ export interface Tick {
   readonly text: string;
 }
 
-const MM_PER: Readonly<Record<LengthUnit, number>> = { mm: 1, inch: 25.4 };
+const MM_PER: Readonly<Record<LengthUnit, number>> = { mm: 1, inch: MM_PER_INCH };
 
 const figure = format('~g');
 

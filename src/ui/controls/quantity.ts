@@ -3,7 +3,7 @@
  * a sum is worked out by a part of the program that is only loaded for it.
  */
 import { ok, type Result } from '../../core/result.ts';
-import type { LengthUnit } from '../text/numbers.ts';
+import { MM_PER_INCH, type LengthUnit } from '../text/numbers.ts';
 import { EXAMPLES, readTokens, refuse, type QuantityKind, type Token } from './quantityText.ts';
 
 export type { QuantityKind } from './quantityText.ts';
@@ -20,7 +20,7 @@ const NAMES: Readonly<Record<QuantityKind, string>> = {
 
 /** What a number without a unit is worth. */
 function bareFactor(kind: QuantityKind, unit: LengthUnit): number {
-  if (kind === 'length') return unit === 'mm' ? 1 : 25.4;
+  if (kind === 'length') return unit === 'mm' ? 1 : MM_PER_INCH;
   return kind === 'angle' ? Math.PI / 180 : 1;
 }
 

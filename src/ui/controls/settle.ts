@@ -1,9 +1,7 @@
 /** Values as they can be shown: what a field puts in force is what stands in it. */
 import { asRad, degrees, radians } from '../../core/units.ts';
-import type { LengthUnit } from '../text/numbers.ts';
+import { MM_PER_INCH, type LengthUnit } from '../text/numbers.ts';
 import type { QuantityKind } from './quantity.ts';
-
-const MM_PER_INCH = 25.4;
 
 function toGrid(value: number, perUnit: number): number {
   return Math.round(value * perUnit) / perUnit;

@@ -1,4 +1,4 @@
-import { findFamily } from '../../core/flexures/index.ts';
+import { familyOf } from '../../core/flexures/index.ts';
 import { bounds, flatten, type Bounds } from '../../core/geometry/flatten.ts';
 import type { Path, Piece, Point } from '../../core/geometry/outline.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
@@ -47,8 +47,7 @@ export function sparePad({ box, fillet, thickness }: Figure): Mm {
 }
 
 function outlineOf(a: Assessment, thickness: Mm, cut: Mm): Path {
-  const family = findFamily(a.joint.family);
-  if (!family) throw new RangeError(`assessed a joint of no known family: ${a.joint.family}`);
+  const family = familyOf(a.joint);
   const { inRow, pad } = family.roles;
   // One flexure of a row is drawn: the others are alike. A pad thinner than its roots need cannot be outlined.
   const sizes = { ...a.joint.sizes, [inRow]: 1, [pad]: Math.max(a.padThickness, thickness + 2 * a.fillet) };

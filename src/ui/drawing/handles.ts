@@ -1,7 +1,7 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import { checkSizes, isRefusal } from '../../core/flexures/checkSizes.ts';
 import type { FlexureFamily } from '../../core/flexures/family.ts';
-import { findFamily } from '../../core/flexures/index.ts';
+import { familyOf } from '../../core/flexures/index.ts';
 import type { Point } from '../../core/geometry/outline.ts';
 import { counted, length as lengthText } from '../text/numbers.ts';
 import type { Layout } from './layout.ts';
@@ -37,8 +37,7 @@ export function settled({ min, max }: Pick<HandleSpec, 'min' | 'max'>, value: nu
 /** The handles of a drawing, in the order in which they are tabbed to. */
 export function handlesOf(layout: Layout): readonly HandleSpec[] {
   const { a, sheet, handles, unit, figure } = layout;
-  const family = findFamily(a.joint.family);
-  if (!family) return [];
+  const family = familyOf(a.joint);
   const { roles } = family;
   const mmPerPx = 1 / sheet.pxPerMm;
   const inLength = (value: number) => lengthText(value, unit);

@@ -1,3 +1,4 @@
+import { allowableNamed } from '../../core/design/allowables.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Point } from '../../core/geometry/outline.ts';
 import { faultFigure } from '../text/drawingText.ts';
@@ -134,7 +135,8 @@ function layOutAt(a: Assessment, figure: Figure, blank: Sheet, unit: LengthUnit,
 
   const name = rest.hasCut ? 'A–A' : 'section';
   const section = sectionPlan({ a, laid: figure.laid, landing, sheet: blank, unit, name, fault: rest.faultUnsaid });
-  const legend = legendPlan(limitOf(a, 'repeated'), limitOf(a, 'yield'), blank.small);
+  const limit = (kind: 'repeated' | 'yield') => allowableNamed(a.allowables, kind).limit;
+  const legend = legendPlan(limit('repeated'), limit('yield'), blank.small);
   const lifeSize = lifeSizeOf(figure, blank);
   const reach = reachOf(plan);
   const lowest = Math.min(reach.top - 14, ...[...boxes, ...rest.marks.labels.map(labelBox)].map(({ y }) => y - 10));
@@ -177,9 +179,4 @@ function lifeSizeOf(figure: Figure, { scale, pxPerMm, small }: Sheet) {
   const { left, right, top, bottom } = sweptBox(figure, 'oneWay');
   const px = pxPerMm / scale;
   return { width: Math.max(86, (right - left) * px), height: (top - bottom) * px + 22 };
-}
-
-/** A strain that the filament may see, for the colours of the legend. */
-function limitOf(a: Assessment, name: 'repeated' | 'yield'): number {
-  return a.allowables.find((allowable) => allowable.name === name)?.limit ?? a.filament.properties.yieldStrain.typical;
 }

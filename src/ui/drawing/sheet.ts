@@ -1,7 +1,8 @@
 import type { Point } from '../../core/geometry/outline.ts';
+import { MM_PER_INCH } from '../text/numbers.ts';
 
 /** A screen that follows the rule of 96 px to the inch; the bank-card check replaces it where one does not. */
-export const NOMINAL_PX_PER_MM = 96 / 25.4;
+export const NOMINAL_PX_PER_MM = 96 / MM_PER_INCH;
 
 /** Scales that a drawing may have, largest first. The last two are for parts longer than the screen. */
 export const SCALES: readonly number[] = [20, 10, 5, 2, 1, 0.5, 0.2];

@@ -1,3 +1,4 @@
+import { allowableNamed } from '../../core/design/allowables.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
 import { useSize } from '../charts/useSize.ts';
 import { axisFigure, axisText } from '../text/remedyText.ts';
@@ -50,7 +51,7 @@ function Plan({ plan, after }: { readonly plan: AxisPlan; readonly after: number
 /** Strain before (ring) and after (dot) of one way out, on an axis with the limits of the filament it proposes. */
 export function StrainAxis({ before, after, inWords }: Props) {
   const [ref, size] = useSize<SVGSVGElement>();
-  const limit = (name: 'repeated' | 'yield') => after.allowables.find((found) => found.name === name)?.limit ?? 0;
+  const limit = (name: 'repeated' | 'yield') => allowableNamed(after.allowables, name).limit;
   const label = axisText(before.strain.peak, after.strain.peak, limit('repeated'), limit('yield'));
   return (
     <svg ref={ref} className="axis" role="img" aria-label={label} height={AXIS.height}>

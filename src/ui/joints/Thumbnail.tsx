@@ -1,9 +1,10 @@
 import { memo } from 'react';
 import { bounds, flatten } from '../../core/geometry/flatten.ts';
 import type { Path } from '../../core/geometry/outline.ts';
+import { MM_PER_INCH } from '../text/numbers.ts';
 
 /** CSS pixels in one millimetre, as the standard has it. */
-const PX_PER_MM = 96 / 25.4;
+const PX_PER_MM = 96 / MM_PER_INCH;
 /** Room in a cell of the strip; what is larger is cut off, never scaled. */
 const ROOM = { width: 116, height: 44 };
 const CHORD_ERROR = 0.01;

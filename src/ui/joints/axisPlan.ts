@@ -1,4 +1,5 @@
 /** Where everything goes on the axis of a way out: strain before and after, against the limits of what is proposed. */
+import { allowableNamed } from '../../core/design/allowables.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
 import { lettersWidth } from '../charts/letters.ts';
 import { axisFigure } from '../text/remedyText.ts';
@@ -40,13 +41,12 @@ function apart(labels: readonly [AxisLetters, AxisLetters], end: number, gap: nu
   ];
 }
 
-function limitNamed(a: Assessment, name: 'repeated' | 'yield'): number {
-  return a.allowables.find((allowable) => allowable.name === name)?.limit ?? 0;
-}
-
 /** The limits are those of the joint after the change, so that another filament moves the ticks and not the dots. */
 export function planAxis(before: Assessment, after: Assessment, width: number, inWords: boolean): AxisPlan {
-  const [again, staysBent] = [limitNamed(after, 'repeated'), limitNamed(after, 'yield')];
+  const [again, staysBent] = [
+    allowableNamed(after.allowables, 'repeated').limit,
+    allowableNamed(after.allowables, 'yield').limit,
+  ];
   const [was, now] = [before.strain.peak, after.strain.peak];
   const most = Math.max(staysBent * 1.15, was * 1.06, now * 1.06);
   const at = (strain: number) => (strain / most) * width;

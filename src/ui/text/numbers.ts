@@ -8,7 +8,7 @@ export type LengthUnit = 'mm' | 'inch';
 
 export const NO_BREAK = '\u00a0';
 export const THIN = '\u2009';
-const MM_PER_INCH = 25.4;
+export const MM_PER_INCH = 25.4;
 
 /** `5000` → “5 000”. */
 export function grouped(value: number): string {

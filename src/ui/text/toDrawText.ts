@@ -1,6 +1,6 @@
 /** The dimensions to carry into a drawing program, and how far the joint may be bent. */
 import type { Assessment } from '../../core/design/assessment.ts';
-import { findFamily } from '../../core/flexures/index.ts';
+import { familyOf } from '../../core/flexures/index.ts';
 import { degrees, type Mm, type Rad } from '../../core/units.ts';
 import { thicknessFigure } from './drawingText.ts';
 import { kindText } from './kindText.ts';
@@ -38,8 +38,7 @@ function within(label: string, value: Rad): Dimension {
 export function sizesToDraw(a: Assessment, unit: LengthUnit): readonly Dimension[] {
   const { joint, section, fillet, padThickness, inRow, length } = a;
   const text = kindText(joint.family);
-  const roles = findFamily(joint.family)?.roles;
-  const depth = roles === undefined ? undefined : text.sizes[roles.depth];
+  const depth = text.sizes[familyOf(joint).roles.depth];
   const filletFigure = setLength(fillet, unit);
   const rows = [
     cut('Flexing length, between fillets', length, unit),

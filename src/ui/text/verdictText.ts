@@ -1,4 +1,5 @@
 /** The verdict: a heading for every grade and reason, and the sentences under it. */
+import { allowableNamed } from '../../core/design/allowables.ts';
 import type { Allowable, AllowableName, Assessment, Fit, Grade, VerdictReason } from '../../core/design/assessment.ts';
 import type { ProvenanceKind } from '../../core/material/types.ts';
 import { angle, cycles, grouped, inHundred, length, percent, type LengthUnit } from './numbers.ts';
@@ -56,19 +57,13 @@ const AT_LIMIT: Readonly<Record<Exclude<AllowableName, 'held'>, (filament: strin
   repeated: (filament) => `that ${filament} stands again and again`,
 };
 
-function limitOf(a: Assessment, name: AllowableName): Allowable {
-  const found = a.allowables.find((allowable) => allowable.name === name);
-  if (!found) throw new RangeError(`no limit called ${name}`);
-  return found;
-}
-
 /** The highest limit that is passed; else the lowest, which is kept. */
 function tellingLimit(a: Assessment): { readonly limit: Allowable; readonly over: boolean } {
   for (const name of ['break', 'yield', 'single', 'repeated'] as const) {
-    const limit = limitOf(a, name);
+    const limit = allowableNamed(a.allowables, name);
     if (limit.strain > limit.limit) return { limit, over: true };
   }
-  return { limit: limitOf(a, 'repeated'), over: false };
+  return { limit: allowableNamed(a.allowables, 'repeated'), over: false };
 }
 
 function strainPart(a: Assessment): Said {
@@ -140,7 +135,7 @@ function printPart(fit: Fit, thickness: number, unit: LengthUnit): Said {
 }
 
 function heldPart(a: Assessment): Said {
-  const held = limitOf(a, 'held');
+  const held = allowableNamed(a.allowables, 'held');
   if (!held.applies) return [];
   const relation = held.strain > held.limit ? 'over' : 'within';
   const does = held.strain > held.limit ? 'it sags' : 'it keeps its push';
