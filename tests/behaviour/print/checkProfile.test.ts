@@ -1,16 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { checkProfile, layableWidths, PROFILE_LIMITS } from '../../../src/core/print/checkProfile.ts';
 import type { PrintProfile } from '../../../src/core/print/profile.ts';
+import { LEAF } from '../../support/joints.ts';
 
-const USUAL: PrintProfile = {
-  nozzle: 0.4,
-  lineWidth: 0.42,
-  layerHeight: 0.2,
-  firstLayerHeight: 0.2,
-  lying: 'flat',
-  fitRule: 'nominal',
-  filament: 'petg',
-};
+const USUAL = LEAF.profile;
 const refused = (change: Partial<PrintProfile>) => checkProfile({ ...USUAL, ...change }).problems;
 const noted = (change: Partial<PrintProfile>) => checkProfile({ ...USUAL, ...change }).notes;
 
