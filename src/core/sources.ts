@@ -44,6 +44,10 @@ export const SOURCES = {
     cite: 'Common practice of people who print flexing parts',
     read: 'no source',
   },
+  'saint-venant-torsion': {
+    cite: 'Torsion of a rectangular bar after Saint-Venant, series as in S. P. Timoshenko and J. N. Goodier, Theory of Elasticity',
+    read: 'series and table from memory; a three-digit table read in the theory pages of a structural-analysis manual (docs.oasys-software.com, Rectangular Sections)',
+  },
   chandrupatla: {
     cite: 'T. R. Chandrupatla, a root finder of inverse quadratic interpolation and bisection, Adv. Eng. Software 28, 1997, 145–149',
     read: 'method from memory; paper not opened; checked on functions with known roots',
