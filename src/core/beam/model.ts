@@ -16,6 +16,9 @@ export interface BeamNode extends Point {
  * - straight: along the chord.
  * - arc: turning by so much on the way [rad], left positive.
  * - wave: one full cosine wave off the chord, rising to its left by `rise` [mm] in the middle, level at both ends.
+ * - rise: half a cosine wave, level at both ends: both end tangents point along `heading` [rad, from the x axis]. With
+ *   a the way from the first node to the second along the heading, > 0, and r the way to the left of it, either sign,
+ *   the line is at  u·a  along and  r·(1 − cos π·u)/2  to the left, u from 0 to 1.
  * - spiral: about a centre, the radius growing evenly with the angle, through so many turns (left positive); the
  *   angle between the two nodes seen from the centre must agree with the turns.
  */
@@ -23,6 +26,7 @@ export type Shape =
   | { readonly kind: 'straight' }
   | { readonly kind: 'arc'; readonly turn: number }
   | { readonly kind: 'wave'; readonly rise: Mm }
+  | { readonly kind: 'rise'; readonly heading: number }
   | { readonly kind: 'spiral'; readonly centre: Point; readonly turns: number };
 
 /**
@@ -88,12 +92,16 @@ export interface Load {
   readonly follower?: boolean;
 }
 
-/** Springs from a pad or free node to the ground, slack as printed [N/mm, N/mm, N·mm/rad]. */
+/** Springs from a pad or free node to the ground or to another, slack as printed [N/mm, N/mm, N·mm/rad]. */
 export interface Spring {
   readonly at: string;
+  /** The pad or free node at its other end: it resists the movement of `at` less that of `to`, along x, y and in turn. */
+  readonly to?: string;
   readonly x?: number;
   readonly y?: number;
   readonly turn?: number;
+  /** More stiffness in turn per MPa of the shear modulus G = E/(2·(1 + ν)) [mm³/rad]: bars that twist about z out of sight. */
+  readonly twist?: number;
 }
 
 /** Ties the movement of one pad or free node to that of another: each named direction moves by factor × the other's. */
