@@ -12,6 +12,10 @@ export const SOURCES = {
     cite: 'Elementary bending of a straight leaf to a circular arc (Euler, Bernoulli); any text on strength of materials',
     read: 'derived here; no document needed',
   },
+  'small-deflection': {
+    cite: 'Small deflection of a straight leaf (Euler, Bernoulli): cantilever and beam with given end displacements; any text on strength of materials',
+    read: 'derived here; no document needed',
+  },
   'wide-strip': {
     cite: 'Moment of a wide strip bent to a cylinder, after H. Lamb 1891 and D. G. Ashwell 1950',
     read: 'attribution from memory; re-derived by energy and confirmed against a numerical boundary-value solution',
@@ -47,6 +51,14 @@ export const SOURCES = {
   'saint-venant-torsion': {
     cite: 'Torsion of a rectangular bar after Saint-Venant, series as in S. P. Timoshenko and J. N. Goodier, Theory of Elasticity',
     read: 'series and table from memory; a three-digit table read in the theory pages of a structural-analysis manual (docs.oasys-software.com, Rectangular Sections)',
+  },
+  'carlson-duplication': {
+    cite: 'B. C. Carlson, Numerical computation of real or complex elliptic integrals, Numer. Algorithms 10, 1995, 13–26: duplication for R_F and R_D',
+    read: 'method and series from memory; the paper’s check values read as quoted in public test-suites of numerical libraries',
+  },
+  'end-loaded-elastica': {
+    cite: 'Cantilever under a dead end force by elliptic integrals, after K. E. Bisshopp and D. C. Drucker, Q. Appl. Math. 3, 1945, 272–275, and K. Mattiasson, Int. J. Numer. Meth. Eng. 17, 1981, 145–153',
+    read: 'papers not opened; five-digit values of the second read as quoted in two public test-suites; re-derived',
   },
   chandrupatla: {
     cite: 'T. R. Chandrupatla, a root finder of inverse quadratic interpolation and bisection, Adv. Eng. Software 28, 1997, 145–149',
