@@ -2,17 +2,20 @@
 import { assess } from '../core/design/assess.ts';
 import type { Allowable, Assessment } from '../core/design/assessment.ts';
 import type { Joint, Part } from '../core/design/joint.ts';
+import { findDrive } from '../core/flexures/drives.ts';
+import type { Parameter } from '../core/flexures/family.ts';
 import { findFamily } from '../core/flexures/index.ts';
 import type { Problem } from '../core/problems.ts';
-import { degrees, type Rad } from '../core/units.ts';
+import { asRad, degrees } from '../core/units.ts';
 
 export const HEADER = {
   format: 'bendbook-assessment',
-  version: 1,
+  version: 2,
   units: {
     length: 'mm',
     angle: 'rad, and deg where the key says so',
     torque: 'N·mm',
+    force: 'N',
     stress: 'MPa',
     strain: 'fraction',
     life: 'cycles',
@@ -40,18 +43,34 @@ function snake(name: string): string {
   return name.replaceAll(/[A-Z]/g, (capital) => `_${capital.toLowerCase()}`);
 }
 
+const SIZE_UNITS: Readonly<Record<Parameter['kind'], string>> = { length: '_mm', count: '', angle: '_rad', ratio: '' };
+
+const EFFORT_UNITS = {
+  turn: { name: 'torque', effort: 'Nmm', stiffness: 'Nmm_per_rad' },
+  travel: { name: 'force', effort: 'N', stiffness: 'N_per_mm' },
+} as const;
+
+type Measure = keyof typeof EFFORT_UNITS;
+
 function inputsOf({ family, sizes, movement, profile, measuredThickness }: Joint) {
-  const named = Object.entries(findFamily(family)?.parameters ?? {}).map(([name, { kind }]) => {
-    return [kind === 'length' ? `${snake(name)}_mm` : snake(name), sizes[name]] as const;
+  const found = findFamily(family);
+  // Of a joint that is refused for its drive nothing but the figure is known; it was an angle in most files.
+  const measure = (found && findDrive(found, movement.drive)?.measure) ?? 'turn';
+  const { effortAtMost, stays } = movement;
+  const named = Object.entries(found?.parameters ?? {}).map(([name, { kind }]) => {
+    return [`${snake(name)}${SIZE_UNITS[kind]}`, sizes[name]] as const;
   });
   return {
     sizes: Object.fromEntries(named),
     movement: {
-      ...angles('angle', movement.angle),
+      drive: movement.drive,
+      ...amounts('amount', movement.amount, measure),
       ways: movement.ways,
       cycles: movement.cycles,
       held: movement.held,
       chance: movement.chance,
+      ...(effortAtMost === undefined ? {} : { [`effort_at_most_${EFFORT_UNITS[measure].effort}`]: effortAtMost }),
+      ...(stays === undefined ? {} : { stays }),
     },
     profile: {
       nozzle_mm: profile.nozzle,
@@ -66,17 +85,19 @@ function inputsOf({ family, sizes, movement, profile, measuredThickness }: Joint
   };
 }
 
-/** One angle in both units; degrees to twelve figures, so that 35 reads as 35. */
-function angles(name: string, angle: Rad) {
-  return { [`${name}_rad`]: angle, [`${name}_deg`]: Number(degrees(angle).toPrecision(12)) };
+/** A travel, or an angle in both units; degrees to twelve figures, so that 35 reads as 35. */
+function amounts(name: string, amount: number, measure: Measure) {
+  if (measure === 'travel') return { [`${name}_mm`]: amount };
+  return { [`${name}_rad`]: amount, [`${name}_deg`]: Number(degrees(asRad(amount)).toPrecision(12)) };
 }
 
 function effortOf({ effort }: Assessment) {
+  const unit = EFFORT_UNITS[effort.measure];
   return {
-    torque_Nmm: effort.torque,
-    low_Nmm: effort.torqueLow,
-    high_Nmm: effort.torqueHigh,
-    stiffness_Nmm_per_rad: effort.stiffness,
+    [`${unit.name}_${unit.effort}`]: effort.effort,
+    [`low_${unit.effort}`]: effort.low,
+    [`high_${unit.effort}`]: effort.high,
+    [`stiffness_${unit.stiffness}`]: effort.stiffness,
     modulus_MPa: effort.modulus,
     modulus_provenance: { ...effort.provenance },
   };
@@ -93,22 +114,23 @@ function lifeOf({ life }: Assessment) {
   };
 }
 
-function sectionOf({ section, fit, length, inRow }: Assessment) {
+function sectionOf({ section, fit, length, inRow, sideBySide }: Assessment) {
   return {
     thickness_mm: section.thickness,
     length_mm: length,
     in_row: inRow,
+    side_by_side: sideBySide,
     [fit.countOf]: { count: section.count, exact: fit.exact, nearest: fit.nearest, prints_as: fit.outcome },
   };
 }
 
-function overBendOf({ overBend }: Assessment) {
+function overBendOf({ overBend, drive: { measure } }: Assessment) {
   return {
-    ...angles('at_set', overBend.atSet),
-    ...angles('at_single', overBend.atSingle),
-    ...angles('at_yield', overBend.atYield),
-    ...angles('at_break', overBend.atBreak),
-    ...angles('hard_stop', overBend.hardStop),
+    ...amounts('at_set', overBend.atSet, measure),
+    ...amounts('at_single', overBend.atSingle, measure),
+    ...amounts('at_yield', overBend.atYield, measure),
+    ...amounts('at_break', overBend.atBreak, measure),
+    ...amounts('hard_stop', overBend.hardStop, measure),
   };
 }
 
@@ -117,12 +139,13 @@ function allowableOf({ name, limit, strain, margin, applies, grade, provenance }
 }
 
 function answersOf(assessment: Assessment) {
-  const { strain, set, life, joint, verdict } = assessment;
+  const { strain, set, life, joint, verdict, drive } = assessment;
   return {
+    estimate: assessment.estimate,
     ...sectionOf(assessment),
     peak_strain: { value: strain.peak, where: strain.where, nominal: strain.nominal, root_factor: strain.rootFactor },
     effort: effortOf(assessment),
-    set: { ...angles('angle', set.angle), fraction: set.fraction },
+    set: { ...amounts('amount', set.amount, drive.measure), fraction: set.fraction },
     over_bend: overBendOf(assessment),
     life_cycles: lifeOf(assessment),
     chance: { reach_wanted: life.chance, scatter_only: life.chanceScatterOnly, wanted: joint.movement.chance },

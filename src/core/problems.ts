@@ -82,6 +82,11 @@ export interface Cures {
 
 const USUAL_CURES: Cures = { low: 'raise it', high: 'lower it' };
 
+/** Twelve figures, so that an angle of 359.99999999999994° reads as 360°. */
+function inDegrees(angle: number): string {
+  return `${Number(((angle * 180) / Math.PI).toPrecision(12))}°`;
+}
+
 /** A number as messages print it: no more than three decimals, no trailing zeros. */
 export function plain(value: number): string {
   return String(Number(value.toFixed(3)));
@@ -94,7 +99,7 @@ export function plain(value: number): string {
  * @param what - name of the quantity in a sentence [-]
  * @param value - the number given [unit], anything, NaN too
  * @param range - smallest and largest value [unit] and the reason for them
- * @param unit - unit as printed [-], '' for a count
+ * @param unit - unit as printed [-], '' for a count; ° where the value is in [rad]
  * @param cures - what would help where it is too low or too high [-]
  * @returns the problem [-]: `not-a-number`, `below-minimum` or `above-maximum`
  */
@@ -103,10 +108,10 @@ export function outsideRange(
   what: string,
   value: number,
   range: Range,
-  unit: '' | 'mm' = 'mm',
+  unit: '' | 'mm' | '°' = 'mm',
   cures: Cures = USUAL_CURES,
 ): Problem | undefined {
-  const say = (n: number) => (unit === '' ? plain(n) : `${plain(n)} ${unit}`);
+  const say = (n: number) => (unit === '°' ? inDegrees(n) : unit === '' ? plain(n) : `${plain(n)} ${unit}`);
   if (!Number.isFinite(value)) {
     return {
       code: 'not-a-number',

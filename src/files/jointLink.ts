@@ -1,15 +1,18 @@
-/** A link whose fragment carries a whole joint, readable and short: `joint=1&name=Lid&kind=straightLeaf&…&angleDeg=35`. */
+/** A link whose fragment carries a whole joint, readable and short: `joint=2&name=Lid&kind=straightLeaf&…&angleDeg=35`. */
 import * as v from 'valibot';
 import type { Joint } from '../core/design/joint.ts';
+import { findDrive } from '../core/flexures/drives.ts';
 import { findFamily } from '../core/flexures/index.ts';
 import type { Problem } from '../core/problems.ts';
 import { fail, failIfAny, ok, type Result } from '../core/result.ts';
-import { degrees, radians, type Rad } from '../core/units.ts';
+import { asRad, degrees, radians, type Rad } from '../core/units.ts';
 import { readJoint } from './joints.ts';
+import { MIGRATIONS, migrateJoint, versionAfter } from './partMigrations.ts';
 import { jointShape } from './partShape.ts';
 import { capped, shapeProblem, shown } from './shape.ts';
 
-const LINK_VERSION = '1';
+/** The same as that of the part file, whose steps older links take too. */
+const LINK_VERSION = String(versionAfter(MIGRATIONS));
 /** Ten times what a joint takes, and still short enough for any address bar. */
 export const MAX_LINK_LENGTH = 8000;
 
@@ -22,10 +25,13 @@ const KEYS = {
   id: ['joint', 'text'],
   name: ['joint', 'text'],
   measuredThickness: ['joint', 'number'],
+  drive: ['movement', 'text'],
   ways: ['movement', 'text'],
   cycles: ['movement', 'number'],
   held: ['movement', 'yes or no'],
   chance: ['movement', 'number'],
+  effortAtMost: ['movement', 'number'],
+  stays: ['movement', 'yes or no'],
   nozzle: ['profile', 'number'],
   lineWidth: ['profile', 'number'],
   layerHeight: ['profile', 'number'],
@@ -35,8 +41,11 @@ const KEYS = {
   filament: ['profile', 'text'],
 } as const satisfies Record<string, readonly [Group, Kind]>;
 
+/** How far it is moved: one of these, as its drive measures. */
+const AMOUNTS = ['angleDeg', 'angleRad', 'travel'] as const;
+
 /** Keys that no size of a family may be called, or the link could not tell them apart. */
-export const RESERVED_KEYS: readonly string[] = ['joint', 'kind', 'angleDeg', 'angleRad', ...Object.keys(KEYS)];
+export const RESERVED_KEYS: readonly string[] = ['joint', 'kind', ...AMOUNTS, ...Object.keys(KEYS)];
 
 /** Degrees as a person would write them, or undefined when no short figure gives exactly this angle back. */
 function exactDegrees(angle: Rad): number | undefined {
@@ -46,6 +55,17 @@ function exactDegrees(angle: Rad): number | undefined {
     if (radians(short) === angle) return short;
   }
   return radians(full) === angle ? full : undefined;
+}
+
+function amountOf({ family, movement: { drive, amount } }: Joint): [key: (typeof AMOUNTS)[number], text: string] {
+  if (measureOf(family, drive) === 'travel') return ['travel', String(amount)];
+  const angleDeg = exactDegrees(asRad(amount));
+  return angleDeg === undefined ? ['angleRad', String(amount)] : ['angleDeg', String(angleDeg)];
+}
+
+function measureOf(family: string, drive: string): 'turn' | 'travel' | undefined {
+  const found = findFamily(family);
+  return found && findDrive(found, drive)?.measure;
 }
 
 /**
@@ -58,9 +78,7 @@ export function writeJointLink(joint: Joint): string {
   const link = new URLSearchParams({ joint: LINK_VERSION, id: joint.id, name: joint.name, kind: joint.family });
   const known = Object.keys(findFamily(joint.family)?.parameters ?? joint.sizes);
   for (const size of known) link.set(size, String(joint.sizes[size]));
-  const angleDeg = exactDegrees(joint.movement.angle);
-  if (angleDeg === undefined) link.set('angleRad', String(joint.movement.angle));
-  else link.set('angleDeg', String(angleDeg));
+  link.set(...amountOf(joint));
   const from: Readonly<Record<Group, Flat>> = {
     joint: { id: joint.id, name: joint.name, measuredThickness: joint.measuredThickness },
     movement: { ...joint.movement },
@@ -90,7 +108,7 @@ export function readJointLink(fragment: string): Result<Joint> {
   if (refused) return fail(refused);
   const twice = failIfAny(capped(keysGivenTwice(link)));
   if (twice) return twice;
-  const shape = v.safeParse(jointShape, asDocument(link));
+  const shape = v.safeParse(jointShape, migrateJoint(asDocument(link), Number(link.get('joint'))));
   if (!shape.success) return failIfAny(capped(shape.issues.map(shapeProblem))) ?? fail(notALink(''));
   const joint = readJoint(shape.output);
   return joint.ok ? ok(joint.value, capped([...unknownKeys(link, shape.output), ...joint.notes])) : joint;
@@ -103,8 +121,8 @@ function notALink(version: string): Problem {
 
 function judgeLink(link: URLSearchParams): Problem | undefined {
   const version = link.get('joint') ?? '';
-  if (version === LINK_VERSION) return undefined;
   if (!/^[1-9]\d{0,8}$/.test(version)) return notALink(version);
+  if (Number(version) <= Number(LINK_VERSION)) return undefined;
   const message = `The link is version ${version}, made by a newer Bendbook; this one reads ${LINK_VERSION}`;
   return { code: 'newer-version', message, field: 'joint', value: version, limit: LINK_VERSION };
 }
@@ -116,11 +134,10 @@ function keysGivenTwice(link: URLSearchParams): Problem[] {
   const problems = twice.map((key): Problem => {
     return { code: 'given-twice', message: `${shown(key)} is given more than once`, field: key.slice(0, 80) };
   });
-  if (!link.has('angleDeg') || !link.has('angleRad')) return problems;
-  return [
-    ...problems,
-    { code: 'given-twice', message: 'The angle is given in degrees and in radians', field: 'angleRad' },
-  ];
+  const [first, second] = AMOUNTS.filter((key) => link.has(key));
+  if (first === undefined || second === undefined) return problems;
+  const message = `How far it is moved is given as ${first} and as ${second}`;
+  return [...problems, { code: 'given-twice', message, field: second }];
 }
 
 /** A number exactly as the language writes it; anything else stays text, which the shape then refuses. */
@@ -141,9 +158,14 @@ function asDocument(link: URLSearchParams) {
     const text = link.get(key);
     if (text !== null) groups[group][key] = READ[kind](text);
   }
-  const angle = angleOf(link);
-  if (angle !== undefined) groups.movement['angle'] = angle;
   const kind = link.get('kind') ?? undefined;
+  const isFirst = link.get('joint') === '1';
+  const measure = isFirst ? 'turn' : measureOf(kind ?? '', link.get('drive') ?? '');
+  const angle = measure === 'travel' ? undefined : angleOf(link);
+  const travel = measure === 'turn' ? null : link.get('travel');
+  const amount = travel === null ? angle : numberFrom(travel);
+  // The first links knew only turns, and called them by their angle.
+  if (amount !== undefined) groups.movement[isFirst ? 'angle' : 'amount'] = amount;
   const names = Object.keys(findFamily(kind ?? '')?.parameters ?? {}).filter((size) => link.has(size));
   const sizes = Object.fromEntries(names.map((size) => [size, numberFrom(link.get(size) ?? '')]));
   return { ...groups.joint, family: kind, sizes, movement: groups.movement, profile: groups.profile };

@@ -16,7 +16,7 @@ export const MAX_PART_BYTES = 2_000_000;
 
 /** The joint with its fields in the order in which they are written, whatever order they were made in. */
 function inOrder({ id, name, family, sizes, movement, profile, measuredThickness }: Joint) {
-  const { angle, ways, cycles, held, chance } = movement;
+  const { drive, amount, ways, cycles, held, chance, effortAtMost, stays } = movement;
   const { nozzle, lineWidth, layerHeight, firstLayerHeight, lying, fitRule, filament } = profile;
   const known = Object.keys(findFamily(family)?.parameters ?? sizes);
   return {
@@ -24,7 +24,16 @@ function inOrder({ id, name, family, sizes, movement, profile, measuredThickness
     name,
     family,
     sizes: Object.fromEntries(known.map((size) => [size, sizes[size]])),
-    movement: { angle, ways, cycles, held, chance },
+    movement: {
+      drive,
+      amount,
+      ways,
+      cycles,
+      held,
+      chance,
+      ...(effortAtMost === undefined ? {} : { effortAtMost }),
+      ...(stays === undefined ? {} : { stays }),
+    },
     profile: { nozzle, lineWidth, layerHeight, firstLayerHeight, lying, fitRule, filament },
     ...(measuredThickness === undefined ? {} : { measuredThickness }),
   };

@@ -9,7 +9,44 @@ export type Document = Readonly<Record<string, unknown>>;
 /** Must cope with any field missing or of the wrong kind: the shape is judged only after the last step. */
 export type Migration = (document: Document) => Document;
 
-export const MIGRATIONS: readonly Migration[] = [];
+/** What a step does to each joint of a part, and to the joint of a link of the same version. */
+const JOINT_STEPS: readonly Migration[] = [withDrive];
+
+export const MIGRATIONS: readonly Migration[] = JOINT_STEPS.map((step) => (document) => {
+  const { part } = document;
+  if (!isObject(part) || !Array.isArray(part['joints'])) return document;
+  const joints = part['joints'].map((joint: unknown) => (isObject(joint) ? step(joint) : joint));
+  return { ...document, part: { ...part, joints } };
+});
+
+/** A joint of the given version on its own, taken through every step that follows. */
+export function migrateJoint(joint: Document, version: number): Document {
+  return JOINT_STEPS.slice(version - 1).reduce((older, step) => step(older), joint);
+}
+
+/** 1 → 2: a joint was always turned by a moment, through an angle, and had no sizes for other ways of moving it. */
+function withDrive(joint: Document): Document {
+  const { movement, sizes, family } = joint;
+  return {
+    ...joint,
+    ...(isObject(movement) ? { movement: turned(movement) } : {}),
+    ...(isObject(sizes) ? { sizes: { ...sizes, ...NEW_IN_2[String(family)] } } : {}),
+  };
+}
+
+function turned({ angle, ...movement }: Document): Document {
+  return { ...movement, drive: 'turned', ...(angle === undefined ? {} : { amount: angle }) };
+}
+
+/** Written out, because a released step stays as it was whatever becomes of the families. */
+const NEW_IN_2: Readonly<Record<string, Document>> = {
+  straightLeaf: { sideBySide: 1, taper: 1, centre: 0.5 },
+  crease: { sideBySide: 1 },
+};
+
+function isObject(value: unknown): value is Document {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
 
 /** The version that stands at the end of these steps. */
 export function versionAfter(migrations: readonly Migration[]): number {

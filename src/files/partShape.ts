@@ -3,7 +3,6 @@ import * as v from 'valibot';
 import { WAYS } from '../core/design/joint.ts';
 import { findFamily } from '../core/flexures/index.ts';
 import { FIT_RULES, LYINGS } from '../core/print/profile.ts';
-import { asRad } from '../core/units.ts';
 import { fields } from './shape.ts';
 
 export const UNITS = 'mm N MPa rad';
@@ -17,11 +16,14 @@ const key = v.pipe(
 );
 
 const movement = fields({
-  angle: v.pipe(number, v.transform(asRad)),
+  drive: key,
+  amount: number,
   ways: v.picklist(WAYS),
   cycles: number,
   held: v.boolean(),
   chance: number,
+  effortAtMost: v.exactOptional(number),
+  stays: v.exactOptional(v.boolean()),
 });
 
 const profile = fields({

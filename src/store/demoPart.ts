@@ -8,8 +8,8 @@ const rainFlap: Joint = {
   id: 'rain-flap',
   name: 'Rain-flap hinge',
   family: 'straightLeaf',
-  sizes: { lines: 2, length: 12, depth: 6, fillet: 0.8, pad: 4, inRow: 1 },
-  movement: { angle: radians(35), ways: 'one way', cycles: 5000, held: false, chance: 0.95 },
+  sizes: { lines: 2, length: 12, depth: 6, fillet: 0.8, pad: 4, inRow: 1, sideBySide: 1, taper: 1, centre: 0.5 },
+  movement: { drive: 'turned', amount: radians(35), ways: 'one way', cycles: 5000, held: false, chance: 0.95 },
   profile: USUAL_PROFILE,
 };
 
@@ -18,8 +18,8 @@ const batteryDoor: Joint = {
   id: 'battery-door',
   name: 'Battery-door hinge',
   family: 'crease',
-  sizes: { layers: 2, length: 6, depth: 24, fillet: 0.8, pad: 2, inRow: 1 },
-  movement: { angle: radians(100), ways: 'one way', cycles: 600, held: false, chance: 0.95 },
+  sizes: { layers: 2, length: 6, depth: 24, fillet: 0.8, pad: 2, inRow: 1, sideBySide: 1 },
+  movement: { drive: 'turned', amount: radians(100), ways: 'one way', cycles: 600, held: false, chance: 0.95 },
   profile: { ...USUAL_PROFILE, lying: 'crease', filament: 'pp' },
 };
 
@@ -28,8 +28,8 @@ const borrowedClip: Joint = {
   id: 'borrowed-clip',
   name: 'Borrowed clip neck',
   family: 'straightLeaf',
-  sizes: { lines: 1, length: 6, depth: 5, fillet: 0.5, pad: 4, inRow: 1 },
-  movement: { angle: radians(20), ways: 'one way', cycles: 500, held: false, chance: 0.95 },
+  sizes: { lines: 1, length: 6, depth: 5, fillet: 0.5, pad: 4, inRow: 1, sideBySide: 1, taper: 1, centre: 0.5 },
+  movement: { drive: 'turned', amount: radians(20), ways: 'one way', cycles: 500, held: false, chance: 0.95 },
   profile: USUAL_PROFILE,
   measuredThickness: 0.63,
 };

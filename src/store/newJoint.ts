@@ -4,7 +4,7 @@ import type { FlexureFamily, Sizes } from '../core/flexures/family.ts';
 import { straightLeaf } from '../core/flexures/straightLeaf.ts';
 import { nearestLines } from '../core/print/wholeLines.ts';
 import type { Lying, PrintProfile } from '../core/print/profile.ts';
-import { radians, type Mm } from '../core/units.ts';
+import type { Mm } from '../core/units.ts';
 
 /** A common 0.4 mm nozzle with its usual settings. */
 export const USUAL_PROFILE: PrintProfile = {
@@ -17,11 +17,14 @@ export const USUAL_PROFILE: PrintProfile = {
   filament: 'petg',
 };
 
-/** What such a joint is commonly asked to do: a leaf swings often, a crease is folded further and seldom. */
-const USUAL_MOVEMENTS: Readonly<Record<Lying, Movement>> = {
-  flat: { angle: radians(30), ways: 'one way', cycles: 1000, held: false, chance: 0.95 },
-  crease: { angle: radians(45), ways: 'one way', cycles: 200, held: false, chance: 0.95 },
-  upright: { angle: radians(10), ways: 'one way', cycles: 200, held: false, chance: 0.95 },
+/**
+ * What such a joint is commonly asked to do: a leaf swings often, a crease is folded seldom, and one that stands is moved
+ * a third as far as its drive usually moves it.
+ */
+const USUAL_USE: Readonly<Record<Lying, { readonly cycles: number; readonly calmer: number }>> = {
+  flat: { cycles: 1000, calmer: 1 },
+  crease: { cycles: 200, calmer: 1 },
+  upright: { cycles: 200, calmer: 3 },
 };
 
 /** A first guess at a thin section on someone else's part, until it is measured. */
@@ -30,6 +33,11 @@ const GUESSED_THICKNESS: Mm = 0.8;
 /** Every size at its typical value. */
 function typicalSizes(family: FlexureFamily): Sizes {
   return Object.fromEntries(Object.entries(family.parameters).map(([name, { typical }]) => [name, typical]));
+}
+
+function usualMovement({ drives: [drive] }: FlexureFamily, lying: Lying): Movement {
+  const { cycles, calmer } = USUAL_USE[lying];
+  return { drive: drive.id, amount: drive.typical / calmer, ways: 'one way', cycles, held: false, chance: 0.95 };
 }
 
 /** A joint of this family with typical sizes, on the printer and in the filament of `like` where there is one. */
@@ -41,7 +49,7 @@ export function newJoint(family: FlexureFamily, name: string, like?: Joint): Joi
     name,
     family: family.id,
     sizes: typicalSizes(family),
-    movement: USUAL_MOVEMENTS[lying],
+    movement: usualMovement(family, lying),
     profile: { ...printer, lying },
   };
 }

@@ -4,48 +4,53 @@ import { soundness, weakest } from '../material/choose.ts';
 import { ok, type Result } from '../result.ts';
 import { NOTCH_SENSITIVITY } from '../strength/rootFactor.ts';
 import { setAfterOneBend } from '../strength/permanentSet.ts';
-import { asRad, type Mm, type Rad } from '../units.ts';
+import { asRad } from '../units.ts';
 import { allowablesOf, limitsOf } from './allowables.ts';
 import type { Assessment, Travel } from './assessment.ts';
 import { effortAnswer } from './effortAnswer.ts';
 import { fitNotes, fitOf } from './fit.ts';
 import type { Joint } from './joint.ts';
 import { overBendOf } from './overBend.ts';
+import { handResponse, isExactByHand, type Asked, type Response } from './response.ts';
 import { strainAnswer } from './strainAnswer.ts';
-import { understand } from './understand.ts';
+import { understand, type Understood } from './understand.ts';
 import { usageNotes } from './usageNotes.ts';
 import { lifeGrade, verdictOf } from './verdict.ts';
 
 /**
  * Everything the tool says about one joint. Read this function first: it is the whole argument,
- * profile → section → strain → effort → set → life → limits → verdict.
+ * profile → section → mechanics → strain → effort → set → life → limits → verdict.
  *
  * Problems: those of `understand`. Whatever deserves caution comes back as notes of the assessment.
  *
  * @param joint - one flexure with its movement and print profile [-]
- * @returns strains as fractions, torque [N·mm], angles [rad], life in cycles, limits, verdict
+ * @param answer - what the solver answers of its mechanics [-]; hand forms until there is one
+ * @returns strains as fractions, effort [N·mm] or [N], amounts [rad] or [mm], life in cycles, limits, verdict
  *
  * Source: plane-bending, wide-strip, roark-17.1, elastic-plastic, strain-life.
  */
-export function assess(joint: Joint): Result<Assessment> {
+export function assess(joint: Joint, answer?: Response): Result<Assessment> {
   const checked = understand(joint);
   if (!checked.ok) return checked;
   const understood = checked.value;
-  const { filament, section, length, inRow, angleEach, acrossLayers, family } = understood;
+  const { filament, section, acrossLayers, family, sizes } = understood;
   const { movement } = joint;
 
+  const { thickness } = section;
+  const asked = { family, drive: movement.drive, sizes, thickness, amount: movement.amount };
+  const response = answer ?? handResponse(asked);
   const fit = fitOf(understood);
-  const { strain, notes: strainNotes } = strainAnswer(understood);
-  const effort = effortAnswer(understood, strain.nominal);
+  const { strain, notes: strainNotes } = strainAnswer(understood, response.nominalStrain);
+  const effort = effortAnswer(understood, response);
   const set = setAfterOneBend(strain.nominal, effort.modulus, filament.properties.yieldStress.typical);
-  const setAngle = asRad(set.fraction * movement.angle);
+  const left = set.fraction * movement.amount;
   const { ways, cycles } = movement;
   const life = assessLife({
     peakStrain: strain.peak,
     ways,
     cycles,
     acrossLayers,
-    thickness: section.thickness,
+    thickness,
     filament,
   });
   const limits = limitsOf(filament, acrossLayers);
@@ -53,19 +58,23 @@ export function assess(joint: Joint): Result<Assessment> {
 
   return ok({
     joint,
+    drive: understood.drive,
+    sizes,
     filament,
     section,
-    length,
-    fillet: family.root(joint.sizes, section.thickness).fillet,
-    padThickness: joint.sizes[family.roles.pad] ?? Number.NaN,
-    inRow,
-    angleEach,
+    length: understood.length,
+    fillet: family.root(sizes, thickness).fillet,
+    padThickness: understood.padThickness,
+    inRow: understood.inRow,
+    sideBySide: understood.sideBySide,
+    amountEach: understood.amountEach,
+    estimate: !response.exact,
     fit,
     strain,
     effort,
-    set: { angle: setAngle, fraction: set.fraction },
-    overBend: overBendOf(movement.angle, strain, limits, set.kappaRatio),
-    travel: travelOf(length, angleEach),
+    set: { amount: left, fraction: set.fraction },
+    overBend: overBendOf(movement.amount, strain, limits, set.kappaRatio),
+    travel: travelOf(understood, asked),
     life,
     allowables,
     verdict: verdictOf(life, allowables, fit, movement),
@@ -81,13 +90,18 @@ export function assess(joint: Joint): Result<Assessment> {
       ...checked.notes,
       ...strainNotes,
       ...fitNotes(understood, fit),
-      ...usageNotes(understood, strain.peak, setAngle),
+      ...usageNotes(understood, strain.peak, left),
     ],
   } satisfies Assessment);
 }
 
-/** Where the moving root goes when one flexure is rolled to an arc. */
-function travelOf(length: Mm, angle: Rad): Travel {
+/**
+ * Where the moving root goes when one flexure is rolled to an arc: a kind that is drawn straight from 0 to its length
+ * and that the hand form of a turn answers exactly.
+ */
+function travelOf({ family, drive, length, amountEach }: Understood, asked: Asked): Travel | undefined {
+  if (!isExactByHand(asked) || drive.measure !== 'turn' || family.outline === undefined) return undefined;
+  const angle = asRad(amountEach);
   const tip = rolledTip(length, angle);
   return { radius: length / angle, inward: length - tip.x, upward: tip.y };
 }

@@ -1,8 +1,8 @@
-import type { Section } from '../flexures/family.ts';
+import type { Drive, Section, Sizes } from '../flexures/family.ts';
 import type { LifeAnswer } from '../life/lifeAnswer.ts';
 import type { Filament, Provenance, ProvenanceKind } from '../material/types.ts';
 import type { Problem } from '../problems.ts';
-import type { Mm, MPa, NMm, Rad } from '../units.ts';
+import type { Mm, MPa } from '../units.ts';
 import type { Joint } from './joint.ts';
 
 /** `beyond`: more cycles are wanted than anyone has counted, so neither pass nor fail can be said. */
@@ -36,7 +36,7 @@ export interface Verdict {
 }
 
 export interface StrainAnswer {
-  /** t·θ/(2L), as a fraction. */
+  /** Along the flexure, without the root: t·θ/(2L) for a pure moment; as a fraction. */
   readonly nominal: number;
   /** At the root, nominal × root factor: what the skin sees. */
   readonly peak: number;
@@ -50,12 +50,14 @@ export interface StrainAnswer {
 }
 
 export interface EffortAnswer {
-  /** Torque to hold the wanted angle [N·mm], for the typical modulus. */
-  readonly torque: NMm;
+  /** `turn`: a torque [N·mm] and a stiffness in [N·mm/rad]; `travel`: a force [N] and [N/mm]. */
+  readonly measure: Drive['measure'];
+  /** What holds the wanted amount, for the typical modulus. */
+  readonly effort: number;
   /** With the low and the high modulus of the filament row. */
-  readonly torqueLow: NMm;
-  readonly torqueHigh: NMm;
-  /** Torque per angle of the whole joint [N·mm/rad]. */
+  readonly low: number;
+  readonly high: number;
+  /** Effort per amount of the whole joint, before anything stays bent; a secant where it is no straight line. */
   readonly stiffness: number;
   /** Modulus used [MPa] and where it comes from. */
   readonly modulus: MPa;
@@ -66,16 +68,16 @@ export interface EffortAnswer {
   readonly widthRatio: number;
 }
 
-/** How far past the wanted angle it may be bent, whole joint [rad]. */
+/** How far past the wanted amount the whole joint may be moved, [rad] or [mm] as its drive measures. */
 export interface OverBend {
   /** Where the first trace of set begins: the skin reaches the yield stress. */
-  readonly atSet: Rad;
-  readonly atSingle: Rad;
+  readonly atSet: number;
+  readonly atSingle: number;
   /** Where it plainly stays bent: the skin reaches the yield strain. */
-  readonly atYield: Rad;
-  readonly atBreak: Rad;
-  /** Where a hard stop should hold it; never below the wanted angle. */
-  readonly hardStop: Rad;
+  readonly atYield: number;
+  readonly atBreak: number;
+  /** Where a hard stop should hold it; never below the wanted amount. */
+  readonly hardStop: number;
 }
 
 /** How the thin section lands on whole lines or layers. */
@@ -95,7 +97,7 @@ export interface Fit {
   readonly middleLine: boolean;
 }
 
-/** Where the pad goes at the wanted angle, in the plane of bending [mm]. */
+/** Where the pad goes at the wanted angle of a leaf rolled to an arc, in the plane of bending [mm]. */
 export interface Travel {
   /** Bend radius of the middle of one flexure; Infinity at zero angle. */
   readonly radius: Mm;
@@ -107,21 +109,29 @@ export interface Travel {
 /** Everything the tool says about one joint; every figure on screen and in the terminal comes from here. */
 export interface Assessment {
   readonly joint: Joint;
+  readonly drive: Drive;
+  /** The sizes as they act: those that the drive does not ask for are at their typical values. */
+  readonly sizes: Sizes;
   readonly filament: Filament;
   readonly section: Section;
   readonly length: Mm;
   readonly fillet: Mm;
-  readonly padThickness: Mm;
+  /** Absent for kinds without pads of a thickness of their own. */
+  readonly padThickness: Mm | undefined;
   readonly inRow: number;
-  /** Angle of each of the flexures in the row [rad]. */
-  readonly angleEach: Rad;
+  readonly sideBySide: number;
+  /** Share of the wanted amount that each of the flexures in the row takes, [rad] or [mm]. */
+  readonly amountEach: number;
+  /** The figures are those of a form that only estimates them; the solver has not answered. */
+  readonly estimate: boolean;
   readonly fit: Fit;
   readonly strain: StrainAnswer;
   readonly effort: EffortAnswer;
-  /** Left after one bend to the wanted angle, whole joint. */
-  readonly set: { readonly angle: Rad; readonly fraction: number };
+  /** Left after one flex to the wanted amount, whole joint, [rad] or [mm]. */
+  readonly set: { readonly amount: number; readonly fraction: number };
   readonly overBend: OverBend;
-  readonly travel: Travel;
+  /** Only for a leaf that rolls to an arc; other kinds and drives bend to other shapes. */
+  readonly travel: Travel | undefined;
   readonly life: LifeAnswer;
   readonly allowables: readonly Allowable[];
   readonly verdict: Verdict;

@@ -1,5 +1,6 @@
 import { FILAMENTS } from '../material/filaments.ts';
 import { familyOf } from '../flexures/index.ts';
+import { isAsked } from '../flexures/drives.ts';
 import type { Parameter } from '../flexures/family.ts';
 import { asRad, degrees, radians } from '../units.ts';
 import type { Assessment } from './assessment.ts';
@@ -7,7 +8,7 @@ import { assess } from './assess.ts';
 import type { Joint } from './joint.ts';
 import type { RemedyKind } from './remedy.ts';
 import { scaleJoint, scaleToWhole } from './scalePart.ts';
-import { largestAngle, mostCount, shortestLength, withCount } from './sizeFor.ts';
+import { largestAmount, mostCount, shortestLength, withCount } from './sizeFor.ts';
 
 /** A change of one kind that may help; whether it does is decided by assessing it. */
 export interface Change {
@@ -98,24 +99,25 @@ const wholeByLineWidth: Proposer = (a) => {
 };
 
 const share: Proposer = (a) => {
-  const { roles } = familyOf(a.joint);
+  const { roles, parameters } = familyOf(a.joint);
+  const { inRow } = roles;
+  if (inRow === undefined || !isAsked(parameters[inRow] as Parameter, a.drive.id)) return [];
   const counts = Array.from({ length: Math.max(0, LONGEST_ROW - a.inRow) }, (_, i) => a.inRow + 1 + i);
   return firstThatPasses(
     'share the angle',
-    counts.map((count) => withSize(a.joint, roles.inRow, count)),
+    counts.map((count) => withSize(a.joint, inRow, count)),
   );
 };
 
 const largerFillet: Proposer = (a) => {
-  const { roles } = familyOf(a.joint);
+  const name = familyOf(a.joint).roles.fillet;
+  if (name === undefined || a.padThickness === undefined) return [];
   const room = (a.padThickness - a.section.thickness) / 2;
   const steps = Math.max(0, Math.floor((room - a.fillet) / FILLET_STEP + 1e-9));
   const fillets = Array.from({ length: steps }, (_, i) => roundUp(a.fillet + 1e-6, FILLET_STEP) + i * FILLET_STEP);
   return firstThatPasses(
     'larger fillet',
-    fillets
-      .filter((fillet) => fillet <= room)
-      .map((fillet) => withSize(a.joint, roles.fillet, Number(fillet.toFixed(3)))),
+    fillets.filter((fillet) => fillet <= room).map((fillet) => withSize(a.joint, name, Number(fillet.toFixed(3)))),
   );
 };
 
@@ -131,10 +133,16 @@ const turn: Proposer = (a) => {
   return [{ kind: 'turn the part', after: { ...a.joint, profile: { ...a.joint.profile, lying: 'flat' } } }];
 };
 
+/** Down to a figure that a drawing would carry: a whole degree, or a step of the travel. */
+function roundDown(amount: number, { measure, step }: Assessment['drive']): number {
+  if (measure === 'turn') return radians(Math.floor(degrees(asRad(amount)) + 1e-9));
+  return Number((Math.floor(amount / step + 1e-9) * step).toFixed(6));
+}
+
 const stopEarlier: Proposer = (a) => {
-  const angleDeg = Math.floor(degrees(asRad(largestAngle(a))) + 1e-9);
-  if (angleDeg < 1 || angleDeg >= degrees(a.joint.movement.angle)) return [];
-  return [{ kind: 'stop earlier', after: { ...a.joint, movement: { ...a.joint.movement, angle: radians(angleDeg) } } }];
+  const amount = roundDown(largestAmount(a), a.drive);
+  if (!(amount >= a.drive.min && amount < a.joint.movement.amount)) return [];
+  return [{ kind: 'stop earlier', after: { ...a.joint, movement: { ...a.joint.movement, amount } } }];
 };
 
 const scaleUp: Proposer = (a) => {

@@ -1,19 +1,19 @@
-import { bendingStrain } from '../closedForms/leafBending.ts';
 import { familyOf } from '../flexures/index.ts';
 import { severity } from '../life/assessLife.ts';
 import type { LifeSpread } from '../life/lifeAnswer.ts';
 import { spreadAround, totalSigma } from '../life/scatter.ts';
 import { lifeAtStrain, strainAtLife } from '../life/strainLife.ts';
-import { asRad, type Mm, type NMm, type Rad } from '../units.ts';
+import type { Mm } from '../units.ts';
 import type { Assessment } from './assessment.ts';
-import { torqueBeyondYield } from './effortAnswer.ts';
+import { effortBeyondYield } from './effortAnswer.ts';
+import { handResponse, type Asked } from './response.ts';
 import { rootOf } from './strainAnswer.ts';
 
-/** What a curve may vary while everything else of the joint stays. Length [mm], count of lines or layers, angle [rad]. */
+/** What a curve may vary while everything else of the joint stays. Length [mm], count of lines or layers, amount [rad] or [mm]. */
 export interface Variation {
   readonly length?: Mm;
   readonly count?: number;
-  readonly angle?: Rad;
+  readonly amount?: number;
 }
 
 function thicknessFor(a: Assessment, count: number): Mm {
@@ -21,25 +21,35 @@ function thicknessFor(a: Assessment, count: number): Mm {
   return family.section({ ...a.joint.sizes, [family.roles.count]: count }, a.joint.profile).thickness;
 }
 
+function askedFor(a: Assessment, { length, count, amount }: Variation): Asked {
+  const family = familyOf(a.joint);
+  return {
+    family,
+    drive: a.drive.id,
+    sizes: length === undefined ? a.sizes : { ...a.sizes, [family.roles.length]: length },
+    thickness: count === undefined ? a.section.thickness : thicknessFor(a, count),
+    amount: amount ?? a.joint.movement.amount,
+  };
+}
+
 /**
- * Peak strain of the joint with its length, count or angle changed.
+ * Peak strain of the joint with its length, count or amount changed, by hand forms.
  *
- *     ε = (t/2)·(θ/n)/L·(1 + q·(Kt − 1))
+ *     ε = (t/2)·(θ/n)/L·(1 + q·(Kt − 1))   for a pure moment
  *
  * The same chain as `assess`, without its checks, so that a curve of a hundred points costs little.
  *
  * @param a - the joint as assessed [-]
- * @param change - what differs: length [mm], count [-], angle [rad]
+ * @param change - what differs: length [mm], count [-], amount [rad] or [mm]
  * @returns strain as a fraction [-]
  *
  * Source: plane-bending, roark-17.1.
  */
 export function peakStrainFor(a: Assessment, change: Variation): number {
-  const thickness = change.count === undefined ? a.section.thickness : thicknessFor(a, change.count);
-  const angle = asRad((change.angle ?? a.joint.movement.angle) / a.inRow);
-  const nominal = bendingStrain(thickness, change.length ?? a.length, angle);
-  if (change.count === undefined) return nominal * a.strain.rootFactor;
-  return nominal * rootOf(familyOf(a.joint), a.joint.sizes, thickness).factor;
+  const asked = askedFor(a, change);
+  const { nominalStrain } = handResponse(asked);
+  if (change.count === undefined) return nominalStrain * a.strain.rootFactor;
+  return nominalStrain * rootOf(familyOf(a.joint), a.sizes, asked.thickness).factor;
 }
 
 /** Equivalent over peak strain under this joint's conditions. */
@@ -76,13 +86,13 @@ export function medianLifeAt(a: Assessment, peakStrain: number): number {
 }
 
 /**
- * Median life of the joint with its length, count or angle changed.
+ * Median life of the joint with its length, count or amount changed.
  *
  * Not always a point of `strainAtCycles`, which is drawn for the section as it is: another count may be thick enough
  * to be judged harder.
  *
  * @param a - the joint as assessed [-]
- * @param change - what differs: length [mm], count [-], angle [rad]
+ * @param change - what differs: length [mm], count [-], amount [rad] or [mm]
  * @returns cycles; 0 when the first flex breaks it
  *
  * Source: strain-life.
@@ -145,20 +155,24 @@ export function firstFlexStrain(a: Assessment): number {
 }
 
 /**
- * Torque at any angle of the whole joint, for the typical, low and high modulus.
+ * Effort at any amount of the whole joint, for the typical, low and high modulus, by hand forms. The width ratio is that
+ * of the wanted amount.
  *
  * @param a - the joint as assessed [-]
- * @param angle - θ of the whole joint [rad], ≥ 0
- * @returns torques [N·mm]
+ * @param amount - of the whole joint [rad] or [mm], ≥ 0
+ * @returns efforts [N·mm] or [N]
  *
  * Source: plane-bending, elastic-plastic.
  */
-export function torqueAt(a: Assessment, angle: Rad): { readonly typical: NMm; readonly low: NMm; readonly high: NMm } {
-  const nominal = (a.strain.nominal * angle) / a.joint.movement.angle;
+export function effortAt(
+  a: Assessment,
+  amount: number,
+): { readonly typical: number; readonly low: number; readonly high: number } {
+  const { nominalStrain, effort: perModulus } = handResponse(askedFor(a, { amount }));
   const yieldStress = a.filament.properties.yieldStress.typical;
-  const torque = (modulus: number) =>
-    torqueBeyondYield((a.effort.stiffness * modulus) / a.effort.modulus, angle, (nominal * modulus) / yieldStress);
-  return { typical: torque(a.effort.modulus), low: torque(a.effort.modulusLow), high: torque(a.effort.modulusHigh) };
+  const effort = (modulus: number) =>
+    effortBeyondYield(a.effort.widthRatio * modulus * perModulus, (nominalStrain * modulus) / yieldStress);
+  return { typical: effort(a.effort.modulus), low: effort(a.effort.modulusLow), high: effort(a.effort.modulusHigh) };
 }
 
 /** Counts that a curve shows beside the joint's own: the common ones, as even counts are whole contours. */

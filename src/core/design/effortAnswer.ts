@@ -1,56 +1,59 @@
-import { leafStiffness, widthRatio } from '../closedForms/leafTorque.ts';
+import { widthRatio } from '../closedForms/leafTorque.ts';
 import { bendingModulus } from '../material/choose.ts';
 import { plasticMoment } from '../strength/permanentSet.ts';
-import type { NMm, Rad } from '../units.ts';
+import { asRad } from '../units.ts';
 import type { EffortAnswer } from './assessment.ts';
+import type { Response } from './response.ts';
 import type { Understood } from './understand.ts';
 
 /**
- * Torque that holds an angle, elastic to the onset of set and flattening beyond it.
+ * Effort that holds a movement, elastic to the onset of set and flattening beyond it.
  *
- *     T = K·θ for k ≤ 1,   T = K·θ·(M/My)/k beyond,   k = ε·E/σy
+ *     T = T_elastic for k ≤ 1,   T = T_elastic·(M/My)/k beyond,   k = ε·E/σy
  *
- * An instant estimate: plastics also relax, which this does not know.
+ * An instant estimate: plastics also relax, which this does not know. Where the moment differs along the flexure all
+ * of it is taken to flow like its most strained section, which errs on the soft side.
  *
- * @param stiffness - K of the whole joint [N·mm/rad], > 0
- * @param angle - θ of the whole joint [rad], ≥ 0
+ * @param elastic - effort without flow [N·mm] or [N], ≥ 0
  * @param kappaRatio - k, curvature over curvature at yield [-], ≥ 0
- * @returns torque [N·mm]
+ * @returns effort [N·mm] or [N]
  *
  * Source: elastic-plastic.
- * @example torqueBeyondYield(50, radians(90), 2) // → 53.99612
+ * @example effortBeyondYield(50 * radians(90), 2) // → 53.99612
  */
-export function torqueBeyondYield(stiffness: number, angle: Rad, kappaRatio: number): NMm {
-  const elastic = stiffness * angle;
+export function effortBeyondYield(elastic: number, kappaRatio: number): number {
   return kappaRatio <= 1 ? elastic : (elastic * plasticMoment(kappaRatio)) / kappaRatio;
 }
 
 /**
- * Torque and stiffness of the whole joint; flexures in a row are springs in series.
+ * Effort and stiffness of the whole joint.
+ *
+ * The width ratio is that of the arc that strains the skin as much.
  *
  * @param understood - a checked joint [-]
- * @param nominalStrain - skin strain along the leaf at the wanted angle, as a fraction [-]
- * @returns torque [N·mm] for the typical, low and high modulus, stiffness [N·mm/rad]
+ * @param response - what its mechanics answer: effort per MPa [mm³] or [mm²], strain as a fraction [-]
+ * @returns effort [N·mm] or [N] for the typical, low and high modulus, stiffness [N·mm/rad] or [N/mm]
  *
  * Source: plane-bending, wide-strip.
  */
-export function effortAnswer(understood: Understood, nominalStrain: number): EffortAnswer {
-  const { joint, filament, section, length, inRow, angleEach, acrossLayers } = understood;
+export function effortAnswer(understood: Understood, response: Response): EffortAnswer {
+  const { joint, drive, filament, section, length, acrossLayers } = understood;
+  const { nominalStrain } = response;
   const quantity = bendingModulus(filament, acrossLayers);
   const poisson = filament.properties.poissonsRatio.typical;
-  const ratio = widthRatio(section.width, length, section.thickness, angleEach, poisson);
+  const arc = asRad((2 * nominalStrain * length) / section.thickness);
+  const ratio = widthRatio(section.width, length, section.thickness, arc, poisson);
   const yieldStress = filament.properties.yieldStress.typical;
   const modulusLow = quantity.low ?? quantity.typical;
   const modulusHigh = quantity.high ?? quantity.typical;
-  const stiffnessFor = (modulus: number) =>
-    leafStiffness(modulus, section.width, section.thickness, length, ratio) / inRow;
-  const torqueFor = (modulus: number) =>
-    torqueBeyondYield(stiffnessFor(modulus), joint.movement.angle, (nominalStrain * modulus) / yieldStress);
+  const elastic = (modulus: number) => ratio * modulus * response.effort;
+  const effortFor = (modulus: number) => effortBeyondYield(elastic(modulus), (nominalStrain * modulus) / yieldStress);
   return {
-    torque: torqueFor(quantity.typical),
-    torqueLow: torqueFor(modulusLow),
-    torqueHigh: torqueFor(modulusHigh),
-    stiffness: stiffnessFor(quantity.typical),
+    measure: drive.measure,
+    effort: effortFor(quantity.typical),
+    low: effortFor(modulusLow),
+    high: effortFor(modulusHigh),
+    stiffness: elastic(quantity.typical) / joint.movement.amount,
     modulus: quantity.typical,
     modulusLow,
     modulusHigh,

@@ -1,14 +1,10 @@
+import { findDrive } from '../flexures/drives.ts';
+import type { Drive, FlexureFamily } from '../flexures/family.ts';
 import { outsideRange, type Problem, type Range } from '../problems.ts';
-import { asRad, degrees, radians, type Rad } from '../units.ts';
 import type { Movement } from './joint.ts';
 
-/** What a movement may ask for: angle of the whole joint [rad], number of flexes [-], share of prints [-]. */
+/** What a movement may ask for besides how far: number of flexes [-], share of prints [-], effort [N·mm] or [N]. */
 export const MOVEMENT_LIMITS = {
-  angle: {
-    min: radians(0.1),
-    max: radians(360),
-    because: 'less is no movement, and past a full turn the pads run into each other',
-  },
   cycles: {
     min: 1,
     max: 1e9,
@@ -19,30 +15,20 @@ export const MOVEMENT_LIMITS = {
     max: 0.99,
     because: 'below one half most prints fail, and past 99 in 100 nominal data know nothing',
   },
-} as const satisfies Record<'angle' | 'cycles' | 'chance', Range>;
+} as const satisfies Record<'cycles' | 'chance', Range>;
 
-/** Twelve figures, so that 359.99999999999994 reads as 360. */
-function inDegrees(angle: number): string {
-  return `${Number(degrees(asRad(angle)).toPrecision(12))}°`;
+type Drives = Pick<FlexureFamily, 'id' | 'drives'>;
+
+function noSuchDrive({ id, drives }: Drives, drive: string): Problem {
+  const possible = drives.map((one) => one.id).join(', ');
+  const message = `A ${id} cannot be “${drive}”; choose from ${possible}`;
+  return { code: 'not-one-of', message, field: 'movement.drive', value: drive, limit: possible };
 }
 
-/** Compared in radians, said in degrees. */
-function checkAngle(angle: Rad): Problem | undefined {
-  const { min, max, because } = MOVEMENT_LIMITS.angle;
-  const field = 'movement.angle';
-  if (!Number.isFinite(angle)) {
-    const message = `angle is not a number; give one from ${inDegrees(min)} to ${inDegrees(max)}`;
-    return { code: 'not-a-number', message, field, value: String(angle) };
-  }
-  if (!(angle >= min)) {
-    const message = `angle ${inDegrees(angle)} is below ${inDegrees(min)} (${because}); raise it`;
-    return { code: 'below-minimum', message, field, value: angle, limit: min };
-  }
-  if (!(angle <= max)) {
-    const message = `angle ${inDegrees(angle)} is above ${inDegrees(max)} (${because}); lower it`;
-    return { code: 'above-maximum', message, field, value: angle, limit: max };
-  }
-  return undefined;
+/** Compared in the drive's own measure, said in degrees where that is an angle. */
+function checkAmount(amount: number, drive: Drive): Problem | undefined {
+  const isTurn = drive.measure === 'turn';
+  return outsideRange('movement.amount', isTurn ? 'angle' : 'travel', amount, drive, isTurn ? '°' : 'mm');
 }
 
 function checkCycles(cycles: number): Problem | undefined {
@@ -52,17 +38,32 @@ function checkCycles(cycles: number): Problem | undefined {
   return { code: 'not-whole', message: `number of flexes ${cycles} is not whole; give a count`, field, value: cycles };
 }
 
+function checkEffort(effort: number | undefined): Problem | undefined {
+  if (effort === undefined || (effort > 0 && Number.isFinite(effort))) return undefined;
+  const field = 'movement.effortAtMost';
+  if (!Number.isFinite(effort)) {
+    const message = `effort at most ${effort} is not a number; give one above 0, or none where it does not matter`;
+    return { code: 'not-a-number', message, field, value: String(effort) };
+  }
+  const message = `effort at most ${effort} is not above 0; raise it, or give none where it does not matter`;
+  return { code: 'below-minimum', message, field, value: effort, limit: 0 };
+}
+
 /**
  * What is wrong with the figures of a movement; empty when it can be assessed.
  *
- * Problems: `not-a-number`, `below-minimum`, `above-maximum`, `not-whole`.
+ * Problems: `not-one-of` (no such drive), `not-a-number`, `below-minimum`, `above-maximum`, `not-whole`.
  *
- * @param movement - what is wanted: angle [rad], 0.1° to 360°; cycles [-], whole, 1 to 1e9; chance [-], 0.5 to 0.99
- * @returns refusals [-] with fields `movement.angle`, `movement.cycles`, `movement.chance`
- *
- * @example checkMovement({ angle: radians(35), ways: 'one way', cycles: 5000, held: false, chance: 0.9 }).length // → 0
+ * @param movement - what is wanted: amount [rad] or [mm] within its drive's limits; cycles [-], whole, 1 to 1e9; chance [-], 0.5 to 0.99; effort [N·mm] or [N], > 0
+ * @param family - the kind of flexure, as far as its drives go [-]
+ * @returns refusals [-] with fields `movement.drive`, `movement.amount`, `movement.cycles`, `movement.chance`, `movement.effortAtMost`
  */
-export function checkMovement(movement: Movement): Problem[] {
-  const chance = outsideRange('movement.chance', 'chance', movement.chance, MOVEMENT_LIMITS.chance, '');
-  return [checkAngle(movement.angle), checkCycles(movement.cycles), chance].filter((problem) => problem !== undefined);
+export function checkMovement(movement: Movement, family: Drives): Problem[] {
+  const drive = findDrive(family, movement.drive);
+  return [
+    drive ? checkAmount(movement.amount, drive) : noSuchDrive(family, movement.drive),
+    checkCycles(movement.cycles),
+    outsideRange('movement.chance', 'chance', movement.chance, MOVEMENT_LIMITS.chance, ''),
+    checkEffort(movement.effortAtMost),
+  ].filter((problem) => problem !== undefined);
 }

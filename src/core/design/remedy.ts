@@ -29,7 +29,7 @@ export interface Remedy {
 
 /** When a joint passes: how far one value alone may go while it still passes. */
 export interface Spare {
-  readonly value: 'angle' | 'length' | 'cycles' | 'count';
+  readonly value: 'amount' | 'length' | 'cycles' | 'count';
   readonly limit: number;
   readonly now: number;
 }

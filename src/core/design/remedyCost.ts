@@ -10,7 +10,7 @@ const WEIGHT = {
   room: 1,
   /** Of |ln| of the stiffness ratio: a joint that feels different is a different joint. */
   feel: 0.3,
-  /** Of log2 of the angle ratio: the movement is what was asked for, so half of it costs more than twice the room. */
+  /** Of log2 of the ratio of amounts: the movement is what was asked for, so half of it costs more than twice the room. */
   travel: 1.6,
   /** A line set off the common width prints less surely. */
   lineWidth: 0.2,
@@ -82,7 +82,7 @@ function ownCost(kind: RemedyKind, before: Assessment, after: Assessment): numbe
     case 'lengthen':
       return WEIGHT.room * Math.log2(after.length / before.length);
     case 'stop earlier':
-      return WEIGHT.travel * Math.log2(before.joint.movement.angle / after.joint.movement.angle);
+      return WEIGHT.travel * Math.log2(before.joint.movement.amount / after.joint.movement.amount);
     case 'line width':
       return WEIGHT.lineWidth;
     case 'share the angle':

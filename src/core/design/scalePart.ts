@@ -57,7 +57,8 @@ export function scalingLaw(s: number): ScalingLaw {
 export interface WholeByScale {
   readonly count: number;
   readonly scale: number;
-  readonly torqueRatio: number;
+  /** At the same angle or travel. */
+  readonly effortRatio: number;
   readonly strainRatio: number;
   /** Line width that would make the section whole at its present size [mm]; absent when the nozzle cannot lay it. */
   readonly lineWidthInstead?: number;
@@ -79,7 +80,10 @@ export function scaleToWhole(a: Assessment, most = 3): readonly WholeByScale[] {
     const wanted = family.section({ ...a.joint.sizes, [family.roles.count]: count }, a.joint.profile).thickness;
     const scale = wanted / a.section.thickness;
     const law = scalingLaw(scale);
-    const row = { count, scale, torqueRatio: law.torque, strainRatio: law.strain };
+    // A part that grows while its travel stays is moved by a smaller share of itself.
+    const [effortRatio, strainRatio] =
+      a.drive.measure === 'turn' ? [law.torque, law.strain] : [law.linearStiffness, 1 / scale];
+    const row = { count, scale, effortRatio, strainRatio };
     const width =
       family.countOf === 'lines'
         ? lineWidthFor(a.section.thickness, count, a.joint.profile, a.joint.profile.nozzle)

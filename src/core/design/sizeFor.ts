@@ -1,10 +1,12 @@
 import { angleAtStrain, minimumLength } from '../closedForms/leafBending.ts';
 import { medianForChance, totalSigma } from '../life/scatter.ts';
 import { familyOf } from '../flexures/index.ts';
-import { asRad, type Mm, type Rad } from '../units.ts';
+import { findRoot } from '../numeric/roots.ts';
+import type { Range } from '../problems.ts';
+import { asRad, type Mm } from '../units.ts';
 import type { Assessment } from './assessment.ts';
 import { assess } from './assess.ts';
-import { firstFlexStrain, strainAtCycles } from './curves.ts';
+import { firstFlexStrain, peakStrainFor, strainAtCycles } from './curves.ts';
 import type { Joint } from './joint.ts';
 
 /**
@@ -27,10 +29,25 @@ export function allowedPeakStrain(a: Assessment): number {
   return Math.min(strainAtCycles(a, median), firstFlexStrain(a), ...limits);
 }
 
+/** A thousandth of what calipers read, or of a hundredth of a degree. */
+const FINE_ENOUGH = 1e-6;
+
+/**
+ * Where the peak strain comes to what is allowed, as something goes from its worst to its best value; the worst where
+ * it is allowed everywhere, the best where it is allowed nowhere.
+ */
+function keptFrom(strainAt: (value: number) => number, allowed: number, worst: number, best: number): number {
+  if (strainAt(worst) <= allowed) return worst;
+  const found = findRoot((value) => strainAt(value) - allowed, worst, best, FINE_ENOUGH);
+  return found.ok ? found.value.value : best;
+}
+
 /**
  * Shortest flexing length with which the joint passes as far as strain goes.
  *
- *     L = f·t·(θ/n)/(2·ε)
+ *     L = f·t·(θ/n)/(2·ε)   for a leaf that rolls to an arc
+ *
+ * Of other kinds and drives the length within the limits of the family at which the hand form strains as much.
  *
  * @param a - the joint as assessed [-]
  * @returns length [mm]
@@ -38,19 +55,26 @@ export function allowedPeakStrain(a: Assessment): number {
  * Source: plane-bending.
  */
 export function shortestLength(a: Assessment): Mm {
-  return minimumLength(a.section.thickness, a.angleEach, allowedPeakStrain(a) / a.strain.rootFactor);
+  const allowed = allowedPeakStrain(a);
+  if (a.travel) return minimumLength(a.section.thickness, asRad(a.amountEach), allowed / a.strain.rootFactor);
+  const { roles, parameters } = familyOf(a.joint);
+  const { min, max } = parameters[roles.length] as Range;
+  return keptFrom((length) => peakStrainFor(a, { length }), allowed, min, max);
 }
 
 /**
- * Largest angle of the whole joint with which it passes as far as strain goes.
+ * Largest amount of the whole joint with which it passes as far as strain goes; of what does not roll to an arc within
+ * the limits of its drive.
  *
  * @param a - the joint as assessed [-]
- * @returns angle [rad]
+ * @returns amount [rad] or [mm]
  *
  * Source: plane-bending.
  */
-export function largestAngle(a: Assessment): Rad {
-  return asRad(angleAtStrain(a.section.thickness, a.length, allowedPeakStrain(a) / a.strain.rootFactor) * a.inRow);
+export function largestAmount(a: Assessment): number {
+  const allowed = allowedPeakStrain(a);
+  if (a.travel) return angleAtStrain(a.section.thickness, a.length, allowed / a.strain.rootFactor) * a.inRow;
+  return keptFrom((amount) => peakStrainFor(a, { amount }), allowed, a.drive.max, a.drive.min);
 }
 
 /**

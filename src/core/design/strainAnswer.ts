@@ -1,4 +1,3 @@
-import { bendingStrain } from '../closedForms/leafBending.ts';
 import { rootFactor, NOTCH_SENSITIVITY } from '../strength/rootFactor.ts';
 import { shoulderConcentration } from '../strength/stressConcentration.ts';
 import type { Problem } from '../problems.ts';
@@ -34,24 +33,25 @@ export function rootOf(family: FlexureFamily, sizes: Sizes, thickness: Mm): Root
 }
 
 /**
- * Strain of the skin at the wanted angle: along the leaf, and at the root where the fillet concentrates it.
+ * Strain of the skin at the wanted amount: along the leaf, and at the root where the fillet concentrates it.
  *
- *     ε = t·θ/(2L),   ε_peak = ε·(1 + q·(Kt − 1))
- *
- * θ is shared equally by the flexures of a row, because each carries the same moment.
+ *     ε_peak = ε·(1 + q·(Kt − 1))
  *
  * @param understood - a checked joint [-]
+ * @param nominal - strain along the leaf at the wanted amount, as a fraction [-]
  * @returns strains as fractions, with the factors between them
  *
- * Source: plane-bending; root factor roark-17.1.
+ * Source: roark-17.1.
  */
-export function strainAnswer(understood: Understood): {
+export function strainAnswer(
+  understood: Understood,
+  nominal: number,
+): {
   readonly strain: StrainAnswer;
   readonly notes: readonly Problem[];
 } {
-  const { joint, family, section, length, angleEach } = understood;
-  const { fillet, step, concentration, outsideTable, factor } = rootOf(family, joint.sizes, section.thickness);
-  const nominal = bendingStrain(section.thickness, length, angleEach);
+  const { sizes, family, section } = understood;
+  const { fillet, step, concentration, outsideTable, factor } = rootOf(family, sizes, section.thickness);
   const strain: StrainAnswer = {
     nominal,
     peak: nominal * factor,

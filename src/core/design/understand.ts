@@ -1,4 +1,5 @@
-import type { FlexureFamily, Section } from '../flexures/family.ts';
+import { driveOf, sizesInForce } from '../flexures/drives.ts';
+import type { Drive, FlexureFamily, Section, Sizes } from '../flexures/family.ts';
 import { checkSizes, isRefusal } from '../flexures/checkSizes.ts';
 import { findFamily } from '../flexures/index.ts';
 import { findFilament } from '../material/filaments.ts';
@@ -6,7 +7,7 @@ import type { Filament } from '../material/types.ts';
 import { checkProfile } from '../print/checkProfile.ts';
 import { outsideRange, type Problem } from '../problems.ts';
 import { failIfAny, fail, ok, type Result } from '../result.ts';
-import { asRad, type Mm, type Rad } from '../units.ts';
+import type { Mm } from '../units.ts';
 import type { Joint } from './joint.ts';
 import { checkMovement } from './movementLimits.ts';
 
@@ -14,12 +15,19 @@ import { checkMovement } from './movementLimits.ts';
 export interface Understood {
   readonly joint: Joint;
   readonly family: FlexureFamily;
+  readonly drive: Drive;
+  /** As they act: sizes that the drive does not ask for are at their typical values. */
+  readonly sizes: Sizes;
   readonly filament: Filament;
   readonly section: Section;
   readonly length: Mm;
+  /** Thickness of the pads [mm], for kinds that ask for one. */
+  readonly padThickness: Mm | undefined;
+  /** 1 for kinds that are never in a row, and where the drive does not ask for one. */
   readonly inRow: number;
-  /** Share of the wanted angle that each flexure of the row takes [rad]. */
-  readonly angleEach: Rad;
+  readonly sideBySide: number;
+  /** Share of the wanted amount that each flexure of the row takes [rad] or [mm]. */
+  readonly amountEach: number;
   readonly acrossLayers: boolean;
 }
 
@@ -76,26 +84,31 @@ export function understand(joint: Joint): Result<Understood> {
   }
   const profile = checkProfile(joint.profile);
   const section = sectionOf(joint, family);
-  const sizes = checkSizes(family, joint.sizes, section.thickness, joint.profile);
+  const judged = checkSizes(family, joint.sizes, section.thickness, joint.profile);
   const refused = failIfAny([
     ...profile.problems,
     ...checkLying(joint, family),
-    ...checkMovement(joint.movement),
+    ...checkMovement(joint.movement, family),
     ...checkMeasured(joint.measuredThickness),
-    ...sizes.filter(isRefusal),
+    ...judged.filter(isRefusal),
   ]);
   if (refused) return refused;
-  const size = (role: keyof FlexureFamily['roles']) => joint.sizes[family.roles[role]] ?? Number.NaN;
-  const inRow = size('inRow');
+  const sizes = sizesInForce(family, joint.sizes, joint.movement.drive);
+  const size = (role: keyof FlexureFamily['roles']) => sizes[family.roles[role] ?? ''];
+  const inRow = size('inRow') ?? 1;
   const understood: Understood = {
     joint,
     family,
+    drive: driveOf(family, joint.movement.drive),
+    sizes,
     filament,
     section,
-    length: size('length'),
+    length: size('length') ?? Number.NaN,
+    padThickness: size('pad'),
     inRow,
-    angleEach: asRad(joint.movement.angle / inRow),
+    sideBySide: size('sideBySide') ?? 1,
+    amountEach: joint.movement.amount / inRow,
     acrossLayers: joint.profile.lying === 'upright',
   };
-  return ok(understood, [...profile.notes, ...sizes.filter((problem) => !isRefusal(problem))]);
+  return ok(understood, [...profile.notes, ...judged.filter((problem) => !isRefusal(problem))]);
 }

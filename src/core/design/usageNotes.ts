@@ -1,23 +1,25 @@
 import { THICK_SECTION } from '../life/assessLife.ts';
 import type { Problem } from '../problems.ts';
-import { degrees, type Rad } from '../units.ts';
+import { asRad, degrees } from '../units.ts';
 import type { Understood } from './understand.ts';
 
 /** Less than this stays within what a hinge pin or a print's own spring-back varies by; common practice, no source. */
 const NOTABLE_SET_DEG = 0.5;
+/** The same for a travel [mm]. */
+const NOTABLE_SET = 0.1;
 
 /**
  * Cautions that follow from how the part lies and how it is used, whatever the verdict.
  *
  * @param understood - a checked joint [-]
  * @param peak - peak strain as a fraction [-]
- * @param set - what stays after one bend [rad]
+ * @param set - what stays after one flex [rad] or [mm]
  * @returns notes [-]: `across-layers`, `sags-when-held`, `takes-a-set`, `thick-pp`, or none
  */
 export function usageNotes(
-  { joint, filament, section, acrossLayers }: Understood,
+  { joint, drive, filament, section, acrossLayers }: Understood,
   peak: number,
-  set: Rad,
+  set: number,
 ): readonly Problem[] {
   const notes: Problem[] = [];
   if (acrossLayers) {
@@ -29,10 +31,12 @@ export function usageNotes(
     const message = 'TPU sags under a load that stays on; use it where the joint is let go between flexes';
     notes.push({ code: 'sags-when-held', message, field: 'movement.held', value: peak });
   }
-  if (degrees(set) >= NOTABLE_SET_DEG) {
-    const setDeg = Number(degrees(set).toFixed(1));
-    const message = `Up to about ${setDeg} degrees may stay after one bend; a plastic springs back more than this estimate by its yield stress, and a held bend leaves more`;
-    notes.push({ code: 'takes-a-set', message, field: 'movement.angle', value: setDeg });
+  const isTurn = drive.measure === 'turn';
+  const left = isTurn ? degrees(asRad(set)) : set;
+  if (left >= (isTurn ? NOTABLE_SET_DEG : NOTABLE_SET)) {
+    const value = Number(left.toFixed(isTurn ? 1 : 2));
+    const message = `Up to about ${value} ${isTurn ? 'degrees' : 'mm'} may stay after one bend; a plastic springs back more than this estimate by its yield stress, and a held bend leaves more`;
+    notes.push({ code: 'takes-a-set', message, field: 'movement.amount', value });
   }
   if (filament.properties.thickSectionStrainFactor && section.thickness > THICK_SECTION) {
     const message = `Above ${THICK_SECTION} mm this filament is not drawn out and oriented by bending, so it stands less strain; make it thinner`;

@@ -3,7 +3,7 @@ import { assess } from './assess.ts';
 import { DESIGN_CHANGES, MEASURED_CHANGES, type Change } from './changes.ts';
 import type { Remedy, Spare } from './remedy.ts';
 import { remedyCost } from './remedyCost.ts';
-import { largestAngle, mostCount, shortestLength } from './sizeFor.ts';
+import { largestAmount, mostCount, shortestLength } from './sizeFor.ts';
 import { lifeAtChance } from './lifeAtChance.ts';
 
 /** More than these would be a list to study instead of a choice. */
@@ -144,14 +144,14 @@ const THICKEST = 12;
  * When a joint passes: how far each value alone may go while it still passes.
  *
  * @param a - a passing joint as assessed [-]
- * @returns angle [rad], length [mm], cycles and count, each with the present value
+ * @returns amount [rad] or [mm], length [mm], cycles and count, each with the present value
  */
 export function roomToSpare(a: Assessment): readonly Spare[] {
   if (a.verdict.grade !== 'pass') return [];
-  const { angle, cycles } = a.joint.movement;
+  const { amount, cycles } = a.joint.movement;
   const often = Math.min(lifeAtChance(a), a.life.maxReportableCycles);
   const spare: Spare[] = [
-    { value: 'angle', limit: Math.max(angle, largestAngle(a)), now: angle },
+    { value: 'amount', limit: Math.max(amount, largestAmount(a)), now: amount },
     { value: 'length', limit: Math.min(a.length, shortestLength(a)), now: a.length },
     { value: 'cycles', limit: Math.max(cycles, often), now: cycles },
   ];

@@ -11,6 +11,8 @@ const CAUTIONS: ReadonlySet<ProblemCode> = new Set<ProblemCode>([
   'fillet-in-steps',
 ]);
 
+const UNITS = { length: 'mm', count: '', angle: '°', ratio: '' } as const;
+
 /**
  * Whether a problem with sizes refuses them, rather than only deserving a caution.
  *
@@ -28,7 +30,7 @@ export function isRefusal(problem: Problem): boolean {
  * them together. The family is asked only when every size and the thickness can be used.
  *
  * @param family - the kind of flexure [-]
- * @param sizes - its sizes by name [mm] or counts [-]; anything, as typed or read
+ * @param sizes - its sizes by name [mm], counts, ratios [-] or angles [rad]; anything, as typed or read
  * @param thickness - thickness of the thin section [mm]; whoever made it checks it
  * @param bead - line width and layer height of the print profile [mm], checked
  * @returns problems [-], empty when there is nothing to say
@@ -63,13 +65,7 @@ function checkSize(name: string, value: number | undefined, parameter: Parameter
       },
     ];
   }
-  const outside = outsideRange(
-    field,
-    `The size “${name}” of`,
-    value,
-    parameter,
-    parameter.kind === 'length' ? 'mm' : '',
-  );
+  const outside = outsideRange(field, `The size “${name}” of`, value, parameter, UNITS[parameter.kind]);
   if (outside) return [outside];
   if (parameter.kind === 'count' && !Number.isInteger(value)) {
     const near = Math.max(parameter.min, nearestWhole(value).count);

@@ -47,6 +47,15 @@ export const IN_ROW: Parameter = {
   because: 'at least one flexure bends; with more than 20 the pads between them need a study of their own',
 };
 
+export const SIDE_BY_SIDE: Parameter = {
+  kind: 'count',
+  min: 1,
+  max: 24,
+  step: 1,
+  typical: 1,
+  because: 'springs side by side add force without adding strain; more than 24 hardly share one pad evenly',
+};
+
 /**
  * How long each pad is drawn and exported, from its face to its far end.
  *

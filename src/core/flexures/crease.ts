@@ -1,11 +1,12 @@
-import { bendingStrain } from '../closedForms/leafBending.ts';
 import { roundedOutline, type Corner } from '../geometry/roundedOutline.ts';
 import { thicknessOfLayers } from '../print/wholeLayers.ts';
 import { plain, type Problem } from '../problems.ts';
-import type { Mm } from '../units.ts';
+import { radians, type Mm } from '../units.ts';
 import { notePlainBending, noteSharpRoot, refuseThinPad } from './commonChecks.ts';
-import { DEPTH, FILLET, IN_ROW, LENGTH, PAD, padLength } from './commonSizes.ts';
+import { TURNED } from './commonDrives.ts';
+import { DEPTH, FILLET, IN_ROW, LENGTH, PAD, padLength, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { FlexureFamily } from './family.ts';
+import { TURNED_FORM } from './leafHandForms.ts';
 
 export type CreaseSizes = {
   /** Layers through the web. */
@@ -19,6 +20,7 @@ export type CreaseSizes = {
   /** Thickness of the plates on both sides, from the plate up. */
   readonly pad: Mm;
   readonly inRow: number;
+  readonly sideBySide: number;
 };
 
 /** A thin web flush with the plate between two thicker plates, laid as layers on top of each other. */
@@ -40,8 +42,18 @@ export const crease: FlexureFamily<CreaseSizes> = {
     fillet: { ...FILLET, typical: 0.4 },
     pad: { ...PAD, typical: 2 },
     inRow: IN_ROW,
+    sideBySide: SIDE_BY_SIDE,
   },
-  roles: { count: 'layers', length: 'length', depth: 'depth', fillet: 'fillet', pad: 'pad', inRow: 'inRow' },
+  roles: {
+    count: 'layers',
+    length: 'length',
+    depth: 'depth',
+    fillet: 'fillet',
+    pad: 'pad',
+    inRow: 'inRow',
+    sideBySide: 'sideBySide',
+  },
+  drives: [{ ...TURNED, typical: radians(45) }],
 
   check: ({ length, fillet, pad }, thickness, { layerHeight }) => [
     ...refuseThinPad(pad, thickness, fillet, 1),
@@ -82,15 +94,7 @@ export const crease: FlexureFamily<CreaseSizes> = {
     ];
   },
 
-  crossChecks: [
-    {
-      source: 'plane-bending',
-      appliesTo: () => true,
-      peakStrain: ({ length }, thickness, angle) => bendingStrain(thickness, length, angle),
-      rel: 1e-6,
-      because: 'a pure end moment bends a web of constant thickness to an arc at any angle; only round-off differs',
-    },
-  ],
+  handForms: [TURNED_FORM],
 };
 
 function sharp(x: Mm, y: Mm): Corner {

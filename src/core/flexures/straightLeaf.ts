@@ -1,11 +1,12 @@
-import { bendingStrain } from '../closedForms/leafBending.ts';
 import { roundedOutline } from '../geometry/roundedOutline.ts';
 import { thicknessOfLines } from '../print/wholeLines.ts';
 import { plain, type Problem } from '../problems.ts';
 import type { Mm } from '../units.ts';
 import { notePlainBending, noteSharpRoot, refuseThinPad } from './commonChecks.ts';
-import { DEPTH, FILLET, IN_ROW, LENGTH, PAD, padLength } from './commonSizes.ts';
+import { CENTRED, PUSHED, TURNED } from './commonDrives.ts';
+import { DEPTH, FILLET, IN_ROW, LENGTH, PAD, padLength, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { FlexureFamily } from './family.ts';
+import { CENTRED_FORM, PUSHED_FORM, TURNED_FORM } from './leafHandForms.ts';
 
 export type LeafSizes = {
   /** Lines across the leaf. */
@@ -18,6 +19,11 @@ export type LeafSizes = {
   /** Thickness of each pad in the bending plane, symmetric about the leaf. */
   readonly pad: Mm;
   readonly inRow: number;
+  readonly sideBySide: number;
+  /** Thickness at the moving end over thickness at the root. */
+  readonly taper: number;
+  /** Where along the leaf the pin lies about which it turns: 0 at the fixed root, 1 at the moving one. */
+  readonly centre: number;
 };
 
 /** Outer corners of the pads, rounded so that they can be laid without slowing; smaller where there is little room. */
@@ -41,9 +47,37 @@ export const straightLeaf: FlexureFamily<LeafSizes> = {
     depth: DEPTH,
     fillet: FILLET,
     pad: PAD,
-    inRow: IN_ROW,
+    inRow: { ...IN_ROW, drives: [TURNED.id] },
+    sideBySide: SIDE_BY_SIDE,
+    taper: {
+      kind: 'ratio',
+      min: 0.3,
+      max: 1,
+      step: 0.05,
+      typical: 1,
+      because: 'a tip much thinner than the root carries no push, and a thicker one bends at the root only',
+      drives: [PUSHED.id],
+    },
+    centre: {
+      kind: 'ratio',
+      min: 0,
+      max: 1,
+      step: 0.05,
+      typical: 0.5,
+      because: 'a pin beyond the ends of the leaf swings it more than it turns it',
+      drives: [CENTRED.id],
+    },
   },
-  roles: { count: 'lines', length: 'length', depth: 'depth', fillet: 'fillet', pad: 'pad', inRow: 'inRow' },
+  roles: {
+    count: 'lines',
+    length: 'length',
+    depth: 'depth',
+    fillet: 'fillet',
+    pad: 'pad',
+    inRow: 'inRow',
+    sideBySide: 'sideBySide',
+  },
+  drives: [TURNED, PUSHED, CENTRED],
 
   check: ({ length, fillet, pad }, thickness, { lineWidth }) => [
     ...refuseThinPad(pad, thickness, fillet, 2),
@@ -77,15 +111,7 @@ export const straightLeaf: FlexureFamily<LeafSizes> = {
     return [roundedOutline([...lower, ...upper])];
   },
 
-  crossChecks: [
-    {
-      source: 'plane-bending',
-      appliesTo: () => true,
-      peakStrain: ({ length }, thickness, angle) => bendingStrain(thickness, length, angle),
-      rel: 1e-6,
-      because: 'a pure end moment bends a leaf of constant thickness to an arc at any angle; only round-off differs',
-    },
-  ],
+  handForms: [TURNED_FORM, PUSHED_FORM, CENTRED_FORM],
 };
 
 /** A line cannot follow a curve tighter than about its own width. Common practice, no source. */
