@@ -60,6 +60,38 @@ export const SOURCES = {
     cite: 'Cantilever under a dead end force by elliptic integrals, after K. E. Bisshopp and D. C. Drucker, Q. Appl. Math. 3, 1945, 272–275, and K. Mattiasson, Int. J. Numer. Meth. Eng. 17, 1981, 145–153',
     read: 'papers not opened; five-digit values of the second read as quoted in two public test-suites; re-derived',
   },
+  'tie-beam': {
+    cite: 'Slender beam with a force along it (tie-beam, beam-column): small slopes, bending and stretch together; standard texts',
+    read: 'derived here; confirmed against a numerical boundary-value solution',
+  },
+  'notch-hinge': {
+    cite: 'Notch hinge as a bar of changing thickness, closed form after J. M. Paros and L. Weisbord, Machine Design, 1965',
+    read: 'form from memory; agrees with direct quadrature to round-off; paper not opened',
+  },
+  'notch-concentration': {
+    cite: 'Stress concentration of a circular notch hinge in bending, a fit (1 + t/2R)^(9/20)',
+    read: 'from memory; not opened; unconfirmed',
+  },
+  'crossed-leaves': {
+    cite: 'Crossed-leaf pivot at small angles; classical results of J. A. Haringx 1949 and W. H. Wittrick 1951',
+    read: 'derived here; classical papers from memory, not opened; confirmed against exact shapes solved numerically',
+  },
+  'spiral-arms': {
+    cite: 'Flat spiral of even pitch as a long leaf under a pure moment; standard texts on springs',
+    read: 'derived here; the warning about short arms from exact shapes solved numerically',
+  },
+  'shallow-arch': {
+    cite: 'Shallow clamped cosine arch in column modes, after J. Qiu, J. H. Lang and A. H. Slocum, J. MEMS 13, 2004, 137–146',
+    read: 'from memory; not opened; re-derived by energy and confirmed against a numerical boundary-value solution',
+  },
+  'two-bar-truss': {
+    cite: 'Snap-through of a two-bar truss after R. von Mises; standard texts',
+    read: 'derived here; limit point confirmed numerically',
+  },
+  'euler-column': {
+    cite: 'Buckling of a straight column (Euler); any text on strength of materials',
+    read: 'derived here; no document needed',
+  },
   chandrupatla: {
     cite: 'T. R. Chandrupatla, a root finder of inverse quadratic interpolation and bisection, Adv. Eng. Software 28, 1997, 145–149',
     read: 'method from memory; paper not opened; checked on functions with known roots',
