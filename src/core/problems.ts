@@ -32,6 +32,11 @@ export const PROBLEM_CODES = [
   'fillet-outside-table',
   'fillet-under-one-line',
   'fillet-in-steps',
+  'neck-too-thick',
+  'notch-too-sharp',
+  'planes-fuse',
+  'roots-merge',
+  'turn-too-tight',
   // strength and life
   'takes-a-set',
   'beyond-data',

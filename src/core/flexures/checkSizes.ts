@@ -9,6 +9,9 @@ const CAUTIONS: ReadonlySet<ProblemCode> = new Set<ProblemCode>([
   'sharp-root',
   'fillet-under-one-line',
   'fillet-in-steps',
+  'neck-too-thick',
+  'notch-too-sharp',
+  'turn-too-tight',
 ]);
 
 const UNITS = { length: 'mm', count: '', angle: '°', ratio: '' } as const;

@@ -10,6 +10,19 @@ const NAMES: Readonly<Record<string, string>> = {
   fillet: 'Root fillet',
   pad: 'Pad thickness',
   inRow: 'The number in a row',
+  sideBySide: 'The number side by side',
+  taper: 'Taper',
+  centre: 'Place of the pin',
+  along: 'Half length of the notch',
+  deep: 'Depth of the notch',
+  straight: 'Straight part of the neck',
+  between: 'Angle between the leaves',
+  crossing: 'Where the leaves cross',
+  fused: 'Whether the leaves are fused',
+  gap: 'Gap between the planes',
+  leaves: 'The number of leaves',
+  spacing: 'Spacing',
+  runs: 'The number of runs',
   nozzle: 'Nozzle',
   lineWidth: 'Line width',
   layerHeight: 'Layer height',
@@ -35,6 +48,11 @@ const LENGTHS = new Set([
   'depth',
   'fillet',
   'pad',
+  'along',
+  'deep',
+  'straight',
+  'gap',
+  'spacing',
   'nozzle',
   'lineWidth',
   'layerHeight',
@@ -66,7 +84,7 @@ export function fieldValue(field: string | undefined, value: number | string | u
   if (!Number.isFinite(value)) return 'no number';
   const key = lastKey(field);
   if (LENGTHS.has(key)) return length(value, unit, unit === 'mm' && value < 0.1 ? 3 : undefined);
-  if (key === 'angle' || key === 'angleRad') return angle(asRad(value));
+  if (key === 'angle' || key === 'angleRad' || key === 'between') return angle(asRad(value));
   if (key === 'chance') return `${Number((value * 100).toFixed(1))} in 100`;
   return Number.isInteger(value) ? grouped(value) : String(Number(value.toFixed(3)));
 }

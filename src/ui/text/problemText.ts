@@ -103,6 +103,26 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
     (p, unit) =>
       `A root fillet of ${given(p, unit)} is under two layers, so it prints as one square step; make it ${mm(p.limit, unit, 'two layers')} or larger.`,
   ),
+  'neck-too-thick': complete(
+    (p, unit, name) =>
+      `${nameOf(p, name)} of ${given(p, unit)} makes the neck so stubby that its pads bend along: it comes out 5 to 20 % softer than said, or more; make it ${limit(p, unit)} or larger, or the neck thinner.`,
+  ),
+  'notch-too-sharp': complete(
+    (p, unit) =>
+      `A notch that reaches ${given(p, unit)} to either side is rounded by less than one line where it is deepest, so it prints as a corner and breaks first there; make it ${limit(p, unit)} or longer.`,
+  ),
+  'planes-fuse': complete(
+    (p, unit) =>
+      `A gap of ${given(p, unit)} between the planes is under one layer of ${limit(p, unit)}, so the leaves fuse where they cross; leave one layer or better two, or call them fused.`,
+  ),
+  'roots-merge': complete(
+    (p, unit) =>
+      `Leaves ${given(p, unit)} apart have no room for their root fillets; space them ${limit(p, unit)} apart or more, or make the fillets smaller.`,
+  ),
+  'turn-too-tight': complete(
+    (p, unit) =>
+      `Runs ${given(p, unit)} apart turn so tightly that the inside of the turn strains over a fifth more than said; space them ${limit(p, unit)} apart or more.`,
+  ),
 
   'takes-a-set': valued(
     (p) =>
