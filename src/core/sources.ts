@@ -48,6 +48,10 @@ export const SOURCES = {
     cite: 'Common practice of people who print flexing parts',
     read: 'no source',
   },
+  'unit-load-method': {
+    cite: 'Linear frames of straight and curved bars by unit loads, after J. C. Maxwell, O. Mohr and A. Castigliano; any text on structural mechanics',
+    read: 'from memory; derived here and checked against closed forms of straight bars, rings and radial arms',
+  },
   'saint-venant-torsion': {
     cite: 'Torsion of a rectangular bar after Saint-Venant, series as in S. P. Timoshenko and J. N. Goodier, Theory of Elasticity',
     read: 'series and table from memory; a three-digit table read in the theory pages of a structural-analysis manual (docs.oasys-software.com, Rectangular Sections)',
@@ -64,6 +68,10 @@ export const SOURCES = {
     cite: 'Slender beam with a force along it (tie-beam, beam-column): small slopes, bending and stretch together; standard texts',
     read: 'derived here; confirmed against a numerical boundary-value solution',
   },
+  'leaf-about-pin': {
+    cite: 'Leaf between a clamp and a pad that turns about a fixed pin: beam-column with bowing, small slopes',
+    read: 'derived here; compared with exact shapes of a leaf that stretches, solved numerically',
+  },
   'notch-hinge': {
     cite: 'Notch hinge as a bar of changing thickness, closed form after J. M. Paros and L. Weisbord, Machine Design, 1965',
     read: 'form from memory; agrees with direct quadrature to round-off; paper not opened',
@@ -76,7 +84,7 @@ export const SOURCES = {
     cite: 'Crossed-leaf pivot at small angles; classical results of J. A. Haringx 1949 and W. H. Wittrick 1951',
     read: 'derived here; classical papers from memory, not opened; confirmed against exact shapes solved numerically',
   },
-  'spiral-arms': {
+  'spiral-arm': {
     cite: 'Flat spiral of even pitch as a long leaf under a pure moment; standard texts on springs',
     read: 'derived here; the warning about short arms from exact shapes solved numerically',
   },

@@ -1,5 +1,6 @@
 import { findRoot } from '../numeric/roots.ts';
 import type { Mm, MPa, NMm, Rad } from '../units.ts';
+import { beamColumn } from './beamColumn.ts';
 import { endLoadAtTravel } from './endLoadedLeaf.ts';
 
 /**
@@ -121,10 +122,11 @@ export interface GuidedHeldLeaf {
 /**
  * A leaf of rectangular section whose ends stay parallel and at their distance, so that travel also stretches it.
  *
- *     N = T·L²/(E·I) = 4λ²,   g = 3/2 − tanh²λ/2 − (3/2)·tanh λ/λ
- *     δ/t = √(N/(6g))·(1 − tanh λ/λ),   P·L³/(E·I·t) = N·√(N/(6g))
+ *     N = T·L²/(E·I) = 4λ²,   δ/t = √(N/12)/√(½ + b_S),   P·L³/(E·I·t) = (N + 2·k_S)·δ/t
  *
- * Small slopes, large stretch: exact within the theory of a beam with a pull. For little travel P = 12·E·I·δ/L³.
+ * with the bowing b_S and end stiffness k_S of `beamColumn` at the pull N, which written out is
+ * δ/t = √(N/(6g))·(1 − tanh λ/λ), g = 3/2 − tanh²λ/2 − (3/2)·tanh λ/λ. Small slopes, large stretch: exact within the
+ * theory of a beam with a pull. For little travel P = 12·E·I·δ/L³.
  *
  * @param travel - δ/t across the leaf [-], ≥ 0
  * @returns force, tension and strain [-]
@@ -137,42 +139,14 @@ export function guidedHeldLeaf(travel: number): GuidedHeldLeaf {
   // δ/t is 0.745·λ at rest and 0.816·λ far out, so twice the travel is beyond any root.
   const found = findRoot((lambda) => heldTravel(lambda) - travel, 0, 2 * travel, 0);
   if (!found.ok) throw new RangeError(`no pull for a travel of ${travel} thicknesses`);
-  const lambda = found.value.value;
-  const tension = 4 * lambda * lambda;
-  const force = lambda === 0 ? 0 : tension * amplitude(lambda);
-  const bending = (force * Math.tanh(lambda)) / (4 * Math.max(lambda, Number.MIN_VALUE));
-  return { force, tension, strain: bending + tension / 12 };
+  const tension = 4 * found.value.value ** 2;
+  const { ofS } = beamColumn(-tension).stiffness;
+  return { force: (tension + 2 * ofS) * travel, tension, strain: (ofS * travel) / 2 + tension / 12 };
 }
 
-/** √(N/(6g)). With z = 2λ, g·cosh²λ = Σ (n − 1)·z²ⁿ/(2n + 1)! for n ≥ 2, which keeps its figures for a small pull. */
-function amplitude(lambda: number): number {
-  const tanh = Math.tanh(lambda);
-  if (lambda > 1) return lambda * Math.sqrt(2 / (3 * (1.5 - tanh ** 2 / 2 - (1.5 * tanh) / lambda)));
-  const z2 = 4 * lambda * lambda;
-  let [term, sum] = [z2 / 120, 0];
-  for (let n = 2; n <= 14; n++) {
-    sum += (n - 1) * term;
-    term *= z2 / ((2 * n + 2) * (2 * n + 3));
-  }
-  // N/(6g) = z²·cosh²λ/(6·z²·sum)
-  return Math.cosh(lambda) / Math.sqrt(6 * sum);
-}
-
-/** δ/t at a pull. */
+/** δ/t at a pull: the leaf stretches by what the slope of its chord and its bowing against the chord ask for. */
 function heldTravel(lambda: number): number {
-  if (lambda === 0) return 0;
-  if (lambda > 1) return amplitude(lambda) * (1 - Math.tanh(lambda) / lambda);
-  return (amplitude(lambda) * lambda ** 2 * bulge(lambda ** 2)) / Math.cosh(lambda);
-}
-
-/** (x·cosh x − sinh x)/x³ by its series in x², which may be negative: then (sin y − y·cos y)/y³ at y² = −x². */
-function bulge(square: number): number {
-  let [term, sum] = [1 / 6, 0];
-  for (let n = 1; n <= 14; n++) {
-    sum += 2 * n * term;
-    term *= square / ((2 * n + 2) * (2 * n + 3));
-  }
-  return sum;
+  return lambda / Math.sqrt(3 * (0.5 + beamColumn(-4 * lambda ** 2).bowing.ofS));
 }
 
 /**
@@ -190,11 +164,8 @@ function bulge(square: number): number {
  */
 export function guidedStiffnessUnderLoad(share: number): number {
   if (!(share < 4)) throw new RangeError(`a load below four times the critical one is needed, not ${share}`);
-  const load = Math.PI ** 2 * share;
-  const m = Math.sqrt(Math.abs(load)) / 2;
-  const cosine = load > 0 ? Math.cos(m) : Math.cosh(m);
-  if (m < 2) return (4 * cosine) / bulge(-load / 4);
-  return load > 0 ? load / (Math.tan(m) / m - 1) : load / (Math.tanh(m) / m - 1);
+  const thrust = Math.PI ** 2 * share;
+  return 2 * beamColumn(thrust).stiffness.ofS - thrust;
 }
 
 /**

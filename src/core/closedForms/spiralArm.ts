@@ -13,7 +13,7 @@ import { leafStiffness } from './leafTorque.ts';
  * @param turns - n, need not be whole [-], > 0
  * @returns length of one arm [mm], > 0
  *
- * Source: spiral-arms.
+ * Source: spiral-arm.
  * @example spiralLength(3, 15, 2) // → 113.860127
  */
 export function spiralLength(inner: Mm, outer: Mm, turns: number): Mm {
@@ -39,7 +39,7 @@ export function spiralLength(inner: Mm, outer: Mm, turns: number): Mm {
  * @param arms - n [-], ≥ 1
  * @returns stiffness [N·mm/rad], > 0
  *
- * Source: spiral-arms.
+ * Source: spiral-arm.
  * @example spiralStiffness(2000, 5, 0.84, spiralLength(3, 15, 2), 1) // → 4.33795406
  */
 export function spiralStiffness(modulus: MPa, width: Mm, thickness: Mm, length: Mm, arms: number): number {
@@ -58,7 +58,7 @@ export function spiralStiffness(modulus: MPa, width: Mm, thickness: Mm, length: 
  * @param angle - rotation θ of the hub [rad], either sign
  * @returns strain as a fraction [-], ≥ 0
  *
- * Source: spiral-arms.
+ * Source: spiral-arm.
  * @example spiralStrain(0.84, spiralLength(3, 15, 2), radians(90)) // → 0.00579425365
  */
 export function spiralStrain(thickness: Mm, length: Mm, angle: Rad): number {
