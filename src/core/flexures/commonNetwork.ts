@@ -76,11 +76,12 @@ export function standOff(fillet: Mm, thickness: Mm, lean: number): Mm {
  *
  * @param box - the rectangle [mm]
  * @param roots - leaves that grow out of it [mm], apart from each other and from the corners
+ * @param corner - radius of its corners where there is room [mm], ≥ 0
  * @returns closed outline [mm], counter-clockwise
  *
  * @example padOutline({ left: 0, right: 4, bottom: 0, top: 2 }, []).start // → { x: 0, y: 1 }
  */
-export function padOutline(box: Box, roots: readonly PadRoot[]): Path {
+export function padOutline(box: Box, roots: readonly PadRoot[], corner: Mm = CORNER): Path {
   const { left, right, bottom, top } = box;
   const walk = [
     { side: 'bottom', start: { x: left, y: bottom }, stop: { x: right, y: bottom }, way: { x: 1, y: 0 } },
@@ -93,7 +94,7 @@ export function padOutline(box: Box, roots: readonly PadRoot[]): Path {
     corners: roots.filter(({ side }) => side === face.side).map((root) => rootCorners(root, face.start, face.way)),
   }));
   const room = Math.min(...sides.map(({ start, stop, corners }) => roomAtEnds(start, stop, corners)));
-  const radius = Math.min(CORNER, Math.max(0, room) / 2);
+  const radius = Math.min(corner, Math.max(0, room) / 2);
   return roundedOutline(
     sides.flatMap(({ start, way, corners }) => [
       { ...start, radius },
