@@ -44,6 +44,16 @@ export const PROBLEM_CODES = [
   'thick-pp',
   'sags-when-held',
   'no-answer',
+  // the solver
+  'no-convergence',
+  'cancelled',
+  'over-budget',
+  // networks
+  'no-such-id',
+  'network-shape',
+  'network-conflict',
+  'network-loose',
+  'network-idle',
   // files
   'unreadable',
   'not-our-file',
@@ -70,6 +80,8 @@ export interface Problem {
   readonly field?: string;
   readonly value?: number | string;
   readonly limit?: number | string;
+  /** What value and limit are in, where the field does not tell. */
+  readonly unit?: 'rad' | 'mm';
 }
 
 /** What a number may be, and why. */
@@ -117,6 +129,7 @@ export function outsideRange(
   cures: Cures = USUAL_CURES,
 ): Problem | undefined {
   const say = (n: number) => (unit === '°' ? inDegrees(n) : unit === '' ? plain(n) : `${plain(n)} ${unit}`);
+  const inRad: Pick<Problem, 'unit'> = unit === '°' ? { unit: 'rad' } : {};
   if (!Number.isFinite(value)) {
     return {
       code: 'not-a-number',
@@ -132,6 +145,7 @@ export function outsideRange(
       field,
       value,
       limit: range.min,
+      ...inRad,
     };
   }
   if (value > range.max) {
@@ -141,6 +155,7 @@ export function outsideRange(
       field,
       value,
       limit: range.max,
+      ...inRad,
     };
   }
   return undefined;

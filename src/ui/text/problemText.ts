@@ -1,5 +1,6 @@
 /** The wording on screen of every problem, in the chosen unit. A test checks that no code is without one. */
 import type { Problem, ProblemCode } from '../../core/problems.ts';
+import { roughAmount } from './amountText.ts';
 import { fieldName, fieldValue } from './fieldText.ts';
 import { length, percent, type LengthUnit } from './numbers.ts';
 import { sentence } from './said.ts';
@@ -7,9 +8,9 @@ import { sentence } from './said.ts';
 /** `name` is what the field is called where the problem is shown, when that is known better than from its path. */
 type Wording = (problem: Problem, unit: LengthUnit, name?: string) => string;
 
-const nameOf = (problem: Problem, name?: string) => name ?? fieldName(problem.field);
-const given = (problem: Problem, unit: LengthUnit) => fieldValue(problem.field, problem.value, unit);
-const limit = (problem: Problem, unit: LengthUnit) => fieldValue(problem.field, problem.limit, unit);
+const nameOf = (problem: Problem, name?: string) => name ?? fieldName(problem);
+const given = (problem: Problem, unit: LengthUnit) => fieldValue(problem, problem.value, unit);
+const limit = (problem: Problem, unit: LengthUnit) => fieldValue(problem, problem.limit, unit);
 /** A limit that is a length whatever the field is; without one, words stand in its place. */
 const mm = (value: number | string | undefined, unit: LengthUnit, without: string) =>
   typeof value === 'number' ? length(value, unit) : without;
@@ -125,8 +126,8 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
   ),
 
   'takes-a-set': valued(
-    (p) =>
-      `Up to about ${Math.round(Number(p.value))}° may stay after one bend, by the yield stress; most plastics spring back further, and a held bend leaves more.`,
+    (p, unit) =>
+      `Up to about ${roughAmount(Number(p.value), p.unit === 'mm' ? 'travel' : 'turn', unit)} may stay after one bend, by the yield stress; most plastics spring back further, and a held bend leaves more.`,
   ),
 
   'beyond-data': () => 'More flexes than anyone has counted, so no life is given.',
@@ -138,6 +139,12 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
     `This filament sags under a load that stays on${typeof p.value === 'number' ? ` (${percent(p.value)} here)` : ''}; use it where the joint is let go between flexes.`,
 
   'no-answer': () => 'No answer was found for these values; change one of them a little.',
+
+  'no-such-id': asSaid,
+  'network-shape': asSaid,
+  'network-conflict': asSaid,
+  'network-loose': asSaid,
+  'network-idle': asSaid,
 
   unreadable: asSaid,
   'not-our-file': asSaid,
