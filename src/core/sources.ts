@@ -100,6 +100,10 @@ export const SOURCES = {
     cite: 'Buckling of a straight column (Euler); any text on strength of materials',
     read: 'derived here; no document needed',
   },
+  'golden-section': {
+    cite: 'Golden-section search for a peak (J. Kiefer 1953); any text on numerical methods',
+    read: 'from memory; not opened; checked on functions with known peaks',
+  },
   chandrupatla: {
     cite: 'T. R. Chandrupatla, a root finder of inverse quadratic interpolation and bisection, Adv. Eng. Software 28, 1997, 145–149',
     read: 'method from memory; paper not opened; checked on functions with known roots',

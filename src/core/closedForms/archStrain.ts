@@ -1,0 +1,86 @@
+import type { Mm } from '../units.ts';
+import { MODES, SIDE_MODE, type ArchForm, type ArchState } from './archModes.ts';
+import { archPath } from './archPath.ts';
+
+/** Places along half an arch at which it is looked at, and points of its path: fine enough for one part in a thousand. */
+const PLACES = Array.from({ length: 41 }, (_, i) => i / 80);
+const LOOKS = 120;
+
+/** Curvature of every symmetric mode at every place, per amplitude. */
+const CURVATURES = PLACES.map((place) => MODES.map((mode) => mode ** 2 * Math.cos(mode * place)));
+
+/** Curvature of the side mode per amplitude: of 1 − cos 4πx, or of 1 − 2x − cos Nx + (2/N)·sin Nx. */
+function sideCurvature(form: ArchForm, place: number): number {
+  const mode = SIDE_MODE[form];
+  if (form === 'double') return mode ** 2 * Math.cos(mode * place);
+  return mode ** 2 * Math.cos(mode * place) - 2 * mode * Math.sin(mode * place);
+}
+
+/** Largest change of curvature along an arch, in h/L²; the side mode may have either sign, so half the arch is enough. */
+function largestBending(state: ArchState, form: ArchForm): number {
+  const amplitudes = MODES.map((mode, j) =>
+    j === 0 ? state.first - 0.5 : (-4 * state.force) / (mode ** 2 * (mode ** 2 - state.compression)),
+  );
+  const bending = PLACES.map((place, i) => {
+    const symmetric = amplitudes.reduce((sum, amplitude, j) => sum + amplitude * (CURVATURES[i]?.[j] ?? 0), 0);
+    return Math.abs(symmetric) + Math.abs(state.side * sideCurvature(form, place));
+  });
+  return Math.max(...bending);
+}
+
+/**
+ * Largest strain of an arch on its way from as made to a travel of twice the rise.
+ *
+ *     ε = c·t·h/L²,   c = ½·max|Δκ|·L²/h + n/(12·Q)
+ *
+ * Bending and compression together; thirty symmetric modes and the side mode, shallow arch, fixings that do not give.
+ *
+ * @param ratio - Q = h/t [-], > 0
+ * @param form - how it is kept from leaning [-]
+ * @returns c [-], up to 33.6 for a double arch
+ *
+ * Source: shallow-arch.
+ * @example archStrainFactor(8, 'double') // → 33.6
+ */
+export function archStrainFactor(ratio: number, form: ArchForm): number {
+  const path = archPath(ratio, form);
+  let largest = 0;
+  for (let k = 0; k <= LOOKS; k++) {
+    const state = path((3 * k) / LOOKS);
+    largest = Math.max(largest, largestBending(state, form) / 2 + state.compression / (12 * ratio));
+  }
+  return largest;
+}
+
+/**
+ * Largest strain of an arch while flat, from its first mode alone.
+ *
+ *     c = 3π² + 4π²/(3Q)
+ *
+ * @param ratio - Q = h/t [-], > 0
+ * @returns c, of t·h/L² [-]
+ *
+ * Source: shallow-arch.
+ * @example flatArchStrainFactor(5) // → 32.24
+ */
+export function flatArchStrainFactor(ratio: number): number {
+  return 3 * Math.PI ** 2 + (4 * Math.PI ** 2) / (3 * ratio);
+}
+
+/**
+ * Strain of an arch from its factor.
+ *
+ *     ε = c·t·h/L²
+ *
+ * @param factor - c from `archStrainFactor` [-], > 0
+ * @param thickness - t [mm], > 0
+ * @param span - L between the fixings [mm], > 0
+ * @param rise - h of the middle as made [mm], > 0
+ * @returns strain as a fraction [-], > 0
+ *
+ * Source: shallow-arch.
+ * @example archStrain(33.6, 0.84, 40, 4.2) // → 0.0740880
+ */
+export function archStrain(factor: number, thickness: Mm, span: Mm, rise: Mm): number {
+  return (factor * thickness * rise) / span ** 2;
+}
