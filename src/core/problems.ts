@@ -37,6 +37,12 @@ export const PROBLEM_CODES = [
   'planes-fuse',
   'roots-merge',
   'turn-too-tight',
+  'no-room',
+  'nearly-touch',
+  'slits-must-overlap',
+  'strip-too-short',
+  'no-second-rest',
+  'frame-must-be-stiff',
   // strength and life
   'takes-a-set',
   'beyond-data',

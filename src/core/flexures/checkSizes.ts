@@ -12,6 +12,10 @@ const CAUTIONS: ReadonlySet<ProblemCode> = new Set<ProblemCode>([
   'neck-too-thick',
   'notch-too-sharp',
   'turn-too-tight',
+  'nearly-touch',
+  'strip-too-short',
+  'no-second-rest',
+  'frame-must-be-stiff',
 ]);
 
 const UNITS = { length: 'mm', count: '', angle: '°', ratio: '' } as const;

@@ -124,6 +124,27 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
     (p, unit) =>
       `Runs ${given(p, unit)} apart turn so tightly that the inside of the turn strains over a fifth more than said; space them ${limit(p, unit)} apart or more.`,
   ),
+  'no-room': complete((p, unit, name) =>
+    p.limit !== undefined && Number(p.limit) < Number(p.value)
+      ? `${nameOf(p, name)} of ${given(p, unit)} leaves no room for what is beside it; make it ${limit(p, unit)} or less.`
+      : `${nameOf(p, name)} of ${given(p, unit)} leaves no room for what is beside it; make it ${limit(p, unit)} or more.`,
+  ),
+  'nearly-touch': complete((p, unit, name) =>
+    p.limit !== undefined && Number(p.limit) < Number(p.value)
+      ? `${nameOf(p, name)} of ${given(p, unit)} leaves less than one line of room somewhere, so that it may fuse in the print; ${limit(p, unit)} or less keeps it open (common practice).`
+      : `${nameOf(p, name)} of ${given(p, unit)} leaves less than one line of room somewhere, so that it may fuse in the print; ${limit(p, unit)} or more keeps it open (common practice).`,
+  ),
+  'slits-must-overlap': complete(
+    (p, unit) =>
+      `Slits of ${given(p, unit)} hardly overlap those of the next row, so nothing can twist; make them ${limit(p, unit)} or longer.`,
+  ),
+  'strip-too-short': complete(
+    (p, unit) =>
+      `Between slits of ${given(p, unit)} the strips are short for their width, so the panel is stiffer than said; ${limit(p, unit)} or longer slits are safer (common practice).`,
+  ),
+  'no-second-rest': asSaid,
+  'frame-must-be-stiff': () =>
+    'The frame is taken as rigid. One that gives when the ends push outwards weakens the snap and may take the second rest away; make it much thicker than what bends.',
 
   'takes-a-set': valued(
     (p, unit) =>

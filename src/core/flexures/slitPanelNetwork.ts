@@ -1,0 +1,74 @@
+import type { Mm } from '../units.ts';
+import { hold, modelOf, padOutline } from './commonNetwork.ts';
+import type { Body, Dimension, Mechanics } from './network.ts';
+import { stripStiffness, twistsInRow, type SlitPanelSizes } from './slitPanel.ts';
+
+/**
+ * The panel from its edge: x along it from the first row of bridges, which is held; y through the sheet.
+ *
+ * Each row of bridges is a pad, and the strip between two rows is a pivot half-way between them, which the twist of
+ * the strip resists. A short stem, as thick as the sheet and hinged on the pivot, carries what pushes and pulls; a
+ * pure moment leaves it unstrained.
+ */
+export const slitPanelNetwork: Mechanics<SlitPanelSizes> = {
+  network: (sizes, thickness, { amount }) => {
+    const { pitch, depth } = sizes;
+    const last = twistsInRow(sizes);
+    const strips = Array.from({ length: last }, (_, k) => k);
+    const rows = [...strips, last];
+    return {
+      model: modelOf({
+        nodes: [
+          ...rows.map((k) => ({ id: `middle${k}`, x: k * pitch, y: 0 })),
+          ...strips.map((k) => ({ id: `pivot${k}`, x: (k + 0.5) * pitch, y: 0 })),
+        ],
+        members: strips.map((k) => ({
+          id: `stem${k}`,
+          from: `middle${k}`,
+          to: `pivot${k}`,
+          shape: { kind: 'straight' },
+          thickness,
+          width: depth,
+          hinged: 'to',
+        })),
+        pads: rows.map((k) => ({
+          id: `row${k}`,
+          nodes: [`middle${k}`, ...(k > 0 ? [`pivot${k - 1}`] : [])],
+        })),
+        supports: [hold('row0')],
+        motions: [{ at: `row${last}`, turn: amount }],
+        springs: strips.map((k) => ({
+          at: `row${k + 1}`,
+          to: `row${k}`,
+          twist: stripStiffness(sizes, thickness),
+        })),
+      }),
+      driven: { at: `row${last}`, direction: 'turn' },
+      moving: `row${last}`,
+      alike: 1,
+      bodies: rows.map((k) => rowBody(sizes, thickness, k)),
+      dimensions: dimensionsOf(sizes, thickness),
+    };
+  },
+
+  /** Where the lower edges of each slit meet. */
+  reach: (sizes, thickness) => twistsInRow(sizes) * 2 * Math.atan(sizes.slitWidth / thickness),
+};
+
+/** A row of bridges with half a strip on either side. */
+function rowBody({ pitch }: SlitPanelSizes, thickness: Mm, k: number): Body {
+  const box = {
+    left: (k - 0.5) * pitch,
+    right: (k + 0.5) * pitch,
+    bottom: -thickness / 2,
+    top: thickness / 2,
+  };
+  return { pad: `row${k}`, outlines: [padOutline(box, [])] };
+}
+
+function dimensionsOf({ pitch }: SlitPanelSizes, thickness: Mm): readonly Dimension[] {
+  return [
+    { kind: 'distance', parameter: 'pitch', from: { x: 0, y: 0 }, to: { x: pitch, y: 0 }, off: thickness / 2 + 3 },
+    { kind: 'thickness', parameter: 'layers', member: 'stem0', share: 0.5 },
+  ];
+}
