@@ -47,7 +47,7 @@ export function Curves({ assessment, bent, unit, onSize }: CurvesProps) {
         domain={length}
         sizing={{ names, onSize, onHold: (hold) => setHeld(hold ? { length } : {}) }}
       />
-      <Effort assessment={assessment} bent={bent} />
+      <Effort assessment={assessment} bent={bent} unit={unit} />
     </section>
   );
 }

@@ -1,11 +1,11 @@
 import { useMemo, useState } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
-import { asRad, degrees, radians } from '../../core/units.ts';
 import { AIDS, effortReading, FIGURES, HOW_TO_READ } from '../text/chartText.ts';
+import type { LengthUnit } from '../text/numbers.ts';
 import { Caption } from './Caption.tsx';
 import { Crosshair } from './Crosshair.tsx';
 import { EffortPlot } from './EffortPlot.tsx';
-import { effortDomainOf, effortPoint } from './effortCurve.ts';
+import { effortDomainOf, effortPoint, fromAxis, onAxis } from './effortCurve.ts';
 import { EffortTable } from './EffortTable.tsx';
 import { clamp, frameOf, isNarrow, type Px } from './frame.ts';
 import { evenStops, movedTo, moveOf, snapped } from './stops.ts';
@@ -14,46 +14,48 @@ import { useSize } from './useSize.ts';
 
 interface EffortProps {
   readonly assessment: Assessment;
-  /** How far the scrubber holds it, as a share of the wanted angle. */
+  /** How far the scrubber holds it, as a share of the wanted amount. */
   readonly bent: number;
+  readonly unit: LengthUnit;
 }
 
-/** A pointer reads to a tenth of a degree, keys go in halves [deg]. */
-const FINE = 0.1;
-const STEP = 0.5;
+/** A pointer reads to a tenth of a degree and keys go in halves [deg]; a hundredth and a twentieth of a mm. */
+const GRIDS = { turn: { fine: 0.1, step: 0.5 }, travel: { fine: 0.01, step: 0.05 } } as const;
 
 /** Fig. 4: how hard it pushes back, and from where on it stays bent. */
-export function Effort({ assessment: a, bent }: EffortProps) {
+export function Effort({ assessment: a, bent, unit }: EffortProps) {
+  const { measure } = a.drive;
+  const { fine, step } = GRIDS[measure];
   const [svg, size] = useSize<SVGSVGElement>();
   const domain = useMemo(() => effortDomainOf(a), [a]);
-  const topDeg = degrees(domain.angle);
+  const top = onAxis(domain.amount, measure);
   const frame = useMemo(
-    () => size && frameOf(size, { span: [0, topDeg], kind: 'linear' }, { span: [0, domain.torque], kind: 'linear' }),
-    [size, topDeg, domain.torque],
+    () => size && frameOf(size, { span: [0, top], kind: 'linear' }, { span: [0, domain.effort], kind: 'linear' }),
+    [size, top, domain.effort],
   );
   const [at, setAt] = useState<number>();
-  const angleDeg = clamp(at ?? degrees(asRad(bent * a.joint.movement.angle)), [0, topDeg]);
-  const angle = radians(angleDeg);
-  const effort = effortPoint(a, angle);
-  const text = effortReading(angle, effort, angle > a.overBend.atYield);
+  const now = clamp(at ?? onAxis(bent * a.joint.movement.amount, measure), [0, top]);
+  const amount = fromAxis(now, measure);
+  const effort = effortPoint(a, amount);
+  const text = effortReading(amount, effort, amount > a.overBend.atYield, measure, unit);
 
   const leave = () => setAt(undefined);
   const point = ({ x: place }: Px) => {
-    if (frame) setAt(snapped(frame.x.invert(place), FINE, [0, topDeg]));
+    if (frame) setAt(snapped(frame.x.invert(place), fine, [0, top]));
   };
   const key = (pressed: string, shift: boolean): boolean => {
     const move = moveOf(pressed, shift);
     if (pressed === 'Escape') leave();
-    else if (move !== undefined) setAt(movedTo(evenStops([0, topDeg], STEP), angleDeg, move));
+    else if (move !== undefined) setAt(movedTo(evenStops([0, top], step), now, move));
     return pressed === 'Escape' || move !== undefined;
   };
   return (
     <figure className="chart">
-      <Caption {...FIGURES.effort} aid={AIDS.effort()} reading={at === undefined ? undefined : text} />
+      <Caption {...FIGURES.effort} aid={AIDS.effort(measure)} reading={at === undefined ? undefined : text} />
       <Surface
         svg={svg}
         size={size}
-        spoken={{ label: FIGURES.effort.name, how: HOW_TO_READ.effort, min: 0, max: topDeg, now: angleDeg, text }}
+        spoken={{ label: FIGURES.effort.name, how: HOW_TO_READ.effort, min: 0, max: top, now, text }}
         onPoint={point}
         onLeave={leave}
         onRelease={() => undefined}
@@ -61,14 +63,12 @@ export function Effort({ assessment: a, bent }: EffortProps) {
       >
         {frame && (
           <>
-            <EffortPlot {...{ a, bent, domain, frame }} narrow={isNarrow(size)} />
-            {at !== undefined && (
-              <Crosshair at={{ x: frame.x(angleDeg), y: frame.y(effort.typical) }} box={frame.box} />
-            )}
+            <EffortPlot {...{ a, bent, domain, frame, unit }} narrow={isNarrow(size)} />
+            {at !== undefined && <Crosshair at={{ x: frame.x(now), y: frame.y(effort.typical) }} box={frame.box} />}
           </>
         )}
       </Surface>
-      <EffortTable a={a} topDeg={topDeg} />
+      <EffortTable a={a} top={top} unit={unit} />
     </figure>
   );
 }

@@ -100,6 +100,11 @@ export function angleTopDeg(wantedDeg: number): number {
   return Math.max(60, Math.ceil(most / step) * step);
 }
 
+/** A travel with half as much again beyond it, up to a round figure [mm]. */
+export function travelTop(wanted: Mm): Mm {
+  return niceSteps(wanted * 1.5).top;
+}
+
 /** Step and top of an axis that starts at nought: at most five steps of 1, 2 or 5 times a power of ten. */
 export function niceSteps(most: number): { readonly step: number; readonly top: number } {
   if (!(most > 0)) return { step: 1, top: 5 };

@@ -1,24 +1,25 @@
-/** Effort against movement of one joint as plain figures: angles [rad] and torques [N·mm], nothing of the screen. */
+/** Effort against movement of one joint as plain figures: amounts [rad] or [mm] and efforts [N·mm] or [N], nothing of the screen. */
 import type { Assessment } from '../../core/design/assessment.ts';
-import { torqueAt } from '../../core/design/curves.ts';
-import { asRad, degrees, radians, type NMm, type Rad } from '../../core/units.ts';
-import { angleTopDeg, niceSteps } from './domains.ts';
+import { effortAt } from '../../core/design/curves.ts';
+import { asRad, degrees, radians } from '../../core/units.ts';
+import type { Measure } from '../text/amountText.ts';
+import { angleTopDeg, niceSteps, travelTop } from './domains.ts';
 
 export interface EffortPoint {
-  readonly angle: Rad;
-  readonly typical: NMm;
-  readonly low: NMm;
-  readonly high: NMm;
+  readonly amount: number;
+  readonly typical: number;
+  readonly low: number;
+  readonly high: number;
 }
 
 export interface EffortDomain {
-  readonly angle: Rad;
-  readonly step: NMm;
-  readonly torque: NMm;
+  readonly amount: number;
+  readonly step: number;
+  readonly effort: number;
 }
 
 export interface EffortCurve {
-  /** From rest to the wanted angle. */
+  /** From rest to the wanted amount. */
   readonly wanted: readonly EffortPoint[];
   /** On to the onset of set, where the joint would still spring back; empty when it is wanted further than that. */
   readonly beyond: readonly EffortPoint[];
@@ -28,29 +29,41 @@ export interface EffortCurve {
 
 const SAMPLES = 32;
 
-export function effortDomainOf(a: Assessment): EffortDomain {
-  const angle = radians(angleTopDeg(degrees(a.joint.movement.angle)));
-  const furthest = asRad(Math.min(angle, Math.max(a.overBend.atYield, a.joint.movement.angle)));
-  const most = Math.max(torqueAt(a, furthest).typical, torqueAt(a, a.joint.movement.angle).high) * 1.1;
-  const { step, top } = niceSteps(most);
-  return { angle, step, torque: top };
+/** An amount as it lies on the axis across: an angle in degrees, a travel in mm. */
+export function onAxis(amount: number, measure: Measure): number {
+  return measure === 'turn' ? degrees(asRad(amount)) : amount;
 }
 
-export function effortPoint(a: Assessment, angle: Rad): EffortPoint {
-  return { angle, ...torqueAt(a, angle) };
+/** The amount that lies at a place of the axis. */
+export function fromAxis(at: number, measure: Measure): number {
+  return measure === 'turn' ? radians(at) : at;
+}
+
+export function effortDomainOf(a: Assessment): EffortDomain {
+  const { measure } = a.drive;
+  const wanted = a.joint.movement.amount;
+  const amount = measure === 'turn' ? radians(angleTopDeg(degrees(asRad(wanted)))) : travelTop(wanted);
+  const furthest = Math.min(amount, Math.max(a.overBend.atYield, wanted));
+  const most = Math.max(effortAt(a, furthest).typical, effortAt(a, wanted).high) * 1.1;
+  const { step, top } = niceSteps(most);
+  return { amount, step, effort: top };
+}
+
+export function effortPoint(a: Assessment, amount: number): EffortPoint {
+  return { amount, ...effortAt(a, amount) };
 }
 
 function between(a: Assessment, from: number, to: number): readonly EffortPoint[] {
   if (!(to > from)) return [];
-  return Array.from({ length: SAMPLES + 1 }, (_, i) => effortPoint(a, asRad(from + ((to - from) * i) / SAMPLES)));
+  return Array.from({ length: SAMPLES + 1 }, (_, i) => effortPoint(a, from + ((to - from) * i) / SAMPLES));
 }
 
 export function effortCurve(a: Assessment, domain: EffortDomain): EffortCurve {
-  const wanted = a.joint.movement.angle;
-  const springsBack = Math.min(domain.angle, Math.max(a.overBend.atYield, wanted));
+  const wanted = a.joint.movement.amount;
+  const springsBack = Math.min(domain.amount, Math.max(a.overBend.atYield, wanted));
   return {
     wanted: between(a, 0, wanted),
     beyond: between(a, wanted, springsBack),
-    past: between(a, springsBack, domain.angle),
+    past: between(a, springsBack, domain.amount),
   };
 }

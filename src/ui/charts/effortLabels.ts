@@ -1,15 +1,9 @@
 /** The words on effort against movement, and where they find room. */
 import type { Assessment } from '../../core/design/assessment.ts';
-import { degrees, type Rad } from '../../core/units.ts';
-import {
-  MODULUS_BAND,
-  OFF_THE_CHART,
-  setBeginsAt,
-  staysBentPast,
-  TORQUE_UNIT,
-  torqueAtAngle,
-} from '../text/chartText.ts';
-import type { EffortPoint } from './effortCurve.ts';
+import { EFFORT_UNIT } from '../text/amountText.ts';
+import { effortAtAmount, MODULUS_BAND, OFF_THE_CHART, setBeginsAt, staysBentPast } from '../text/chartText.ts';
+import type { LengthUnit } from '../text/numbers.ts';
+import { onAxis, type EffortPoint } from './effortCurve.ts';
 import { isInside, type Frame, type Px } from './frame.ts';
 import { EDGE_WEIGHT, LINE_WEIGHT, placeLabels, type LabelWish, type PlacedLabel, type Spot } from './labels.ts';
 import { around, besideEdge, clearPaper, inkOf, markBox, offChart } from './spots.ts';
@@ -24,12 +18,13 @@ export interface EffortWords {
   /** Where the scrubber holds it. */
   readonly bent: EffortPoint;
   readonly points: readonly EffortPoint[];
+  readonly unit: LengthUnit;
 }
 
-function bentWish({ frame, bent }: EffortWords, at: Px): LabelWish {
+function bentWish({ frame, a, bent, unit }: EffortWords, at: Px): LabelWish {
   const off = offChart(at, frame.box);
   const stands = off?.at ?? at;
-  const text = torqueAtAngle(bent.angle, bent.typical);
+  const text = effortAtAmount(bent.amount, bent.typical, a.drive.measure, unit);
   return {
     key: 'bent',
     text: off ? `${text}, ${OFF_THE_CHART}` : text,
@@ -40,8 +35,7 @@ function bentWish({ frame, bent }: EffortWords, at: Px): LabelWish {
   };
 }
 
-function pastWish(key: string, text: string, { box, x }: Frame, angle: Rad): LabelWish {
-  const at = x(degrees(angle));
+function pastWish(key: string, text: string, box: Frame['box'], at: number): LabelWish {
   const rows = [0, 1, 2, 3, 4].map((row) => box.top + 12 + row * 15);
   const spots = rows.flatMap((y): Spot[] => [
     { x: at - 6, y, anchor: 'end' },
@@ -52,8 +46,7 @@ function pastWish(key: string, text: string, { box, x }: Frame, angle: Rad): Lab
 }
 
 /** Named from clear paper under the line, else over it, with a leader to the band's edge. */
-function bandWish({ x, y, box }: Frame, points: readonly EffortPoint[]): LabelWish {
-  const edge = (side: 'low' | 'high') => points.map((one) => ({ x: x(degrees(one.angle)), y: y(one[side]) }));
+function bandWish(box: Frame['box'], edge: (side: 'low' | 'high') => readonly Px[]): LabelWish {
   const under = edge('low').flatMap((leader): Spot[] => [
     { x: leader.x + 14, y: leader.y + 26, anchor: 'start', leader },
     { x: leader.x + 12, y: leader.y + 15, anchor: 'start', leader },
@@ -64,16 +57,14 @@ function bandWish({ x, y, box }: Frame, points: readonly EffortPoint[]): LabelWi
 }
 
 export function effortLabels(words: EffortWords): readonly PlacedLabel[] {
-  const { frame, a, bent, points } = words;
-  const { box, x, y } = frame;
-  const at = { x: x(degrees(bent.angle)), y: y(bent.typical) };
+  const { frame, a, bent, points, unit: lengthUnit } = words;
+  const { box, y } = frame;
+  const { measure } = a.drive;
+  const x = (amount: number) => frame.x(onAxis(amount, measure));
+  const at = { x: x(bent.amount), y: y(bent.typical) };
   const stands = offChart(at, box)?.at ?? at;
-  const trace = (side: 'typical' | 'low' | 'high', weight: number) =>
-    inkOf(
-      points.map((one) => ({ x: x(degrees(one.angle)), y: y(one[side]) })),
-      box,
-      weight,
-    );
+  const edge = (side: 'typical' | 'low' | 'high') => points.map((one) => ({ x: x(one.amount), y: y(one[side]) }));
+  const trace = (side: 'typical' | 'low' | 'high', weight: number) => inkOf(edge(side), box, weight);
   const guide = [{ x: stands.x, y: box.bottom }, stands, { x: box.left, y: stands.y }];
   const inks = [
     ...trace('typical', LINE_WEIGHT),
@@ -83,7 +74,7 @@ export function effortLabels(words: EffortWords): readonly PlacedLabel[] {
   ];
   const unit: LabelWish = {
     key: 'unit',
-    text: TORQUE_UNIT,
+    text: EFFORT_UNIT[measure],
     look: 'quiet',
     spots: [{ x: box.left + 8, y: box.top + 12, anchor: 'start' }],
   };
@@ -91,9 +82,9 @@ export function effortLabels(words: EffortWords): readonly PlacedLabel[] {
   const wishes = [
     unit,
     bentWish(words, at),
-    pastWish('yield', staysBentPast(atYield), frame, atYield),
-    { ...pastWish('set', setBeginsAt(atSet), frame, atSet), spare: true },
-    bandWish(frame, points),
+    pastWish('yield', staysBentPast(atYield, measure, lengthUnit), box, x(atYield)),
+    { ...pastWish('set', setBeginsAt(atSet, measure, lengthUnit), box, x(atSet)), spare: true },
+    bandWish(box, edge),
   ];
   return placeLabels(wishes, { inks, marks: [markBox(stands, MARK)] }, box);
 }

@@ -1,4 +1,5 @@
 import { format, ticks } from 'd3';
+import type { Measure } from '../text/amountText.ts';
 import { grouped, MM_PER_INCH, NO_BREAK, type LengthUnit } from '../text/numbers.ts';
 import type { Span } from './frame.ts';
 
@@ -67,6 +68,11 @@ export function angleTicks(topDeg: number, narrow: boolean): readonly Tick[] {
   );
 }
 
-export function torqueTicks(step: number, top: number): readonly Tick[] {
+/** Figures under an axis of amounts: degrees, or lengths in the chosen unit. */
+export function amountTicks(top: number, measure: Measure, unit: LengthUnit, narrow: boolean): readonly Tick[] {
+  return measure === 'turn' ? angleTicks(top, narrow) : lengthTicks([0, top], unit, narrow);
+}
+
+export function effortTicks(step: number, top: number): readonly Tick[] {
   return steps([0, top], step).map((at) => ({ at, text: at >= 1000 ? grouped(at) : figure(at) }));
 }

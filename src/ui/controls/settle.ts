@@ -7,9 +7,10 @@ function toGrid(value: number, perUnit: number): number {
   return Math.round(value * perUnit) / perUnit;
 }
 
-/** To a micrometre or a ten-thousandth of an inch, a hundredth of a degree: finer than anything that is printed. */
+/** To a micrometre or a ten-thousandth of an inch, a hundredth of a degree, a thousandth: finer than anything that is printed. */
 export function settled(value: number, kind: QuantityKind, unit: LengthUnit): number {
   if (kind === 'angle') return radians(toGrid(degrees(asRad(value)), 100));
+  if (kind === 'number') return toGrid(value, 1000);
   if (kind !== 'length') return value;
   return unit === 'mm' ? toGrid(value, 1000) : toGrid(value / MM_PER_INCH, 10_000) * MM_PER_INCH;
 }

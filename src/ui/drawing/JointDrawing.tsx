@@ -43,7 +43,9 @@ export function JointDrawing({ assessment, bent, unit, onBent, onSize, onScale }
   const { playing, toggle } = usePlay(onBent);
   const [held, setHeld] = useState<HeldLayout>();
 
-  const isPair = isStill && isTwofold;
+  // Other shapes than an arc are not drawn bent.
+  const moves = assessment.travel !== undefined;
+  const isPair = isStill && isTwofold && moves;
   const sheetWidth = isPair && width >= TWO_ABREAST_FROM ? Math.floor((width - GAP) / 2) : width;
   const layout = useMemo(
     () => (sheetWidth > 0 ? layOut(assessment, sheetWidth, pxPerMm, unit, held) : undefined),
@@ -63,11 +65,11 @@ export function JointDrawing({ assessment, bent, unit, onBent, onSize, onScale }
     if (scale !== '') onScale?.(scale);
   }, [scale, onScale]);
 
-  const fraction = playing ?? bent;
-  const row = rowFigure(assessment);
+  const fraction = moves ? (playing ?? bent) : 0;
+  const row = rowFigure(assessment, unit);
   const meets = useMemo(
-    () => meetFigure(layout && padsMeetAt(layout.figure), assessment.angleEach),
-    [layout, assessment],
+    () => meetFigure(layout && moves ? padsMeetAt(layout.figure) : undefined, assessment, unit),
+    [layout, moves, assessment, unit],
   );
   const said = layout ? describeFigure(assessment, layout.figure.laid, scale, unit) : '';
   const view = (at: number, label: string, handles: Handling = { onSize, onHold }) =>
@@ -85,7 +87,7 @@ export function JointDrawing({ assessment, bent, unit, onBent, onSize, onScale }
           )}
         </span>
         <span>
-          ink: as printed; pencil: as bent{' '}
+          {moves ? 'ink: as printed; pencil: as bent' : 'drawn as printed'}{' '}
           <button
             type="button"
             className="b quiet check-scale"
@@ -105,16 +107,18 @@ export function JointDrawing({ assessment, bent, unit, onBent, onSize, onScale }
           {view(1, 'Fig. 1, the joint at full travel', {})}
         </div>
       ) : (
-        view(fraction, 'Fig. 1, the joint at rest and as bent')
+        view(fraction, moves ? 'Fig. 1, the joint at rest and as bent' : 'Fig. 1, the joint at rest')
       )}
-      <Scrubber
-        assessment={assessment}
-        fraction={fraction}
-        onBent={onBent}
-        moveLabel={isStill ? 'Side by side' : playing === undefined ? 'Move it' : 'Stop'}
-        isPressed={isStill ? isTwofold : undefined}
-        onMove={isStill ? () => setTwofold(!isTwofold) : toggle}
-      />
+      {moves && (
+        <Scrubber
+          assessment={assessment}
+          fraction={fraction}
+          onBent={onBent}
+          moveLabel={isStill ? 'Side by side' : playing === undefined ? 'Move it' : 'Stop'}
+          isPressed={isStill ? isTwofold : undefined}
+          onMove={isStill ? () => setTwofold(!isTwofold) : toggle}
+        />
+      )}
     </figure>
   );
 }

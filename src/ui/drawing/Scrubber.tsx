@@ -1,9 +1,11 @@
 import { useMemo, type KeyboardEvent } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
-import { peakStrainFor, torqueAt } from '../../core/design/curves.ts';
+import { effortAt, peakStrainFor } from '../../core/design/curves.ts';
+import { turnOf } from '../../core/design/joint.ts';
 import { asRad, degrees, radians } from '../../core/units.ts';
+import { effortText } from '../text/amountText.ts';
 import { bentText } from '../text/drawingText.ts';
-import { percent, torque } from '../text/numbers.ts';
+import { percent } from '../text/numbers.ts';
 import { draftingScale } from './draftingScale.ts';
 import { useWidth } from './useWidth.ts';
 
@@ -19,11 +21,11 @@ interface Props {
 
 /** Moves a joint through its travel: a drafting scale in degrees, and what is felt where it stands. */
 export function Scrubber({ assessment, fraction, onBent, moveLabel, isPressed, onMove }: Props) {
-  const full = assessment.joint.movement.angle;
+  const full = turnOf(assessment.joint.movement);
   const [track, width] = useWidth<HTMLDivElement>();
   const scale = useMemo(() => draftingScale(full, Math.max(1, width)), [full, width]);
   const bent = asRad(full * fraction);
-  const strain = peakStrainFor(assessment, { angle: bent });
+  const strain = peakStrainFor(assessment, { amount: bent });
   const x = width * fraction;
 
   const press = (event: KeyboardEvent) => {
@@ -79,7 +81,7 @@ export function Scrubber({ assessment, fraction, onBent, moveLabel, isPressed, o
         </div>
         <div>
           <dt>effort</dt>
-          <dd>{torque(torqueAt(assessment, bent).typical)}</dd>
+          <dd>{effortText(effortAt(assessment, bent).typical, assessment.drive.measure)}</dd>
         </div>
       </dl>
     </div>

@@ -2,7 +2,7 @@ import { familyOf } from '../../core/flexures/index.ts';
 import { bounds, flatten, type Bounds } from '../../core/geometry/flatten.ts';
 import type { Path, Piece, Point } from '../../core/geometry/outline.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
-import type { Mm, Rad } from '../../core/units.ts';
+import { asRad, type Mm, type Rad } from '../../core/units.ts';
 
 /**
  * How the lines lie in the plane that is drawn, which is the plane of bending: `along` the leaf, seen from above;
@@ -24,7 +24,7 @@ export interface Figure {
   readonly fillet: Mm;
   /** Whether the pad stands out below the leaf too, or the leaf is flush with it there. */
   readonly padBelow: boolean;
-  /** Angle at full travel of this flexure. */
+  /** Angle at full travel of this flexure; 0 where it does not roll to an arc and is drawn at rest only. */
   readonly angle: Rad;
   readonly bothWays: boolean;
 }
@@ -50,8 +50,12 @@ function outlineOf(a: Assessment, thickness: Mm, cut: Mm): Path {
   const family = familyOf(a.joint);
   const { inRow, pad } = family.roles;
   // One flexure of a row is drawn: the others are alike. A pad thinner than its roots need cannot be outlined.
-  const sizes = { ...a.joint.sizes, [inRow]: 1, [pad]: Math.max(a.padThickness, thickness + 2 * a.fillet) };
-  const [whole] = family.outline(sizes, thickness);
+  const sizes = {
+    ...a.sizes,
+    ...(inRow === undefined ? {} : { [inRow]: 1 }),
+    ...(pad === undefined ? {} : { [pad]: Math.max(a.padThickness ?? 0, thickness + 2 * a.fillet) }),
+  };
+  const [whole] = family.outline?.(sizes, thickness) ?? [];
   if (!whole) throw new RangeError(`${family.id} has no outline`);
   return cut > 0 ? withShorterPads(whole, a.length, a.fillet, cut) : whole;
 }
@@ -77,7 +81,7 @@ export function figureOf(a: Assessment, cut: Mm): Figure {
     thickness,
     fillet: a.fillet,
     padBelow: box.bottom < -thickness / 2 - 1e-9,
-    angle: a.angleEach,
+    angle: asRad(a.travel ? a.amountEach : 0),
     bothWays: a.joint.movement.ways === 'both ways',
   };
 }

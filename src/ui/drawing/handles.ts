@@ -61,14 +61,17 @@ export function handlesOf(layout: Layout): readonly HandleSpec[] {
     cursor: 'ns-resize',
     say: (value) => counted(value, lines ? 'line' : 'layer'),
   };
-  const fillet: HandleSpec | undefined = handles.fillet && {
-    ...sliderOf(a, family, 'fillet'),
-    parameter: roles.fillet,
-    label: 'Root fillet',
-    at: handles.fillet,
-    ...filletDrag(handles.fillet, figure.length / 2, layout),
-    say: inLength,
-  };
+  const fillet: HandleSpec | undefined =
+    handles.fillet && roles.fillet !== undefined
+      ? {
+          ...sliderOf(a, family, 'fillet'),
+          parameter: roles.fillet,
+          label: 'Root fillet',
+          at: handles.fillet,
+          ...filletDrag(handles.fillet, figure.length / 2, layout),
+          say: inLength,
+        }
+      : undefined;
   // What was measured is not a whole count to be dragged.
   const isCounted = a.joint.measuredThickness === undefined;
   return [length, ...(isCounted ? [count] : []), ...(fillet ? [fillet] : [])];
@@ -87,7 +90,7 @@ function filletDrag(at: Point, middle: number, { sheet, figure }: Layout): Pick<
 }
 
 function sliderOf(a: Assessment, family: FlexureFamily, role: keyof typeof ENDS) {
-  const name = family.roles[role];
+  const name = family.roles[role] ?? role;
   const parameter = family.parameters[name];
   const value = a.joint.sizes[name] ?? Number.NaN;
   if (!parameter) throw new RangeError(`${family.id} has no ${name}`);

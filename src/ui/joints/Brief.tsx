@@ -91,7 +91,9 @@ export function Brief({ joint, assessment, unit, onChange }: Props) {
           {refusal}
         </p>
       )}
-      <div id={detailsId}>{open && <BriefSentence className="details" template={text.details} of={of} />}</div>
+      <div id={detailsId}>
+        {open && <BriefSentence className="details" template={text.details(joint.movement.drive)} of={of} />}
+      </div>
     </section>
   );
 }

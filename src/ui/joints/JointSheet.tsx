@@ -49,7 +49,7 @@ export function JointSheet({ joint }: { joint: Joint }) {
           {!soon && waiting}
           {soon && later.ok && (
             <Suspense fallback={waiting}>
-              <Curves assessment={later.value} bent={bent} unit={unit} onSize={sizeTo} />
+              <Curves assessment={later.value} bent={later.value.travel ? bent : 1} unit={unit} onSize={sizeTo} />
               <Foot assessment={later.value} unit={unit} />
             </Suspense>
           )}

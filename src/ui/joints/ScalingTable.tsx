@@ -1,10 +1,11 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import { scaleToWhole } from '../../core/design/scalePart.ts';
 import type { LengthUnit } from '../text/numbers.ts';
-import { SCALING_COLUMNS, SCALING_HEAD, SCALING_HEAD_LAYERS, SCALING_SAYS, scalingRow } from '../text/scalingText.ts';
+import { SCALING_HEAD, SCALING_HEAD_LAYERS, SCALING_SAYS, scalingColumns, scalingRow } from '../text/scalingText.ts';
 
 /** For a measured section: what scaling the part to whole lines does, and that it does nothing to the strain. */
 export function ScalingTable({ assessment, unit }: { readonly assessment: Assessment; readonly unit: LengthUnit }) {
+  const { measure } = assessment.drive;
   const lines = assessment.section.countOf === 'lines';
   const heading = lines ? SCALING_HEAD : SCALING_HEAD_LAYERS;
   return (
@@ -13,7 +14,7 @@ export function ScalingTable({ assessment, unit }: { readonly assessment: Assess
       <table>
         <thead>
           <tr>
-            {SCALING_COLUMNS.map((column) => (
+            {scalingColumns(measure).map((column) => (
               <th key={column} scope="col">
                 {column}
               </th>
@@ -34,7 +35,7 @@ export function ScalingTable({ assessment, unit }: { readonly assessment: Assess
           })}
         </tbody>
       </table>
-      <p className="none">{SCALING_SAYS}</p>
+      <p className="none">{SCALING_SAYS[measure]}</p>
     </section>
   );
 }

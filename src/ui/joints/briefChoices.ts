@@ -1,10 +1,11 @@
 /** The choices of a brief: what may be chosen, and the joint that each makes. */
 import { WAYS, type Joint, type Ways } from '../../core/design/joint.ts';
 import type { FlexureFamily } from '../../core/flexures/family.ts';
+import { findDrive } from '../../core/flexures/drives.ts';
 import { FILAMENTS } from '../../core/material/filaments.ts';
 import { FIT_RULES, type FitRule, type Lying, type PrintProfile } from '../../core/print/profile.ts';
 import { fitRuleText, HELD, type BriefChoice } from '../text/briefText.ts';
-import { LYING_TEXT } from '../text/kindText.ts';
+import { kindText, LYING_TEXT } from '../text/kindText.ts';
 import { inHundred, setLength, unitAfter, type LengthUnit } from '../text/numbers.ts';
 
 interface Option {
@@ -47,7 +48,26 @@ function fitRuleOptions({ joint, family, unit }: ChoiceOf): readonly Option[] {
   });
 }
 
+/** Moved in another way: as far as before where that is the same measure and possible, else as far as is usual. */
+function withDrive({ joint, family }: ChoiceOf, id: string): Joint {
+  const drive = findDrive(family, id);
+  if (!drive) return joint;
+  const { effortAtMost: _torqueOrForce, ...movement } = joint.movement;
+  if (findDrive(family, movement.drive)?.measure !== drive.measure) {
+    // An effort that was a torque says nothing of a force.
+    return { ...joint, movement: { ...movement, drive: id, amount: drive.typical } };
+  }
+  const amount = Math.min(drive.max, Math.max(drive.min, movement.amount));
+  return withMovement(joint, { drive: id, amount });
+}
+
 const CHOICES: Readonly<Record<BriefChoice, (of: ChoiceOf) => BriefOptions>> = {
+  drive: (of) => ({
+    path: 'movement.drive',
+    value: of.joint.movement.drive,
+    options: of.family.drives.map(({ id }) => ({ value: id, text: kindText(of.family.id).drives[id] ?? id })),
+    with: (value) => withDrive(of, value),
+  }),
   ways: ({ joint }) => ({
     path: 'movement.ways',
     value: joint.movement.ways,

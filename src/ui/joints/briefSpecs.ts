@@ -1,9 +1,11 @@
 /** Turns the sentence of a brief into text, value fields and choices, each of which knows how to change the joint. */
 import type { Joint } from '../../core/design/joint.ts';
+import { findDrive } from '../../core/flexures/drives.ts';
 import type { FlexureFamily } from '../../core/flexures/family.ts';
 import type { ChoiceSpec } from '../controls/ChoiceField.tsx';
 import type { ValueSpec } from '../controls/valueSpec.ts';
-import { CHANGED, HINTS, LABELS, type BriefChoice, type BriefValue } from '../text/briefText.ts';
+import { AMOUNT_LABELS, changedText, hintText, LABELS, type BriefChoice, type BriefValue } from '../text/briefText.ts';
+import type { Measure } from '../text/amountText.ts';
 import { kindText } from '../text/kindText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { briefOptions } from './briefChoices.ts';
@@ -22,12 +24,17 @@ export type BriefPart =
   | { readonly is: 'value'; readonly spec: ValueSpec; readonly stop: string }
   | { readonly is: 'choice'; readonly spec: ChoiceSpec; readonly stop: string };
 
-const CHOICE_NAMES: readonly string[] = ['ways', 'filament', 'lying', 'held', 'chance', 'fitRule'];
+const CHOICE_NAMES: readonly string[] = ['drive', 'ways', 'filament', 'lying', 'held', 'chance', 'fitRule'];
+
+function measureOf({ joint, family }: BriefOf): Measure {
+  return findDrive(family, joint.movement.drive)?.measure ?? 'turn';
+}
 
 function labelOf(name: BriefValue, of: BriefOf): string {
+  if (name === 'amount') return AMOUNT_LABELS[measureOf(of)];
   const sizes = kindText(of.joint.family).sizes;
-  const size = of.family.roles[name as keyof FlexureFamily['roles']];
-  return (size === undefined ? undefined : sizes[size]) ?? LABELS[name as keyof typeof LABELS];
+  const size = of.family.roles[name as keyof FlexureFamily['roles']] ?? name.replace('sizes.', '');
+  return sizes[size] ?? LABELS[name as keyof typeof LABELS];
 }
 
 function valueSpec(name: BriefValue, of: BriefOf): ValueSpec {
@@ -47,15 +54,19 @@ function valueSpec(name: BriefValue, of: BriefOf): ValueSpec {
     shownNumber: shownNumber(field, unit),
     figure: say(field.value),
     suffix,
-    hint: HINTS[name](`${say(step(field.value, true))}${suffix}`),
+    hint: hintText(name, `${say(step(field.value, true))}${suffix}`),
     step,
     min: field.min,
     max: field.max,
     take: (value, was, run) => {
-      const said = { now: `${say(value)}${suffix}`, was: say(was), kind: kindText(joint.family), count: value };
-      return of.put(field.with(value), CHANGED[name](said), field.path, label, run);
+      const said = { ...changeOf(of, label), now: `${say(value)}${suffix}`, was: say(was), count: value };
+      return of.put(field.with(value), changedText(name, said), field.path, label, run);
     },
   };
+}
+
+function changeOf(of: BriefOf, label: string) {
+  return { label, kind: kindText(of.joint.family), measure: measureOf(of) };
 }
 
 function choiceSpec(name: BriefChoice, of: BriefOf): ChoiceSpec {
@@ -68,20 +79,23 @@ function choiceSpec(name: BriefChoice, of: BriefOf): ChoiceSpec {
     value,
     options,
     take: (next) => {
-      const said = { now: textOf(next), was: textOf(value), kind: kindText(of.joint.family), count: 0 };
-      return of.put(choice.with(next), CHANGED[name](said), path, label);
+      const said = { ...changeOf(of, label), now: textOf(next), was: textOf(value), count: 0 };
+      return of.put(choice.with(next), changedText(name, said), path, label);
     },
   };
 }
 
 /** Words of the sentence that follow the values. */
-function wordsFor(name: string, { joint, family }: BriefOf): string | undefined {
+function wordsFor(name: string, of: BriefOf): string | undefined {
+  const { joint, family } = of;
+  if (name === 'by') return measureOf(of) === 'turn' ? '' : ' by';
+  if (name === 'drive' && family.drives.length === 1) return kindText(family.id).drives[joint.movement.drive];
   if (name === 'layers') return joint.sizes[family.roles.count] === 1 ? 'layer' : 'layers';
-  if (name === 'sharing') return joint.sizes[family.roles.inRow] === 1 ? '' : ', sharing the angle';
+  if (name === 'sharing') return joint.sizes[family.roles.inRow ?? ''] === 1 ? '' : ', sharing the angle';
   return undefined;
 }
 
-const FIELD = /\{(\w+)\}/;
+const FIELD = /\{([\w.]+)\}/;
 /** A comma that follows a field belongs to it, or it could begin a line. */
 const LEADING_STOP = /^[.,:;]+/;
 
@@ -96,13 +110,23 @@ export function briefParts(template: string, of: BriefOf): readonly BriefPart[] 
   });
 }
 
+const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
+/** A choice that begins the sentence begins large. */
+function capitalised(spec: ChoiceSpec): ChoiceSpec {
+  return { ...spec, options: spec.options.map(({ value, text }) => ({ value, text: capital(text) })) };
+}
+
 function rawParts(template: string, of: BriefOf): readonly BriefPart[] {
   return template.split(FIELD).map((piece, at): BriefPart => {
     if (at % 2 === 0) return { is: 'text', text: piece };
+    const begins = at === 1 && template.startsWith('{');
     const words = wordsFor(piece, of);
-    if (words !== undefined) return { is: 'text', text: words };
-    return CHOICE_NAMES.includes(piece)
-      ? { is: 'choice', spec: choiceSpec(piece as BriefChoice, of), stop: '' }
-      : { is: 'value', spec: valueSpec(piece as BriefValue, of), stop: '' };
+    if (words !== undefined) return { is: 'text', text: begins ? capital(words) : words };
+    if (CHOICE_NAMES.includes(piece)) {
+      const spec = choiceSpec(piece as BriefChoice, of);
+      return { is: 'choice', spec: begins ? capitalised(spec) : spec, stop: '' };
+    }
+    return { is: 'value', spec: valueSpec(piece as BriefValue, of), stop: '' };
   });
 }

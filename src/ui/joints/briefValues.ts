@@ -4,10 +4,11 @@ import { MOVEMENT_LIMITS } from '../../core/design/movementLimits.ts';
 import { MEASURED_THICKNESS_LIMITS } from '../../core/design/understand.ts';
 import type { FlexureFamily, Parameter } from '../../core/flexures/family.ts';
 import { PROFILE_LIMITS } from '../../core/print/checkProfile.ts';
-import { asRad, degrees, radians } from '../../core/units.ts';
+import { findDrive } from '../../core/flexures/drives.ts';
+import { asRad, degrees } from '../../core/units.ts';
 import type { QuantityKind } from '../controls/quantity.ts';
 import { cyclesStep, stepIn } from '../controls/settle.ts';
-import type { BriefValue, ProfileField, SizeRole } from '../text/briefText.ts';
+import type { BriefValue, NamedSize, ProfileField, SizeRole } from '../text/briefText.ts';
 import { grouped, lengthFigure, setLength, unitAfter, type LengthUnit } from '../text/numbers.ts';
 
 /** One value of a joint: where it is, what it may be. */
@@ -24,7 +25,7 @@ export interface BriefField {
   readonly with: (value: number) => Joint;
 }
 
-const SIZE_ROLES: readonly BriefValue[] = ['count', 'length', 'depth', 'fillet', 'pad', 'inRow'];
+const SIZE_ROLES: readonly BriefValue[] = ['count', 'length', 'depth', 'fillet', 'pad', 'inRow', 'sideBySide'];
 const PROFILE_FIELDS: readonly BriefValue[] = ['nozzle', 'lineWidth', 'layerHeight', 'firstLayerHeight'];
 /** Lengths that are usually round are said without idle decimals. */
 const LEAST: Partial<Readonly<Record<BriefValue, number>>> = { depth: 0, pad: 0, nozzle: 1 };
@@ -39,18 +40,17 @@ export function sizeLimits(family: FlexureFamily, name: string): Parameter {
   return found;
 }
 
-function sizeField(role: SizeRole, joint: Joint, family: FlexureFamily): BriefField {
-  const name = family.roles[role];
+function sizeField(name: string, joint: Joint, family: FlexureFamily, least: number): BriefField {
   const parameter = sizeLimits(family, name);
   const { kind, min, max, step } = parameter;
   return {
-    kind,
+    kind: kind === 'ratio' ? 'number' : kind,
     path: `sizes.${name}`,
     value: joint.sizes[name] ?? Number.NaN,
     min,
     max,
     step,
-    least: LEAST[role] ?? 2,
+    least,
     with: (value) => ({ ...joint, sizes: { ...joint.sizes, [name]: value } }),
   };
 }
@@ -69,51 +69,58 @@ function profileField(name: ProfileField, joint: Joint): BriefField {
   };
 }
 
-const OTHERS: Readonly<Record<'angle' | 'cycles' | 'thickness', (joint: Joint) => BriefField>> = {
-  angle: (joint) => ({
-    kind: 'angle',
-    path: 'movement.angle',
-    value: joint.movement.angle,
-    ...MOVEMENT_LIMITS.angle,
-    step: radians(1),
-    least: 0,
-    with: (value) => ({ ...joint, movement: { ...joint.movement, angle: asRad(value) } }),
-  }),
-  cycles: (joint) => ({
-    kind: 'count',
-    path: 'movement.cycles',
-    value: joint.movement.cycles,
-    ...MOVEMENT_LIMITS.cycles,
-    step: 1,
-    least: 0,
-    with: (value) => ({ ...joint, movement: { ...joint.movement, cycles: value } }),
-  }),
-  thickness: (joint) => ({
-    kind: 'length',
-    path: 'measuredThickness',
-    value: joint.measuredThickness ?? Number.NaN,
-    ...MEASURED_THICKNESS_LIMITS,
-    step: CALIPER_STEP,
-    least: 2,
-    with: (value) => ({ ...joint, measuredThickness: value }),
-  }),
-};
+const OTHERS: Readonly<Record<'amount' | 'cycles' | 'thickness', (joint: Joint, family: FlexureFamily) => BriefField>> =
+  {
+    amount: (joint, family) => {
+      const { measure, min, max, step } = findDrive(family, joint.movement.drive) ?? family.drives[0];
+      return {
+        kind: measure === 'turn' ? 'angle' : 'length',
+        path: 'movement.amount',
+        value: joint.movement.amount,
+        min,
+        max,
+        step,
+        least: 0,
+        with: (value) => ({ ...joint, movement: { ...joint.movement, amount: value } }),
+      };
+    },
+    cycles: (joint) => ({
+      kind: 'count',
+      path: 'movement.cycles',
+      value: joint.movement.cycles,
+      ...MOVEMENT_LIMITS.cycles,
+      step: 1,
+      least: 0,
+      with: (value) => ({ ...joint, movement: { ...joint.movement, cycles: value } }),
+    }),
+    thickness: (joint) => ({
+      kind: 'length',
+      path: 'measuredThickness',
+      value: joint.measuredThickness ?? Number.NaN,
+      ...MEASURED_THICKNESS_LIMITS,
+      step: CALIPER_STEP,
+      least: 2,
+      with: (value) => ({ ...joint, measuredThickness: value }),
+    }),
+  };
 
 const isRole = (name: BriefValue): name is SizeRole => SIZE_ROLES.includes(name);
+const isNamed = (name: BriefValue): name is NamedSize => name.startsWith('sizes.');
 const isProfile = (name: BriefValue): name is ProfileField => PROFILE_FIELDS.includes(name);
 
 /** The part of a joint that a value field holds. */
 export function briefField(name: BriefValue, joint: Joint, family: FlexureFamily): BriefField {
-  if (isRole(name)) return sizeField(name, joint, family);
+  if (isRole(name)) return sizeField(family.roles[name] ?? name, joint, family, LEAST[name] ?? 2);
+  if (isNamed(name)) return sizeField(name.slice('sizes.'.length), joint, family, 2);
   if (isProfile(name)) return profileField(name, joint);
-  return OTHERS[name](joint);
+  return OTHERS[name](joint, family);
 }
 
 /** A value as its field shows it, without the unit. */
 export function sayValue(field: BriefField, value: number, unit: LengthUnit): string {
   if (field.kind === 'length') return setLength(value, unit, unit === 'mm' ? field.least : 3);
   if (field.kind === 'angle') return String(Number(degrees(asRad(value)).toFixed(2)));
-  return grouped(value);
+  return field.kind === 'number' ? String(Number(value.toFixed(3))) : grouped(value);
 }
 
 export function suffixOf(field: BriefField, unit: LengthUnit): string {

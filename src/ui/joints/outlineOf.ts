@@ -3,6 +3,6 @@ import { findFamily } from '../../core/flexures/index.ts';
 import type { Path } from '../../core/geometry/outline.ts';
 
 /** Closed outlines of the undeformed joint [mm], with the thickness that bends. */
-export function outlineOf({ joint, section }: Assessment): readonly Path[] {
-  return findFamily(joint.family)?.outline(joint.sizes, section.thickness) ?? [];
+export function outlineOf({ joint, sizes, section }: Assessment): readonly Path[] {
+  return findFamily(joint.family)?.outline?.(sizes, section.thickness) ?? [];
 }

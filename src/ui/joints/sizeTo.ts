@@ -1,12 +1,13 @@
 /** Sizes changed by hand on the drawing and on the curves: a drag is one step to undo, whatever figure it is made on. */
 import { withCount } from '../../core/design/sizeFor.ts';
 import type { Joint } from '../../core/design/joint.ts';
+import { driveOf } from '../../core/flexures/drives.ts';
 import type { FlexureFamily } from '../../core/flexures/family.ts';
 import { findFamily } from '../../core/flexures/index.ts';
 import { useChoices } from '../../store/choices.ts';
 import { workBefore } from '../../store/edits.ts';
 import { useSession } from '../../store/session.ts';
-import { CHANGED, type SizeRole } from '../text/briefText.ts';
+import { changedText, type SizeRole } from '../text/briefText.ts';
 import { kindText } from '../text/kindText.ts';
 import { briefField, sayValue, suffixOf } from './briefValues.ts';
 import { tryChange } from './tryChange.ts';
@@ -22,10 +23,13 @@ function roleOf(name: string, family: FlexureFamily): SizeRole {
 function saidOf(role: SizeRole, family: FlexureFamily, joint: Joint, before: Joint): string {
   const { unit } = useChoices.getState();
   const [now, was] = [briefField(role, joint, family), briefField(role, before, family)];
-  return CHANGED[role]({
+  const kind = kindText(joint.family);
+  return changedText(role, {
     now: `${sayValue(now, now.value, unit)}${suffixOf(now, unit)}`,
     was: sayValue(was, was.value, unit),
-    kind: kindText(joint.family),
+    label: kind.sizes[family.roles[role] ?? role] ?? role,
+    kind,
+    measure: driveOf(family, joint.movement.drive).measure,
     count: now.value,
   });
 }

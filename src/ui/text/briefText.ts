@@ -1,19 +1,26 @@
 /** Words of the brief's value fields: labels, hints, and what is said of a change, in the past tense with the old value. */
 import type { Assessment } from '../../core/design/assessment.ts';
+import type { Measure } from './amountText.ts';
 import type { KindText } from './kindText.ts';
 import { setLength, unitAfter, type LengthUnit } from './numbers.ts';
 
 /** Sizes by the role they play, whatever a family calls them. */
-export type SizeRole = 'count' | 'length' | 'depth' | 'fillet' | 'pad' | 'inRow';
+export type SizeRole = 'count' | 'length' | 'depth' | 'fillet' | 'pad' | 'inRow' | 'sideBySide';
 export type ProfileField = 'nozzle' | 'lineWidth' | 'layerHeight' | 'firstLayerHeight';
-export type BriefValue = SizeRole | ProfileField | 'angle' | 'cycles' | 'thickness';
-export type BriefChoice = 'ways' | 'filament' | 'lying' | 'held' | 'chance' | 'fitRule';
+/** A size that plays no common role, by its name. */
+export type NamedSize = `sizes.${string}`;
+type KnownValue = SizeRole | ProfileField | 'amount' | 'cycles' | 'thickness';
+export type BriefValue = KnownValue | NamedSize;
+export type BriefChoice = 'drive' | 'ways' | 'filament' | 'lying' | 'held' | 'chance' | 'fitRule';
 
 /** A value as it is said: with its unit, and bare for the old one beside it. */
 interface Change {
   readonly now: string;
   readonly was: string;
+  /** What its field is called. */
+  readonly label: string;
   readonly kind: KindText;
+  readonly measure: Measure;
   /** The new value where it is a count. */
   readonly count: number;
 }
@@ -21,8 +28,9 @@ interface Change {
 const plural = (count: number, one: string) => (count === 1 ? one : `${one}s`);
 const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
-export const CHANGED: Readonly<Record<BriefValue | BriefChoice, (change: Change) => string>> = {
-  angle: ({ now, was }) => `Angle made ${now}, was ${was}`,
+const CHANGED: Readonly<Record<KnownValue | BriefChoice, (change: Change) => string>> = {
+  amount: ({ label, now, was }) => `${label} made ${now}, was ${was}`,
+  drive: ({ now, was }) => `Made so that it ${now}, was: ${was}`,
   cycles: ({ now, was }) => `Flexes made ${now}, were ${was}`,
   count: ({ now, was, kind, count }) =>
     `Made ${now} ${plural(count, kind.unitOfCount)} ${kind.unitOfCount === 'line' ? 'across' : 'through'}, was ${was}`,
@@ -31,12 +39,14 @@ export const CHANGED: Readonly<Record<BriefValue | BriefChoice, (change: Change)
   fillet: ({ now, was }) => `Roots filleted ${now}, were ${was}`,
   pad: ({ now, was, kind }) => `${kind.padName}s made ${now} thick, were ${was}`,
   inRow: ({ now, was, kind, count }) => `${now} ${count === 1 ? kind.piece : kind.pieces} put in a row, was ${was}`,
+  sideBySide: ({ now, was, kind, count }) =>
+    `${now} ${count === 1 ? kind.piece : kind.pieces} put side by side, was ${was}`,
   nozzle: ({ now, was }) => `Nozzle made ${now}, was ${was}`,
   lineWidth: ({ now, was }) => `Lines made ${now} wide, were ${was}`,
   layerHeight: ({ now, was }) => `Layers made ${now}, were ${was}`,
   firstLayerHeight: ({ now, was }) => `First layer made ${now}, was ${was}`,
   thickness: ({ now, was }) => `Measured thickness made ${now}, was ${was}`,
-  ways: ({ now, was }) => `Bends ${now}, was ${was}`,
+  ways: ({ now, was, measure }) => `${measure === 'turn' ? 'Bends' : 'Moves'} ${now}, was ${was}`,
   filament: ({ now, was }) => `Filament made ${now}, was ${was}`,
   lying: ({ now, was }) => `Printed ${now}, was ${was}`,
   held: ({ now, was }) => `Now ${now}, was ${was}`,
@@ -44,8 +54,18 @@ export const CHANGED: Readonly<Record<BriefValue | BriefChoice, (change: Change)
   fitRule: ({ now, was }) => `Lines counted as ${now}, were ${was}`,
 };
 
-export const LABELS: Readonly<Record<Exclude<BriefValue, SizeRole> | BriefChoice, string>> = {
-  angle: 'Angle',
+const isNamed = (name: BriefValue | BriefChoice): name is NamedSize => name.startsWith('sizes.');
+
+/** What is said of a change, in the past tense with the old value. */
+export function changedText(name: BriefValue | BriefChoice, change: Change): string {
+  if (isNamed(name)) return `${change.label} made ${change.now}, was ${change.was}`;
+  return CHANGED[name](change);
+}
+
+export const AMOUNT_LABELS: Readonly<Record<Measure, string>> = { turn: 'Angle', travel: 'Travel' };
+
+export const LABELS: Readonly<Record<Exclude<KnownValue, SizeRole | 'amount'> | BriefChoice, string>> = {
+  drive: 'How it is moved',
   cycles: 'Number of flexes',
   thickness: 'Measured thickness',
   nozzle: 'Nozzle',
@@ -63,9 +83,8 @@ export const LABELS: Readonly<Record<Exclude<BriefValue, SizeRole> | BriefChoice
 const sums = (example: string) => (step: string) =>
   `up and down keys step ${step}; sums and inches too, such as ${example}`;
 
-/** What a field takes, said before anything is typed; `step` is one press of an arrow key. */
-export const HINTS: Readonly<Record<BriefValue, (step: string) => string>> = {
-  angle: (step) => `of the whole joint; up and down keys step ${step}, with Shift ten times as far`,
+const HINTS: Readonly<Record<KnownValue, (step: string) => string>> = {
+  amount: (step) => `of the whole joint; up and down keys step ${step}, with Shift ten times as far`,
   cycles: () => 'flexes in its life; up and down keys step it',
   count: () => 'whole numbers only; up and down keys step by one',
   length: sums('3/8 in + 2'),
@@ -73,12 +92,18 @@ export const HINTS: Readonly<Record<BriefValue, (step: string) => string>> = {
   fillet: sums('2*0.42'),
   pad: sums('3 + 2*0.8'),
   inRow: () => 'one behind the other, each bends its share of the angle',
+  sideBySide: () => 'alike and driven together: effort times as many, strain as it was',
   nozzle: (step) => `diameter of the nozzle; up and down keys step ${step}`,
   lineWidth: (step) => `the line width that is set; up and down keys step ${step}`,
   layerHeight: (step) => `up and down keys step ${step}`,
   firstLayerHeight: (step) => `up and down keys step ${step}`,
   thickness: (step) => `as calipers read it; up and down keys step ${step}`,
 };
+
+/** What a field takes, said before anything is typed; `step` is one press of an arrow key. */
+export function hintText(name: BriefValue, step: string): string {
+  return isNamed(name) ? `up and down keys step ${step}` : HINTS[name](step);
+}
 
 export const HELD = { released: 'let go after each flex', held: 'held bent' } as const;
 

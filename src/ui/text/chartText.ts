@@ -1,8 +1,9 @@
 /** What the curves say: names, readings at a cursor, and what a reader of the page by ear is told. */
 import type { AllowableName } from '../../core/design/assessment.ts';
 import type { Section } from '../../core/flexures/family.ts';
-import type { Mm, Rad } from '../../core/units.ts';
-import { angle, counted, cycles, grouped, length, NO_BREAK, percent, torque, type LengthUnit } from './numbers.ts';
+import type { Mm } from '../../core/units.ts';
+import { amountText, effortText, roughAmount, type Measure } from './amountText.ts';
+import { counted, cycles, effortFigure, grouped, length, NO_BREAK, percent, type LengthUnit } from './numbers.ts';
 
 type CountOf = Section['countOf'];
 
@@ -18,13 +19,14 @@ export const FIGURES = {
 export const AIDS = {
   life: (of: CountOf) => `dots: ${of === 'lines' ? 'lines across' : 'layers'}; shade: 10 to 90 in 100`,
   length: (of: CountOf) => `one curve a ${ONE[of]} count`,
-  effort: () => 'turning effort on the pad',
+  effort: (measure: Measure) => (measure === 'turn' ? 'turning effort on the pad' : 'push on the tip'),
 } as const;
 
 export const AXES = {
   cycles: 'cycles to break',
   length: (unit: LengthUnit) => `flexing length, ${unit === 'mm' ? 'mm' : 'in'}`,
-  angle: 'bent by, degrees',
+  amount: (measure: Measure, unit: LengthUnit) =>
+    measure === 'turn' ? 'bent by, degrees' : `moved by, ${unit === 'mm' ? 'mm' : 'in'}`,
 } as const;
 
 const KEYS = 'Left and Right move the reading, with Shift ten steps, Home and End to the ends. Escape leaves it.';
@@ -49,7 +51,6 @@ export const OFF_THE_CHART = 'off the chart';
 export const BEYOND_THE_DATA = 'beyond the data';
 export const ONE_PRINT_RUN = 'one print run';
 export const ANY_SPOOL = 'any printer, any spool';
-export const TORQUE_UNIT = 'N·mm';
 export const MODULUS_BAND = 'low to high modulus';
 
 /** “2 lines”, or what a measured section is called, which is of no whole count. */
@@ -111,13 +112,15 @@ export function lengthReading(
 
 /** “22.5°: 19.4 N·mm, 17.1 to 22.0”. */
 export function effortReading(
-  at: Rad,
+  at: number,
   { typical, low, high }: { readonly typical: number; readonly low: number; readonly high: number },
   staysBent: boolean,
+  measure: Measure,
+  unit: LengthUnit,
 ): string {
-  const places = typical >= 100 ? 0 : typical >= 10 ? 1 : 2;
-  const spread = `${low.toFixed(places)} to ${high.toFixed(places)}`;
-  return `${angle(at)}: ${torque(typical)}, ${spread}${staysBent ? '; stays bent' : ''}`;
+  const spread = `${effortFigure(low, typical)} to ${effortFigure(high, typical)}`;
+  const reads = `${amountText(at, measure, unit)}: ${effortText(typical, measure)}, ${spread}`;
+  return staysBent ? `${reads}; stays bent` : reads;
 }
 
 export function takesLength(asked: Mm | undefined, unit: LengthUnit): string {
@@ -128,17 +131,17 @@ export function jointStrain(at: Mm, unit: LengthUnit, strain: number): string {
   return `${length(at, unit)}, ${percent(strain)}`;
 }
 
-export function torqueAtAngle(at: Rad, effort: number): string {
-  return `${torque(effort)} at ${angle(at)}`;
+export function effortAtAmount(at: number, effort: number, measure: Measure, unit: LengthUnit): string {
+  return `${effortText(effort, measure)} at ${amountText(at, measure, unit)}`;
 }
 
-export function staysBentPast(at: Rad): string {
-  return `stays bent past ${angle(at, 0)}`;
+export function staysBentPast(at: number, measure: Measure, unit: LengthUnit): string {
+  return `stays bent past ${roughAmount(at, measure, unit)}`;
 }
 
 /** The first trace of set, before it plainly stays bent. */
-export function setBeginsAt(at: Rad): string {
-  return `a trace of set from ${angle(at, 0)}`;
+export function setBeginsAt(at: number, measure: Measure, unit: LengthUnit): string {
+  return `a trace of set from ${roughAmount(at, measure, unit)}`;
 }
 
 /** Captions and heads of the tables that stand for the figures. */
@@ -148,6 +151,14 @@ export const tableOf = {
   points: 'Median life by count',
   length: 'Peak strain by flexing length and count; the joint’s own length first',
   lengthHead: 'flexing length',
-  effort: 'Turning effort by angle; the joint’s wanted angle first',
-  effortHeads: ['bent by', 'typical', 'low modulus', 'high modulus'],
+  effort: (measure: Measure) =>
+    measure === 'turn'
+      ? 'Turning effort by angle; the joint’s wanted angle first'
+      : 'Push by travel; the joint’s wanted travel first',
+  effortHeads: (measure: Measure) => [
+    measure === 'turn' ? 'bent by' : 'moved by',
+    'typical',
+    'low modulus',
+    'high modulus',
+  ],
 } as const;

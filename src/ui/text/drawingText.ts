@@ -1,7 +1,8 @@
 /** Words and figures on the drawing of a joint. */
 import type { Assessment } from '../../core/design/assessment.ts';
 import { nearestLayers } from '../../core/print/wholeLayers.ts';
-import { asRad, type Mm, type Rad } from '../../core/units.ts';
+import type { Mm, Rad } from '../../core/units.ts';
+import { amountText, roughAmount, setAmount } from './amountText.ts';
 import { angle, counted, length, lengthFigure, NO_BREAK, percent, type LengthUnit } from './numbers.ts';
 
 /** “0.84 = 2 × 0.42”; “0.64 = 0.24 + 2 × 0.20” where the first layer differs; “0.63 measured”. */
@@ -49,13 +50,13 @@ export function filletFigure(fillet: Mm, unit: LengthUnit): string {
 }
 
 /** “one of 3 in a row, 35° each”, or nothing. */
-export function rowFigure({ inRow, angleEach }: Assessment): string {
-  return inRow > 1 ? `one of ${inRow} in a row, ${angle(angleEach)} each` : '';
+export function rowFigure({ inRow, amountEach, drive }: Assessment, unit: LengthUnit): string {
+  return inRow > 1 ? `one of ${inRow} in a row, ${amountText(amountEach, drive.measure, unit)} each` : '';
 }
 
 /** “the pads meet at 96°”, where the moving one runs into the other at a fraction of an angle; else nothing. */
-export function meetFigure(fraction: number | undefined, angleEach: Rad): string {
-  return fraction === undefined ? '' : `the pads meet at ${angle(asRad(fraction * angleEach), 0)}`;
+export function meetFigure(fraction: number | undefined, { amountEach, drive }: Assessment, unit: LengthUnit): string {
+  return fraction === undefined ? '' : `the pads meet at ${roughAmount(fraction * amountEach, drive.measure, unit)}`;
 }
 
 export const VIEWS = {
@@ -70,20 +71,32 @@ const LAID = {
   across: 'layers lie across the leaf, so that bending pulls them apart',
 } as const;
 
+function rootsText({ padThickness, fillet }: Assessment, unit: LengthUnit): string {
+  const fillets = length(fillet, unit);
+  if (padThickness === undefined) return `Root fillets ${fillets}.`;
+  return `Pads ${length(padThickness, unit)} thick at both ends, root fillets ${fillets}.`;
+}
+
+/** Where it goes: what an arc makes of it, else only how far. */
+function movedText({ joint, travel, amountEach, drive }: Assessment, unit: LengthUnit): string {
+  const both = joint.movement.ways === 'both ways' ? ', and as far the other way' : '';
+  if (!travel) return `Moved ${setAmount(amountEach, drive.measure, unit)}${both}; it is drawn at rest.`;
+  const bent = `Bent ${amountText(amountEach, drive.measure, unit)}${both} to a radius of ${length(travel.radius, unit, 1)}`;
+  return `${bent}: the far pad goes ${length(travel.upward, unit)} up and ${length(travel.inward, unit)} in.`;
+}
+
 /** The whole figure in words, for those who cannot see it. */
 export function describeFigure(a: Assessment, laid: keyof typeof VIEWS, scale: string, unit: LengthUnit): string {
-  const { fit, section, joint, strain, travel } = a;
+  const { fit, section, strain } = a;
   const what = section.countOf === 'lines' ? 'leaf' : 'web';
   const many = fit.outcome === 'whole' ? counted(fit.nearest, fit.countOf.slice(0, -1)) : faultFigure(a, unit);
-  const both = joint.movement.ways === 'both ways' ? ', and as far the other way' : '';
   return [
     `${VIEWS[laid]}, ${scale}.`,
     `A ${what} ${length(a.length, unit)} long and ${length(section.thickness, unit)} thick, ${many};`,
-    `${LAID[laid]}. Pads ${length(a.padThickness, unit)} thick at both ends, root fillets ${length(a.fillet, unit)}.`,
-    `Bent ${angle(a.angleEach)}${both} to a radius of ${length(travel.radius, unit, 1)}:`,
-    `the far pad goes ${length(travel.upward, unit)} up and ${length(travel.inward, unit)} in.`,
+    `${LAID[laid]}. ${rootsText(a, unit)}`,
+    movedText(a, unit),
     `The skin strains ${percent(strain.peak)}, most ${strain.where === 'root' ? 'at the roots' : 'all along'}.`,
-    rowFigure(a),
+    rowFigure(a, unit),
   ]
     .filter((part) => part !== '')
     .join(' ');

@@ -16,10 +16,20 @@ export interface KindText {
   readonly fillets: string;
   /** What the size across the bending plane is called in a past-tense sentence: “made 6 mm deep”. */
   readonly deep: string;
+  /** What it does in each of its drives, as it stands after “it”. */
+  readonly drives: Readonly<Record<string, string>>;
   readonly brief: string;
   readonly measuredBrief: string;
-  readonly details: string;
+  /** The rest of the sizes, as far as a drive asks for them. */
+  readonly details: (drive: string) => string;
 }
+
+/** Sizes of a leaf that only one of its drives asks for. */
+const LEAF_DETAILS: Readonly<Record<string, string>> = {
+  turned: ', {inRow} in a row{sharing}',
+  pushed: ', the tip {sizes.taper} times as thick as the root',
+  centred: ', the pin {sizes.centre} of the way along the leaf',
+};
 
 const LEAF: KindText = {
   name: 'straight leaf',
@@ -33,16 +43,20 @@ const LEAF: KindText = {
     fillet: 'Root fillet',
     pad: 'Pad thickness',
     inRow: 'Leaves in a row',
+    sideBySide: 'Leaves side by side',
+    taper: 'Thickness of the tip over the root',
+    centre: 'Place of the pin along the leaf',
   },
   padName: 'Pad',
   fillets: 'four',
   deep: 'deep',
+  drives: { turned: 'bends', pushed: 'is pushed at the tip', centred: 'turns about a pin' },
   brief:
-    'Bends {angle} {ways}, {cycles} times, in {filament}, {depth} deep, printed {lying} with {lineWidth} lines, {count} across, over a leaf {length} long.',
+    '{drive}{by} {amount} {ways}, {cycles} times, in {filament}, {depth} deep, printed {lying} with {lineWidth} lines, {count} across, over a leaf {length} long.',
   measuredBrief:
-    'Measured {thickness} thick and {length} long: bends {angle} {ways}, {cycles} times, in {filament}, {depth} deep, printed {lying} with {lineWidth} lines.',
-  details:
-    'It is {held}, and {chance} should get there. Roots filleted {fillet} into pads {pad} thick, {inRow} in a row{sharing}. Nozzle {nozzle}, layers {layerHeight}, the first {firstLayerHeight}; lines counted as {fitRule}.',
+    'Measured {thickness} thick and {length} long: {drive}{by} {amount} {ways}, {cycles} times, in {filament}, {depth} deep, printed {lying} with {lineWidth} lines.',
+  details: (drive) =>
+    `It is {held}, and {chance} should get there. Roots filleted {fillet} into pads {pad} thick${LEAF_DETAILS[drive] ?? ''}, {sideBySide} side by side. Nozzle {nozzle}, layers {layerHeight}, the first {firstLayerHeight}; lines counted as {fitRule}.`,
 };
 
 const CREASE: KindText = {
@@ -57,16 +71,18 @@ const CREASE: KindText = {
     fillet: 'Root fillet',
     pad: 'Plate thickness',
     inRow: 'Creases in a row',
+    sideBySide: 'Creases side by side',
   },
   padName: 'Plate',
   fillets: 'two, on top',
   deep: 'wide',
+  drives: { turned: 'bends' },
   brief:
-    'Bends {angle} {ways}, {cycles} times, in {filament}, printed as a crease of {count} {layers} of {layerHeight}, flexing over {length}, in a hinge {depth} wide.',
+    '{drive}{by} {amount} {ways}, {cycles} times, in {filament}, printed as a crease of {count} {layers} of {layerHeight}, flexing over {length}, in a hinge {depth} wide.',
   measuredBrief:
-    'Measured {thickness} thick: bends {angle} {ways}, {cycles} times, in {filament}, printed as a crease in layers of {layerHeight}, flexing over {length}, in a hinge {depth} wide.',
-  details:
-    'It is {held}, and {chance} should get there. Roots filleted {fillet} into plates {pad} thick, {inRow} in a row{sharing}. Nozzle {nozzle}, lines {lineWidth} wide, the first layer {firstLayerHeight}.',
+    'Measured {thickness} thick: {drive}{by} {amount} {ways}, {cycles} times, in {filament}, printed as a crease in layers of {layerHeight}, flexing over {length}, in a hinge {depth} wide.',
+  details: () =>
+    'It is {held}, and {chance} should get there. Roots filleted {fillet} into plates {pad} thick, {inRow} in a row{sharing}, {sideBySide} side by side. Nozzle {nozzle}, lines {lineWidth} wide, the first layer {firstLayerHeight}.',
 };
 
 const KINDS: Readonly<Record<string, KindText>> = { straightLeaf: LEAF, crease: CREASE };

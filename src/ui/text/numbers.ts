@@ -49,10 +49,9 @@ export function angleWithin(value: Rad): string {
   return `${Math.floor(degrees(value) * 10 + 1e-6) / 10}°`;
 }
 
-/** A torque: “30.2 N·mm”. */
-export function torque(value: number): string {
-  const places = value >= 100 ? 0 : value >= 10 ? 1 : 2;
-  return `${value.toFixed(places)}${NO_BREAK}N·mm`;
+/** Three figures of a torque or a force: “30.2”. `like` is the figure whose decimals it takes. */
+export function effortFigure(value: number, like = value): string {
+  return value.toFixed(like >= 100 ? 0 : like >= 10 ? 1 : 2);
 }
 
 /** A chance as a count in a hundred, never 0 or 100: “over 99”, “87”, “under 1”. */

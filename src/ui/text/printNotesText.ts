@@ -2,7 +2,8 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import { nearestLayers } from '../../core/print/wholeLayers.ts';
 import { kindText } from './kindText.ts';
-import { angleWithin, counted, inWords, setLength, unitAfter, type LengthUnit } from './numbers.ts';
+import { amountWithin } from './amountText.ts';
+import { counted, inWords, setLength, unitAfter, type LengthUnit } from './numbers.ts';
 
 type Note = (a: Assessment, unit: LengthUnit) => string | undefined;
 
@@ -83,12 +84,11 @@ const LIKES: Readonly<Record<string, string>> = {
 const filament: Note = ({ filament: { id } }) => LIKES[id];
 const cool: Note = () => 'Let it cool on the plate before the first bend, or it takes a set.';
 
-const stop: Note = ({ overBend, filament: { name }, joint }) =>
-  overBend.hardStop > 2 * Math.PI
-    ? undefined
-    : `Add a hard stop at ${angleWithin(overBend.hardStop)}: it saves more hinges than any filament.${
-        overBend.hardStop > joint.movement.angle ? '' : ` ${name} has no room past what is wanted here.`
-      }`;
+const stop: Note = ({ overBend: { hardStop }, filament: { name }, joint, drive }, unit) => {
+  if (hardStop > drive.max) return undefined;
+  const stops = `Add a hard stop at ${amountWithin(hardStop, drive.measure, unit)}: it saves more hinges than any filament.`;
+  return hardStop > joint.movement.amount ? stops : `${stops} ${name} has no room past what is wanted here.`;
+};
 
 const eyes: Note = () => 'Eye protection when you first flex it; printed parts vary, so test yours.';
 

@@ -1,11 +1,9 @@
 /** Ways out in words: what to do, what was done, what comes of it and what it costs. */
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Remedy, RemedyKind, Spare } from '../../core/design/remedy.ts';
-import { asRad } from '../../core/units.ts';
+import { amountText, amountWithin, effortText, setAmount, type Measure } from './amountText.ts';
 import { kindText, LYING_TEXT } from './kindText.ts';
 import {
-  angle,
-  angleWithin,
   cycles,
   grouped,
   inHundred,
@@ -14,7 +12,6 @@ import {
   NO_BREAK,
   setLength,
   share,
-  torque,
   unitAfter,
   type LengthUnit,
 } from './numbers.ts';
@@ -33,6 +30,7 @@ const countOf = (a: Assessment, words = false) =>
 const thick = (a: Assessment, unit: LengthUnit) => `${setLength(a.section.thickness, unit)}${unitAfter(unit)}`;
 const width = (a: Assessment, unit: LengthUnit) => `${setLength(a.joint.profile.lineWidth, unit)}${unitAfter(unit)}`;
 const long = (a: Assessment, unit: LengthUnit) => `${setLength(a.length, unit)}${unitAfter(unit)}`;
+const moves = (a: Assessment, unit: LengthUnit) => setAmount(a.joint.movement.amount, a.drive.measure, unit);
 const pieces = (a: Assessment) => (a.inRow === 1 ? kindText(a.joint.family).piece : kindText(a.joint.family).pieces);
 const piece = (a: Assessment) => kindText(a.joint.family).piece;
 const perCent = (scale: number | undefined) => share(scale ?? 1);
@@ -50,7 +48,7 @@ const TITLES: Readonly<Record<RemedyKind, (change: Change) => string>> = {
   'larger fillet': ({ after, unit }) => `Fillet the roots ${length(after.fillet, unit)}`,
   'other filament': ({ after }) => `Print it in ${after.filament.name}`,
   'turn the part': ({ after }) => `Print it ${LYING_TEXT[after.joint.profile.lying]}`,
-  'stop earlier': ({ after }) => `Stop it at ${angle(after.joint.movement.angle)}`,
+  'stop earlier': ({ after, unit }) => `Stop it at ${moves(after, unit)}`,
   'scale the part': ({ after, scale }) => `Scale the part to ${perCent(scale)}, for ${countOf(after, true)}`,
   'draw whole lines': ({ after, unit }) => `Redraw it ${countOf(after, true)} thick, ${thick(after, unit)}`,
 };
@@ -71,8 +69,7 @@ const DONE: Readonly<Record<RemedyKind, (change: Change) => string>> = {
   'other filament': ({ before, after }) => `Filament made ${after.filament.name}, was ${before.filament.name}`,
   'turn the part': ({ before, after }) =>
     `Printed ${LYING_TEXT[after.joint.profile.lying]}, was ${LYING_TEXT[before.joint.profile.lying]}`,
-  'stop earlier': ({ before, after }) =>
-    `Stopped at ${angle(after.joint.movement.angle)}, was ${angle(before.joint.movement.angle)}`,
+  'stop earlier': ({ before, after, unit }) => `Stopped at ${moves(after, unit)}, was ${moves(before, unit)}`,
   'scale the part': ({ scale }) => `Part scaled to ${perCent(scale)}, was ${perCent(1)}`,
   'draw whole lines': ({ before, after, unit }) =>
     `Redrawn ${countOf(after)} thick, was ${setLength(before.section.thickness, unit)}${unitAfter(unit)}`,
@@ -108,8 +105,10 @@ const COSTS: Readonly<Record<RemedyKind, (change: Change) => string>> = {
   'larger fillet': ({ before, after, unit }) => `${length(after.fillet - before.fillet, unit)} more at each root`,
   'other filament': ({ after }) => TO_PRINT[after.filament.id] ?? 'another spool',
   'turn the part': () => 'support under the part, perhaps',
-  'stop earlier': ({ before, after }) =>
-    `${angle(asRad(before.joint.movement.angle - after.joint.movement.angle))} less travel, and a stop on the pad`,
+  'stop earlier': ({ before, after, unit }) => {
+    const less = before.joint.movement.amount - after.joint.movement.amount;
+    return `${amountText(less, before.drive.measure, unit)} less travel, and a stop on the pad`;
+  },
   'scale the part': () => 'a new size for whatever it fits',
   'draw whole lines': () => 'drawing the thin section anew',
 };
@@ -172,7 +171,7 @@ function lastingText({ life, joint: { movement } }: Assessment): string {
 /** What comes of it: “95 in 100 reach 5 000; effort 30.2 to 24.1 N·mm.” */
 export function remedyResult(before: Assessment, remedy: Remedy): string {
   const after = remedy.assessment;
-  const [was, now] = [torque(before.effort.torque), torque(after.effort.torque)];
+  const [was, now] = [before, after].map(({ effort }) => effortText(effort.effort, effort.measure)) as [string, string];
   const effort = was === now ? `effort stays ${now}` : `effort ${was.replace(/\u00a0.*/, '')} to ${now}`;
   const enough =
     after.verdict.grade === 'pass' ? '' : ` Not enough alone: ${gradeWord(after.verdict.grade).toLowerCase()}.`;
@@ -187,8 +186,10 @@ export function remedyCosts(before: Assessment, remedy: Remedy, unit: LengthUnit
 }
 
 /** Limits are rounded to the safe side, so that the printed one still passes. */
-const SPARES: Readonly<Record<Spare['value'], (spare: Spare, unit: LengthUnit) => readonly [string, string]>> = {
-  angle: ({ limit, now }) => [angleWithin(asRad(limit)), angle(asRad(now))],
+const SPARES: Readonly<
+  Record<Spare['value'], (spare: Spare, unit: LengthUnit, measure: Measure) => readonly [string, string]>
+> = {
+  amount: ({ limit, now }, unit, measure) => [amountWithin(limit, measure, unit), setAmount(now, measure, unit)],
   length: ({ limit, now }, unit) => [
     length(Math.ceil(limit * 100 - 1e-6) / 100, unit),
     `${setLength(now, unit)}${unitAfter(unit)}`,
@@ -207,12 +208,12 @@ function twoFigures(life: number): number {
 export function spareText(a: Assessment, spare: Spare, unit: LengthUnit): readonly [string, string, string] {
   const text = kindText(a.joint.family);
   const labels: Readonly<Record<Spare['value'], string>> = {
-    angle: 'Bend it up to',
+    amount: a.drive.measure === 'turn' ? 'Bend it up to' : 'Move it up to',
     length: `${capital(text.piece)} as short as`,
     cycles: 'Flexes, up to',
     count: `${capital(text.unitOfCount)}s, at most`,
   };
-  const [limit, now] = SPARES[spare.value](spare, unit);
+  const [limit, now] = SPARES[spare.value](spare, unit, a.drive.measure);
   const atLimit = limit === now || Math.abs(spare.limit - spare.now) <= 1e-9 * Math.abs(spare.now);
   return [labels[spare.value], atLimit ? now : limit, atLimit ? 'as it is' : `now ${now}`];
 }

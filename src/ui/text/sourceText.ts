@@ -1,12 +1,14 @@
 /** Where every number comes from: formula in words, figures with low and high, source, and how far to trust it. */
 import type { AllowableName, Assessment } from '../../core/design/assessment.ts';
+import { familyOf } from '../../core/flexures/index.ts';
 import { LIFE_HOLDS_FOR } from '../../core/life/assessLife.ts';
 import { bendingModulus, soundness, strainFactorAcrossLayers } from '../../core/material/choose.ts';
 import type { Provenance, ProvenanceKind, Quantity } from '../../core/material/types.ts';
 import { SOURCES, type SourceKey } from '../../core/sources.ts';
 import { NOTCH_SENSITIVITY } from '../../core/strength/rootFactor.ts';
 import { radians } from '../../core/units.ts';
-import { grouped, NO_BREAK, percent, torque } from './numbers.ts';
+import { effortText } from './amountText.ts';
+import { grouped, NO_BREAK, percent } from './numbers.ts';
 import { sentence } from './said.ts';
 
 export interface SourceRow {
@@ -69,16 +71,26 @@ function quantityRow(name: string, quantity: Quantity, isStrain = false): Source
   ]);
 }
 
-function strainRows({ strain, section, provenance }: Assessment): readonly SourceRow[] {
-  const what = section.countOf === 'lines' ? 'leaf' : 'crease';
+/** How the strain along the flexure follows: the formula of an arc, or the form that stands in for one. */
+function strainForm({ strain, section, travel, drive, joint }: Assessment): readonly [string, readonly string[]] {
+  const nominal = percent(strain.nominal);
+  if (travel) {
+    const what = section.countOf === 'lines' ? 'leaf' : 'crease';
+    return [
+      `thickness × angle ÷ (2 × length), ${nominal},`,
+      [`the ${what} is taken as bent to an arc`, cited('plane-bending')],
+    ];
+  }
+  const form = familyOf(joint).handForms.find((one) => one.drive === drive.id && one.peakStrain);
+  return [`by a hand form, ${nominal},`, form ? [form.because, cited(form.source)] : []];
+}
+
+function strainRows(a: Assessment): readonly SourceRow[] {
+  const { strain, provenance } = a;
+  const [form, more] = strainForm(a);
   const { concentration, rootFactor, notchSensitivity } = strain;
   return [
-    row(
-      provenance.strain,
-      `Strain, ${percent(strain.peak)}`,
-      `thickness × angle ÷ (2 × length), ${percent(strain.nominal)}, × root factor ${rootFactor.toFixed(2)}`,
-      [`the ${what} is taken as bent to an arc`, cited('plane-bending')],
-    ),
+    row(provenance.strain, `Strain, ${percent(strain.peak)}`, `${form} × root factor ${rootFactor.toFixed(2)}`, more),
     row('published', `The root fillet concentrates it ${concentration.toFixed(2)} times`, 'table of stepped bars', [
       cited('roark-17.1'),
     ]),
@@ -96,12 +108,14 @@ function thicknessRow({ section, joint }: Assessment): SourceRow {
     : row('computed', 'Thickness', 'overlapping beads that keep their area', [cited('bead-section')]);
 }
 
-function effortRows({ effort, filament, joint }: Assessment): readonly SourceRow[] {
+function effortRows({ effort, filament, joint, travel }: Assessment): readonly SourceRow[] {
+  const isTurn = effort.measure === 'turn';
+  const first = effortText(effort.stiffness * (isTurn ? radians(1) : 1), effort.measure);
   return [
     row(
       soundness(effort.provenance) === 'memory' ? 'memory' : 'computed',
-      `Effort, ${torque(effort.torque)}; at first ${torque(effort.stiffness * radians(1))} a degree`,
-      `modulus × width × thickness³ ÷ 12 × angle ÷ length, × ${effort.widthRatio.toFixed(2)} for its width`,
+      `Effort, ${effortText(effort.effort, effort.measure)}; ${travel ? 'at first' : 'on the way there'} ${first} a ${isTurn ? 'degree' : 'millimetre'}`,
+      `${travel ? 'modulus × width × thickness³ ÷ 12 × angle ÷ length' : 'modulus × a hand form of its sizes'}, × ${effort.widthRatio.toFixed(2)} for its width`,
       [
         'a wide leaf cannot narrow as it bends, which makes it stiffer; past the onset of set it pushes less; plastics also relax, which this does not know',
         cited('wide-strip'),

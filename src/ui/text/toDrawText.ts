@@ -1,10 +1,12 @@
 /** The dimensions to carry into a drawing program, and how far the joint may be bent. */
 import type { Assessment } from '../../core/design/assessment.ts';
+import { isAsked } from '../../core/flexures/drives.ts';
 import { familyOf } from '../../core/flexures/index.ts';
-import { degrees, type Mm, type Rad } from '../../core/units.ts';
+import { asRad, degrees, type Mm } from '../../core/units.ts';
+import { amountText, amountWithin, roughAmount } from './amountText.ts';
 import { thicknessFigure } from './drawingText.ts';
 import { kindText } from './kindText.ts';
-import { angle, angleWithin, grouped, lengthFigure, setLength, type LengthUnit } from './numbers.ts';
+import { grouped, lengthFigure, setLength, type LengthUnit } from './numbers.ts';
 
 export interface Dimension {
   readonly label: string;
@@ -14,8 +16,6 @@ export interface Dimension {
   readonly plain: string;
   readonly in: 'length' | 'angle' | 'count';
 }
-
-const FULL_TURN = 2 * Math.PI;
 
 function cut(label: string, value: Mm, unit: LengthUnit, shown?: string): Dimension {
   const figure = setLength(value, unit);
@@ -28,15 +28,26 @@ function follows(label: string, value: Mm, unit: LengthUnit, before = ''): Dimen
   return { label, shown: `${before}${figure}`, plain: lengthFigure(value, unit), in: 'length' };
 }
 
-/** An angle not to be passed. */
-function within(label: string, value: Rad): Dimension {
-  const shown = value > FULL_TURN ? 'over 360°' : angleWithin(value);
-  return { label, shown, plain: shown.replace('°', ''), in: 'angle' };
+/** The table's heading has the unit of length; a degree sign stays. */
+function moved(label: string, figure: string, { drive: { measure } }: Assessment): Dimension {
+  const bare = figure.replace(/°|\u00a0.*/, '');
+  return measure === 'turn'
+    ? { label, shown: figure, plain: bare, in: 'angle' }
+    : { label, shown: bare, plain: bare, in: 'length' };
+}
+
+/** An amount not to be passed. */
+function within(label: string, value: number, a: Assessment, unit: LengthUnit): Dimension {
+  const { measure, max } = a.drive;
+  const far = value > max;
+  const figure = amountWithin(far ? max : value, measure, unit);
+  const row = moved(label, figure, a);
+  return far ? { ...row, shown: `over ${row.shown}`, plain: `over ${row.plain}` } : row;
 }
 
 /** Sizes that are drawn. */
 export function sizesToDraw(a: Assessment, unit: LengthUnit): readonly Dimension[] {
-  const { joint, section, fillet, padThickness, inRow, length } = a;
+  const { joint, section, fillet, padThickness, inRow, sideBySide, length } = a;
   const text = kindText(joint.family);
   const depth = text.sizes[familyOf(joint).roles.depth];
   const filletFigure = setLength(fillet, unit);
@@ -45,33 +56,47 @@ export function sizesToDraw(a: Assessment, unit: LengthUnit): readonly Dimension
     cut('Thickness', section.thickness, unit, thicknessFigure(a, unit)),
     cut(depth ?? 'Depth', section.width, unit),
     cut(`Root fillets, ${text.fillets}`, fillet, unit, fillet > 0 ? `R ${filletFigure}` : 'none'),
-    cut(`${text.padName}s, thick`, padThickness, unit),
+    ...(padThickness === undefined ? [] : [cut(`${text.padName}s, thick`, padThickness, unit)]),
+    ...otherSizes(a),
   ];
-  if (inRow === 1) return rows;
-  const each = `${grouped(inRow)}, ${angle(a.angleEach)} each`;
-  return [...rows, { label: `In a row`, shown: each, plain: String(inRow), in: 'count' }];
+  const beside = sideBySide === 1 ? [] : [count('Side by side', grouped(sideBySide), sideBySide)];
+  if (inRow === 1) return [...rows, ...beside];
+  const each = `${grouped(inRow)}, ${amountText(a.amountEach, a.drive.measure, unit)} each`;
+  return [...rows, count('In a row', each, inRow), ...beside];
+}
+
+function count(label: string, shown: string, value: number): Dimension {
+  return { label, shown, plain: String(value), in: 'count' };
+}
+
+/** Ratios that the drive asks for. */
+function otherSizes({ joint, drive, sizes }: Assessment): readonly Dimension[] {
+  const labels = kindText(joint.family).sizes;
+  return Object.entries(familyOf(joint).parameters)
+    .filter(([, parameter]) => parameter.kind === 'ratio' && isAsked(parameter, drive.id))
+    .map(([name]) => count(labels[name] ?? name, String(sizes[name]), sizes[name] ?? Number.NaN));
 }
 
 /** Where it goes at full travel, and how far it may be bent. */
 export function travelToDraw(a: Assessment, unit: LengthUnit): readonly Dimension[] {
   const { travel, overBend, set, inRow } = a;
   const each = inRow === 1 ? '' : ', each';
-  const rows = [
+  const arc = travel && [
     follows(`Bend radius at full travel${each}`, travel.radius, unit, 'R '),
     follows(`Far pad moves up${each}`, travel.upward, unit),
     follows(`Far pad moves in${each}`, travel.inward, unit),
-    within('Put a hard stop at', overBend.hardStop),
-    within('A trace of set from', overBend.atSet),
-    within('Stays bent past', overBend.atYield),
-    within('Breaks past', overBend.atBreak),
   ];
-  const left = degrees(set.angle);
-  if (left < 0.5) return rows;
-  const about = angle(set.angle, 0);
-  return [
-    ...rows,
-    { label: 'Left in it after one bend, up to', shown: about, plain: about.replace('°', ''), in: 'angle' },
+  const rows = [
+    ...(arc ?? []),
+    within('Put a hard stop at', overBend.hardStop, a, unit),
+    within('A trace of set from', overBend.atSet, a, unit),
+    within('Stays bent past', overBend.atYield, a, unit),
+    within('Breaks past', overBend.atBreak, a, unit),
   ];
+  const { measure } = a.drive;
+  const isLittle = measure === 'turn' ? degrees(asRad(set.amount)) < 0.5 : set.amount < 0.1;
+  if (isLittle) return rows;
+  return [...rows, moved('Left in it after one bend, up to', roughAmount(set.amount, measure, unit), a)];
 }
 
 /** The table as text that a drawing program or any table takes: label, figure and unit, parted by tabs. */

@@ -2,7 +2,8 @@
 import { allowableNamed } from '../../core/design/allowables.ts';
 import type { Allowable, AllowableName, Assessment, Fit, Grade, VerdictReason } from '../../core/design/assessment.ts';
 import type { ProvenanceKind } from '../../core/material/types.ts';
-import { angle, cycles, grouped, inHundred, length, percent, type LengthUnit } from './numbers.ts';
+import { roughAmount, setAmount } from './amountText.ts';
+import { cycles, grouped, inHundred, length, percent, type LengthUnit } from './numbers.ts';
 import { figure, type Said } from './said.ts';
 
 const CAUTION: Readonly<Record<VerdictReason, string>> = {
@@ -66,27 +67,27 @@ function tellingLimit(a: Assessment): { readonly limit: Allowable; readonly over
   return { limit: allowableNamed(a.allowables, 'repeated'), over: false };
 }
 
-function strainPart(a: Assessment): Said {
+function strainPart(a: Assessment, unit: LengthUnit): Said {
   const { limit, over } = tellingLimit(a);
   const past = limit.name === 'break' || limit.name === 'yield';
   const relation = over ? (past ? 'past' : 'over') : 'within';
   const at = AT_LIMIT[limit.name === 'held' ? 'repeated' : limit.name];
   const lying = a.joint.profile.lying === 'upright' ? ' when bending pulls its layers apart' : '';
   return [
-    `At ${angle(a.joint.movement.angle)} the skin of the ${a.section.countOf === 'lines' ? 'leaf' : 'crease'} strains `,
+    `At ${setAmount(a.joint.movement.amount, a.drive.measure, unit)} the skin of the ${a.section.countOf === 'lines' ? 'leaf' : 'crease'} strains ${a.estimate ? 'about ' : ''}`,
     figure(percent(a.strain.peak), a.provenance.strain),
     `, ${relation} the ${percent(limit.limit)} ${at(a.filament.name)}${lying}, `,
   ];
 }
 
 /** Why the life follows from the strain: “so”, or that it is bent hard but seldom. */
-function joining(a: Assessment): string {
+function joining(a: Assessment, unit: LengthUnit): string {
   const { limit, over } = tellingLimit(a);
   if (limit.name === 'break' && over && !a.life.breaksOnFirstFlex) {
     return 'so the first flex may break it; by the life curve alone ';
   }
   if (limit.name === 'yield' && over && !a.life.breaksOnFirstFlex) {
-    const left = a.set.angle > 0 ? ` of up to ${angle(a.set.angle, 0)}` : '';
+    const left = a.set.amount > 0 ? ` of up to ${roughAmount(a.set.amount, a.drive.measure, unit)}` : '';
     return `so it takes a set${left}; `;
   }
   const lasts = a.life.beyond !== 'wanted' && a.life.chance >= a.joint.movement.chance;
@@ -144,7 +145,7 @@ function heldPart(a: Assessment): Said {
 
 /** The sentences of the verdict, the governing matter first. */
 export function verdictSentences(a: Assessment, unit: LengthUnit): readonly Said[] {
-  const bending: Said = [...strainPart(a), joining(a), ...lifePart(a)];
+  const bending: Said = [...strainPart(a, unit), joining(a, unit), ...lifePart(a)];
   const printing = a.fit.outcome === 'whole' ? [] : printPart(a.fit, a.section.thickness, unit);
   const ordered = a.verdict.reason === 'printing' ? [printing, bending] : [bending, printing];
   return [...ordered, heldPart(a)].filter((said) => said.length > 0);
