@@ -34,9 +34,8 @@ export function usageNotes(
   const isTurn = drive.measure === 'turn';
   const left = isTurn ? degrees(asRad(set)) : set;
   if (left >= (isTurn ? NOTABLE_SET_DEG : NOTABLE_SET)) {
-    const value = Number(left.toFixed(isTurn ? 1 : 2));
-    const message = `Up to about ${value} ${isTurn ? 'degrees' : 'mm'} may stay after one bend; a plastic springs back more than this estimate by its yield stress, and a held bend leaves more`;
-    notes.push({ code: 'takes-a-set', message, field: 'movement.amount', value });
+    const message = `Up to about ${Number(left.toFixed(isTurn ? 1 : 2))} ${isTurn ? 'degrees' : 'mm'} may stay after one bend; a plastic springs back more than this estimate by its yield stress, and a held bend leaves more`;
+    notes.push({ code: 'takes-a-set', message, field: 'movement.amount', value: set, unit: isTurn ? 'rad' : 'mm' });
   }
   if (filament.properties.thickSectionStrainFactor && section.thickness > THICK_SECTION) {
     const message = `Above ${THICK_SECTION} mm this filament is not drawn out and oriented by bending, so it stands less strain; make it thinner`;
