@@ -1,4 +1,5 @@
 import type { Mm } from '../units.ts';
+import { alongAtTravel } from './archAtTravel.ts';
 import { MODES, SIDE_MODE, type ArchForm, type ArchState } from './archModes.ts';
 import { archPath } from './archPath.ts';
 
@@ -29,7 +30,7 @@ function largestBending(state: ArchState, form: ArchForm): number {
 }
 
 /**
- * Largest strain of an arch on its way from as made to a travel of twice the rise.
+ * Largest strain of an arch on its way from as made to a travel, of twice the rise unless another is given.
  *
  *     ε = c·t·h/L²,   c = ½·max|Δκ|·L²/h + n/(12·Q)
  *
@@ -37,16 +38,18 @@ function largestBending(state: ArchState, form: ArchForm): number {
  *
  * @param ratio - Q = h/t [-], > 0
  * @param form - how it is kept from leaning [-]
+ * @param travel - Δ = d/h up to which it is pushed [-], 0 to 2
  * @returns c [-], up to 33.6 for a double arch
  *
  * Source: shallow-arch.
  * @example archStrainFactor(8, 'double') // → 33.6
  */
-export function archStrainFactor(ratio: number, form: ArchForm): number {
+export function archStrainFactor(ratio: number, form: ArchForm, travel = 2): number {
   const path = archPath(ratio, form);
+  const end = alongAtTravel(ratio, form, travel);
   let largest = 0;
   for (let k = 0; k <= LOOKS; k++) {
-    const state = path((3 * k) / LOOKS);
+    const state = path((end * k) / LOOKS);
     largest = Math.max(largest, largestBending(state, form) / 2 + state.compression / (12 * ratio));
   }
   return largest;

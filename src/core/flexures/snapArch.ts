@@ -1,0 +1,244 @@
+import { archStrain, archStrainFactor } from '../closedForms/archStrain.ts';
+import { archAtTravel } from '../closedForms/archAtTravel.ts';
+import { archForceUnit, bistableRatio } from '../closedForms/snapArch.ts';
+import type { ArchForm } from '../closedForms/archModes.ts';
+import { thicknessOfLines } from '../print/wholeLines.ts';
+import { plain, type Problem } from '../problems.ts';
+import type { Mm } from '../units.ts';
+import { notePlainBending, noteSharpRoot } from './commonChecks.ts';
+import { DEPTH, FILLET, SIDE_BY_SIDE } from './commonSizes.ts';
+import type { Drive, FlexureFamily } from './family.ts';
+import { judgeRoom } from './roomChecks.ts';
+import { wallShoulder } from './wall.ts';
+
+export type SnapArchSizes = {
+  /** Lines across each arch. */
+  readonly lines: number;
+  /** One arch alone, or two whose middles a block joins. */
+  readonly arches: number;
+  /** Between the ends of the arch in the frame, at the tangent points of the root fillets. */
+  readonly span: Mm;
+  /** Of the middle above the ends, as printed. */
+  readonly rise: Mm;
+  /** Between the middle lines of the two arches. */
+  readonly apart: Mm;
+  /** Width of the block at the middle, between the ends of the half arches on either side of it. */
+  readonly block: Mm;
+  readonly depth: Mm;
+  readonly fillet: Mm;
+  readonly sideBySide: number;
+};
+
+const PRESSED: Drive = {
+  id: 'pressed',
+  measure: 'travel',
+  min: 0.05,
+  max: 100,
+  step: 0.05,
+  typical: 5,
+  because: 'less is within the play of a print, and more needs an arch that does not fit a usual plate',
+};
+
+/**
+ * A cosine arch between two walls of a frame, or two with a block between their middles, pushed through to where it
+ * may stay. A rigid block takes its width out of the arch: what bends are two half waves, level at wall and block.
+ */
+export const snapArch: FlexureFamily<SnapArchSizes> = {
+  id: 'snapArch',
+  lyings: ['flat'],
+  countOf: 'lines',
+  parameters: {
+    lines: {
+      kind: 'count',
+      min: 1,
+      max: 8,
+      step: 1,
+      typical: 2,
+      because: 'at least one line is laid; more than 8 make a block that no finger snaps',
+    },
+    arches: {
+      kind: 'count',
+      min: 1,
+      max: 2,
+      step: 1,
+      typical: 2,
+      because: 'one arch leans aside, two joined at the middle keep each other upright; more add nothing new',
+    },
+    span: {
+      kind: 'length',
+      min: 5,
+      max: 250,
+      step: 0.5,
+      typical: 60,
+      because: 'a shorter arch is too stiff to snap, a longer one does not fit a usual plate',
+    },
+    rise: {
+      kind: 'length',
+      min: 0.2,
+      max: 50,
+      step: 0.1,
+      typical: 3,
+      because: 'a lower arch is a straight leaf, a higher one does not fit a usual plate',
+    },
+    apart: {
+      kind: 'length',
+      min: 0.5,
+      max: 50,
+      step: 0.5,
+      typical: 4,
+      because: 'arches closer than a line fuse, further apart make a part for themselves',
+    },
+    block: {
+      kind: 'length',
+      min: 0,
+      max: 100,
+      step: 0.5,
+      typical: 4,
+      because: 'without a block the arch is pushed by a point; a wider one leaves no arch on a usual plate',
+    },
+    depth: DEPTH,
+    fillet: { ...FILLET, typical: 0.6 },
+    sideBySide: SIDE_BY_SIDE,
+  },
+  roles: { count: 'lines', length: 'span', depth: 'depth', fillet: 'fillet', sideBySide: 'sideBySide' },
+  drives: [PRESSED],
+
+  check: (sizes, thickness, { lineWidth }) => {
+    const wide = refuseWideBlock(sizes, thickness);
+    if (wide.length > 0) return wide;
+    return [
+      ...refuseNarrowBlock(sizes),
+      ...judgeArches(sizes, thickness, lineWidth),
+      ...noteNoSecondRest(sizes, thickness),
+      ...notePlainBending(thickness, flexing(sizes) / 2).map((note) => ({ ...note, field: 'sizes.span' })),
+      ...noteSharpRoot(sizes.fillet),
+      FRAME,
+    ];
+  },
+
+  section: ({ lines, depth }, profile) => ({
+    thickness: thicknessOfLines(lines, profile),
+    width: depth,
+    count: lines,
+    countOf: 'lines',
+  }),
+
+  root: ({ fillet }, thickness) => ({ fillet, shoulder: wallShoulder(thickness, fillet) }),
+
+  handForms: [
+    {
+      drive: PRESSED.id,
+      source: 'shallow-arch',
+      appliesTo: (sizes, thickness, amount) =>
+        isShallow(sizes) && sizes.rise >= leastRatio(sizes) * thickness && amount <= 2 * sizes.rise,
+      peakStrain: (sizes, thickness, amount) => {
+        const [ratio, travel] = [sizes.rise / thickness, amount / sizes.rise];
+        return archStrain(archStrainFactor(ratio, formOf(sizes), travel), thickness, flexing(sizes), sizes.rise);
+      },
+      effort: (sizes, thickness, amount) => {
+        const { rise, depth, arches, sideBySide } = sizes;
+        const unit = archForceUnit(1, arches * sideBySide * depth, thickness, flexing(sizes), rise);
+        return unit * archAtTravel(rise / thickness, formOf(sizes), amount / rise).force;
+      },
+      rel: 0.1,
+      because:
+        'shallow theory leaves out the slope, whose square is up to 6 % at a rise of 0.08 of the span, and takes two arches as not leaning at all; forces as a share of the snap load, which they pass through zero from; the strain is the largest on the way to this travel, not at its end',
+    },
+  ],
+};
+
+/** Walls and base hold the ends where they are; nothing here asks how thick they are. */
+const FRAME: Problem = {
+  code: 'frame-must-be-stiff',
+  message:
+    'The frame is taken as rigid; one that gives when the ends push outwards weakens the snap and may take the second rest away, so make it much thicker than the arch',
+};
+
+/** Length along the span that bends: the block takes its width out. */
+function flexing({ span, block }: Pick<SnapArchSizes, 'span' | 'block'>): Mm {
+  return span - block;
+}
+
+function formOf({ arches }: Pick<SnapArchSizes, 'arches'>): ArchForm {
+  return arches === 1 ? 'free' : 'double';
+}
+
+/** Rise over what bends, up to which shallow theory is asked. */
+const SHALLOW = 0.08;
+
+/**
+ * A single arch leans with its block, which a wide one hinders; two arches lean less the further apart they are. The
+ * closed form knows neither.
+ */
+function isShallow(sizes: SnapArchSizes): boolean {
+  const { arches, rise, block, apart } = sizes;
+  const fits = arches === 1 ? block <= 0.02 * sizes.span : apart >= 0.5 * rise;
+  return fits && rise <= SHALLOW * flexing(sizes);
+}
+
+/** From where on both branches of the closed form are well apart from their meeting. */
+function leastRatio({ arches }: SnapArchSizes): number {
+  return arches === 1 ? 2 : 3;
+}
+
+function refuseWideBlock(sizes: SnapArchSizes, thickness: Mm): readonly Problem[] {
+  const { span, block } = sizes;
+  // Half a wave shorter than two thicknesses is a corner, no leaf.
+  const least = block + 4 * thickness;
+  if (span >= least * (1 - 1e-9)) return [];
+  return [
+    {
+      code: 'no-room',
+      message: `A span of ${plain(span)} mm has no room for a block of ${plain(block)} mm and an arch of ${plain(thickness)} mm on either side; make it at least ${plain(least)} mm`,
+      field: 'sizes.span',
+      value: span,
+      limit: least,
+    },
+  ];
+}
+
+/** The fillets of the half arches lie within the width of the block. */
+function refuseNarrowBlock({ block, fillet }: SnapArchSizes): readonly Problem[] {
+  const least = 3 * fillet;
+  if (block === 0 || block >= least * (1 - 1e-9)) return [];
+  return [
+    {
+      code: 'no-room',
+      message: `A block of ${plain(block)} mm has no room for fillets of ${plain(fillet)} mm on both sides; make it at least ${plain(least)} mm, or 0 for none`,
+      field: 'sizes.block',
+      value: block,
+      limit: least,
+    },
+  ];
+}
+
+/** Two alike arches are nearest where they are steepest: apart·cos β − t, with tan β = π·h/L. */
+function judgeArches(sizes: SnapArchSizes, thickness: Mm, line: Mm): readonly Problem[] {
+  const { arches, apart, rise } = sizes;
+  if (arches === 1) return [];
+  const slant = Math.hypot(1, (Math.PI * rise) / flexing(sizes));
+  const limit = (thickness + line) * slant;
+  const cure = `set them at least ${plain(limit)} mm apart`;
+  const room = apart / slant - thickness;
+  return judgeRoom({ room, between: 'the two arches', field: 'sizes.apart', value: apart, limit, cure }, line);
+}
+
+function noteNoSecondRest(sizes: SnapArchSizes, thickness: Mm): readonly Problem[] {
+  const { rise, arches } = sizes;
+  const ratio = bistableRatio(formOf(sizes));
+  const limit = ratio * thickness;
+  if (rise >= limit * (1 - 1e-9)) return [];
+  const why =
+    arches === 1
+      ? 'one arch alone leans aside and springs back; join two by a block'
+      : 'it is too flat for its thickness and springs back';
+  return [
+    {
+      code: 'no-second-rest',
+      message: `A rise of ${plain(rise)} mm is ${plain(rise / thickness)} times the thickness, under the ${plain(ratio)} from which it stays: ${why}, or make the rise at least ${plain(limit)} mm`,
+      field: 'sizes.rise',
+      value: rise,
+      limit,
+    },
+  ];
+}
