@@ -122,7 +122,7 @@ describe('limits', () => {
 
   it('stays a number for any force', () => {
     for (const load of [0, 1e-12, 1e-3, 1, 1e3, 1e5]) {
-      for (const direction of [0, 1e-6, 0.5, 1.5, 3, 3.14159, Math.PI]) {
+      for (const direction of [0, 1e-6, 0.5, 1.5, 3, Math.PI - 1e-6, Math.PI]) {
         const state = endLoadedLeaf(load, asRad(direction));
         expect(Object.values(state).every(Number.isFinite), `${load} at ${direction}`).toBe(true);
       }

@@ -5,7 +5,7 @@ import { leafStiffness } from './leafTorque.ts';
 /**
  * Length of an arm wound as a spiral of even pitch.
  *
- *     r = r₀ + a·φ,   a = (r₁ − r₀)/(2π·n)
+ *     r = r₀ + a·φ,   a = |r₁ − r₀|/(2π·n)
  *     L = [ (r/2a)·√(r² + a²) + (a/2)·asinh(r/a) ]  from r₀ to r₁
  *
  * @param inner - r₀ of the mid-line [mm], ≥ 0
@@ -17,7 +17,7 @@ import { leafStiffness } from './leafTorque.ts';
  * @example spiralLength(3, 15, 2) // → 113.860127
  */
 export function spiralLength(inner: Mm, outer: Mm, turns: number): Mm {
-  const pitch = (outer - inner) / (2 * Math.PI * turns);
+  const pitch = Math.abs(outer - inner) / (2 * Math.PI * turns);
   if (pitch === 0) return 2 * Math.PI * turns * inner;
   const upTo = (r: number) => (r * Math.hypot(r, pitch)) / (2 * pitch) + (pitch / 2) * Math.asinh(r / pitch);
   return Math.abs(upTo(outer) - upTo(inner));
