@@ -8,6 +8,7 @@ import type { Mm } from '../units.ts';
 import { notePlainBending, noteSharpRoot } from './commonChecks.ts';
 import { DEPTH, FILLET, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { Drive, FlexureFamily } from './family.ts';
+import { FRAME_NOTE } from './frameNote.ts';
 import { judgeRoom } from './roomChecks.ts';
 import { wallShoulder } from './wall.ts';
 
@@ -109,10 +110,11 @@ export const snapArch: FlexureFamily<SnapArchSizes> = {
     return [
       ...refuseNarrowBlock(sizes),
       ...judgeArches(sizes, thickness, lineWidth),
+      ...refuseMergedRoots(sizes, thickness),
       ...noteNoSecondRest(sizes, thickness),
       ...notePlainBending(thickness, flexing(sizes) / 2).map((note) => ({ ...note, field: 'sizes.span' })),
       ...noteSharpRoot(sizes.fillet),
-      FRAME,
+      FRAME_NOTE,
     ];
   },
 
@@ -145,13 +147,6 @@ export const snapArch: FlexureFamily<SnapArchSizes> = {
         'shallow theory leaves out the slope, whose square is up to 6 % at a rise of 0.08 of the span, and takes two arches as not leaning at all; forces as a share of the snap load, which they pass through zero from; the strain is the largest on the way to this travel, not at its end',
     },
   ],
-};
-
-/** Walls and base hold the ends where they are; nothing here asks how thick they are. */
-const FRAME: Problem = {
-  code: 'frame-must-be-stiff',
-  message:
-    'The frame is taken as rigid; one that gives when the ends push outwards weakens the snap and may take the second rest away, so make it much thicker than the arch',
 };
 
 /** Length along the span that bends: the block takes its width out. */
@@ -221,6 +216,21 @@ function judgeArches(sizes: SnapArchSizes, thickness: Mm, line: Mm): readonly Pr
   const cure = `set them at least ${plain(limit)} mm apart`;
   const room = apart / slant - thickness;
   return judgeRoom({ room, between: 'the two arches', field: 'sizes.apart', value: apart, limit, cure }, line);
+}
+
+/** Between the roots of two arches both their fillets need room; arches that touch anyway are spoken of before. */
+function refuseMergedRoots({ arches, apart, fillet }: SnapArchSizes, thickness: Mm): readonly Problem[] {
+  const least = thickness + 2 * fillet;
+  if (arches === 1 || apart <= thickness || apart >= least * (1 - 1e-9)) return [];
+  return [
+    {
+      code: 'roots-merge',
+      message: `Arches ${plain(apart)} mm apart have no room for fillets of ${plain(fillet)} mm between them; set them at least ${plain(least)} mm apart, or make the fillets at most ${plain((apart - thickness) / 2)} mm`,
+      field: 'sizes.apart',
+      value: apart,
+      limit: least,
+    },
+  ];
 }
 
 function noteNoSecondRest(sizes: SnapArchSizes, thickness: Mm): readonly Problem[] {

@@ -1,11 +1,12 @@
 import type { BeamNode, Member, Pad } from '../beam/model.ts';
 import type { Path, Point } from '../geometry/outline.ts';
-import { roundedOutline, type Corner } from '../geometry/roundedOutline.ts';
+import { roundedOutline } from '../geometry/roundedOutline.ts';
 import type { Mm } from '../units.ts';
 import { hold, modelOf, padOutline, type PadRoot } from './commonNetwork.ts';
 import { padLength } from './commonSizes.ts';
 import type { Dimension, FlexureNetwork, Mechanics, NetworkAsked } from './network.ts';
 import type { SnapArchSizes } from './snapArch.ts';
+import { rootOnWall, sharpCorner } from './wallRoots.ts';
 
 /** A little past the mirror image of the arch as printed, where it comes to rest at the latest. */
 const PAST_MIRRORED = 2.05;
@@ -82,32 +83,20 @@ function frameOutline(sizes: SnapArchSizes, thickness: Mm): Path {
   const top = (arches === 1 ? 0 : apart) + thickness / 2 + fillet + 1;
   const floor = -PAST_MIRRORED * rise + rise - thickness / 2 - 1;
   const [left, right] = [-fillet, span + fillet];
-  const sharp = (x: Mm, y: Mm): Corner => ({ x, y, radius: 0 });
-  const leftRoots = levels(sizes).flatMap((level) => rootOn(left, 0, level, thickness, fillet));
-  const rightRoots = levels(sizes).flatMap((level) => rootOn(right, span, level, thickness, fillet));
+  const leftRoots = levels(sizes).flatMap((level) => rootOnWall(left, 0, level, thickness, fillet));
+  const rightRoots = levels(sizes).flatMap((level) => rootOnWall(right, span, level, thickness, fillet));
   return roundedOutline([
-    sharp(left - wall, floor - wall),
-    sharp(right + wall, floor - wall),
-    sharp(right + wall, top),
-    sharp(right, top),
+    sharpCorner(left - wall, floor - wall),
+    sharpCorner(right + wall, floor - wall),
+    sharpCorner(right + wall, top),
+    sharpCorner(right, top),
     ...rightRoots.toReversed(),
-    sharp(right, floor),
-    sharp(left, floor),
+    sharpCorner(right, floor),
+    sharpCorner(left, floor),
     ...leftRoots,
-    sharp(left, top),
-    sharp(left - wall, top),
+    sharpCorner(left, top),
+    sharpCorner(left - wall, top),
   ]);
-}
-
-/** Foot, end, end and foot of a level root on an upright wall, from below. */
-function rootOn(wall: Mm, end: Mm, level: Mm, thickness: Mm, fillet: Mm): readonly Corner[] {
-  const [low, high] = [level - thickness / 2, level + thickness / 2];
-  return [
-    { x: wall, y: low, radius: fillet },
-    { x: end, y: low, radius: 0 },
-    { x: end, y: high, radius: 0 },
-    { x: wall, y: high, radius: fillet },
-  ];
 }
 
 /** From below the lower arch to a nose above the upper one; without a block a nose as wide as the arch is thick. */
