@@ -78,6 +78,7 @@ export function writeJointLink(joint: Joint): string {
   const link = new URLSearchParams({ joint: LINK_VERSION, id: joint.id, name: joint.name, kind: joint.family });
   const known = Object.keys(findFamily(joint.family)?.parameters ?? joint.sizes);
   for (const size of known) link.set(size, String(joint.sizes[size]));
+  link.set('drive', joint.movement.drive);
   link.set(...amountOf(joint));
   const from: Readonly<Record<Group, Flat>> = {
     joint: { id: joint.id, name: joint.name, measuredThickness: joint.measuredThickness },

@@ -8,7 +8,7 @@ import { assessed, changed, CREASE, LEAF } from '../support/joints.ts';
 
 const severe = changed(LEAF, {
   sizes: { length: 2 },
-  movement: { angle: radians(40) },
+  movement: { amount: radians(40) },
   profile: { filament: 'pla' },
 });
 const leaf = assessed(LEAF);

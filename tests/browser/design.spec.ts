@@ -114,7 +114,7 @@ test('moves the joint with the scrubber, and effort follows', async ({ page }) =
 test('shows a crease and folds it all the way', async ({ page }) => {
   const flat = changed(demoJoint(), {
     sizes: { length: 12 },
-    movement: { angle: radians(180) },
+    movement: { amount: radians(180) },
     profile: { filament: 'tpu95a' },
   });
   await openWith(page, flat);

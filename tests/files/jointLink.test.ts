@@ -1,15 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { FAMILIES } from '../../src/core/flexures/index.ts';
-import { asRad, radians } from '../../src/core/units.ts';
+import { radians } from '../../src/core/units.ts';
 import { MAX_LINK_LENGTH, readJointLink, RESERVED_KEYS, writeJointLink } from '../../src/files/jointLink.ts';
 import { readPart } from '../../src/files/partFile.ts';
 import { changed, LEAF } from '../support/joints.ts';
 import { joint } from '../support/partGenerators.ts';
 
-const LINK =
+const FIRST =
   'joint=1&id=rain-flap&name=Rain-flap+hinge&kind=straightLeaf&lines=2&length=12&depth=6&fillet=0.8&pad=4&inRow=1' +
   '&angleDeg=35&ways=one+way&cycles=5000&held=false&chance=0.95&nozzle=0.4&lineWidth=0.42&layerHeight=0.2' +
+  '&firstLayerHeight=0.2&lying=flat&fitRule=nominal&filament=petg';
+
+const LINK =
+  'joint=2&id=rain-flap&name=Rain-flap+hinge&kind=straightLeaf&lines=2&length=12&depth=6&fillet=0.8&pad=4&inRow=1' +
+  '&sideBySide=1&taper=1&centre=0.5&drive=turned&angleDeg=35&ways=one+way&cycles=5000&held=false&chance=0.95&nozzle=0.4&lineWidth=0.42&layerHeight=0.2' +
   '&firstLayerHeight=0.2&lying=flat&fitRule=nominal&filament=petg';
 
 function problemsOf(fragment: string) {
@@ -23,9 +28,27 @@ describe('a joint link', () => {
     expect(read).toMatchObject({
       ok: true,
       notes: [],
-      value: { movement: { angle: radians(35) }, name: 'Rain-flap hinge' },
+      value: { movement: { drive: 'turned', amount: radians(35) }, name: 'Rain-flap hinge' },
     });
     expect(read.ok && writeJointLink(read.value)).toBe(LINK);
+  });
+
+  it('of the first version opens as the same joint, turned as all were', () => {
+    expect(readJointLink(FIRST)).toEqual(readJointLink(LINK));
+    expect(problemsOf(FIRST.replace('angleDeg=35', 'angleDeg=flat'))).toMatchObject([
+      { code: 'wrong-type', field: 'movement.amount' },
+    ]);
+  });
+
+  it('carries a travel in millimetres, and takes no angle for one', () => {
+    const pushed = LINK.replace('drive=turned&angleDeg=35', 'drive=pushed&travel=3');
+    const read = readJointLink(pushed);
+    expect(read).toMatchObject({ ok: true, value: { movement: { drive: 'pushed', amount: 3 } } });
+    expect(read.ok && writeJointLink(read.value)).toBe(pushed);
+    for (const wrong of [pushed.replace('travel=3', 'angleDeg=3'), LINK.replace('angleDeg=35', 'travel=3')]) {
+      expect(problemsOf(wrong)).toMatchObject([{ code: 'missing-field', field: 'movement.amount' }]);
+    }
+    expect(problemsOf(`${pushed}&angleDeg=3`)).toMatchObject([{ code: 'given-twice', field: 'travel' }]);
   });
 
   it('reads with its mark as well as without', () => {
@@ -48,16 +71,16 @@ describe('a joint link', () => {
     const candidates = Array.from({ length: 1000 }, (_, n) => 0.5 + n * 0.0013);
     const angle = candidates.find((rad) => radians((rad * 180) / Math.PI) !== rad);
     expect(angle).toBeDefined();
-    const link = writeJointLink({ ...read.value, movement: { ...read.value.movement, angle: asRad(angle ?? 0) } });
+    const link = writeJointLink({ ...read.value, movement: { ...read.value.movement, amount: angle ?? 0 } });
     expect(link).toContain('angleRad=');
     const back = readJointLink(link);
-    expect(back.ok && back.value.movement.angle).toBe(angle);
+    expect(back.ok && back.value.movement.amount).toBe(angle);
   });
 
   it('of any text is a joint or problems, never an exception', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary', maxLength: 200 }), (text) => {
-        for (const fragment of [text, `joint=1&${text}`, `${LINK}&${text}`]) {
+        for (const fragment of [text, `joint=1&${text}`, `joint=2&${text}`, `${LINK}&${text}`]) {
           const read = readJointLink(fragment);
           expect(read.ok || read.problems.length > 0).toBe(true);
         }
@@ -78,7 +101,7 @@ describe('a joint link', () => {
   });
 
   it('names a field that is missing', () => {
-    const names = { kind: 'family', angleDeg: 'movement.angle', cycles: 'movement.cycles', nozzle: 'profile.nozzle' };
+    const names = { kind: 'family', angleDeg: 'movement.amount', cycles: 'movement.cycles', nozzle: 'profile.nozzle' };
     for (const [key, field] of Object.entries({ ...names, lines: 'sizes.lines', name: 'name' })) {
       const link = new URLSearchParams(LINK);
       link.delete(key);
@@ -94,8 +117,8 @@ describe('a joint link', () => {
     ['length=12', 'length=1e999', 'not-a-number', 'sizes.length'],
     ['length=12', 'length=0.1', 'below-minimum', 'sizes.length'],
     ['held=false', 'held=no', 'wrong-type', 'movement.held'],
-    ['angleDeg=35', 'angleDeg=400', 'above-maximum', 'movement.angle'],
-    ['angleDeg=35', 'angleDeg=flat', 'wrong-type', 'movement.angle'],
+    ['angleDeg=35', 'angleDeg=400', 'above-maximum', 'movement.amount'],
+    ['angleDeg=35', 'angleDeg=flat', 'wrong-type', 'movement.amount'],
     ['filament=petg', 'filament=straw', 'unknown-filament', 'profile.filament'],
     ['kind=straightLeaf', 'kind=zigzag', 'unknown-family', 'family'],
     ['lying=flat', 'lying=crease', 'lying-not-possible', 'profile.lying'],
@@ -123,7 +146,7 @@ describe('a joint link', () => {
   });
 
   it('of a newer program is refused as such', () => {
-    expect(problemsOf(LINK.replace('joint=1', 'joint=2'))).toMatchObject([{ code: 'newer-version', value: '2' }]);
+    expect(problemsOf(LINK.replace('joint=2', 'joint=3'))).toMatchObject([{ code: 'newer-version', value: '3' }]);
   });
 
   it('too long is refused', () => {

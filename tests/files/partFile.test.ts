@@ -17,7 +17,7 @@ type Changes = { readonly [key: string]: unknown };
 function fileWith(changes: Changes, joint: Changes = {}, header: Changes = {}): string {
   const joints = [{ ...LEAF, ...joint }];
   const part = { ...PART, joints, ...changes };
-  return JSON.stringify({ format: 'bendbook-part', version: 1, units: 'mm N MPa rad', part, ...header });
+  return JSON.stringify({ format: 'bendbook-part', version: 2, units: 'mm N MPa rad', part, ...header });
 }
 
 function problemsOf(text: string): readonly Problem[] {
@@ -34,7 +34,9 @@ function notesOf(text: string): readonly Problem[] {
 // A planted step: an imagined version 1 that kept the title beside the part.
 const moveTitle: Migration = ({ title, part, ...rest }) => ({ ...rest, part: { ...(part as object), name: title } });
 function older() {
-  const document = JSON.parse(fileWith({}, {}, { title: 'Old title' })) as { part: Record<string, unknown> };
+  const document = JSON.parse(fileWith({}, {}, { version: 1, title: 'Old title' })) as {
+    part: Record<string, unknown>;
+  };
   delete document.part['name'];
   return document;
 }
@@ -67,12 +69,42 @@ describe('the file of version 1, as it was released', () => {
       id: 'rain-flap',
       name: 'Rain-flap hinge',
       family: 'straightLeaf',
-      sizes: { lines: 2, length: 12, depth: 6, fillet: 0.8, pad: 4, inRow: 1 },
-      movement: { angle: radians(35), ways: 'one way', cycles: 5000, held: false, chance: 0.95 },
+      sizes: { lines: 2, length: 12, depth: 6, fillet: 0.8, pad: 4, inRow: 1, sideBySide: 1, taper: 1, centre: 0.5 },
+      movement: { drive: 'turned', amount: radians(35), ways: 'one way', cycles: 5000, held: false, chance: 0.95 },
       profile: LEAF.profile,
     });
     expect(door?.profile).toMatchObject({ lying: 'crease', filament: 'pp' });
     expect(clip?.measuredThickness).toBe(0.63);
+  });
+
+  it('is turned into version 2 by one step, and by nothing else', () => {
+    const read = readPart(text);
+    expect(read).toMatchObject({ ok: true, notes: [] });
+    const again = readPart(read.ok ? writePart(read.value) : '');
+    expect(again).toEqual(read);
+  });
+
+  it('keeps a field that its step cannot make sense of for the shape to refuse', () => {
+    const broken = text.replace('"angle": 0.6108652381980153', '"angle": "far"');
+    expect(problemsOf(broken)).toMatchObject([{ code: 'wrong-type', field: 'joints[0].movement.amount' }]);
+    const without = text.replace('"angle": 0.6108652381980153,', '');
+    expect(problemsOf(without)).toMatchObject([{ code: 'missing-field', field: 'joints[0].movement.amount' }]);
+  });
+});
+
+describe('the file of version 2, as it was released', () => {
+  const text = saved('part-v2.json');
+
+  it('reads with every value', () => {
+    const read = readPart(text);
+    if (!read.ok) throw new Error('the saved file must read');
+    expect(read.notes).toEqual([]);
+    const [flap, , , clip, lever] = read.value.joints;
+    expect(flap?.movement).toMatchObject({ drive: 'turned', amount: radians(35) });
+    expect(clip?.movement).toMatchObject({ drive: 'pushed', amount: 3, effortAtMost: 5, stays: false });
+    expect(clip?.sizes).toMatchObject({ sideBySide: 2, taper: 0.8 });
+    expect(lever?.movement).toMatchObject({ drive: 'centred', amount: radians(8) });
+    expect(lever?.sizes).toMatchObject({ centre: 0.4 });
   });
 
   it('is what is written today', () => {
@@ -146,7 +178,7 @@ describe('bytes', () => {
 describe('versions', () => {
   it('newer than this program are refused and said to be untouched', () => {
     const [problem] = problemsOf(fileWith({}, {}, { version: 7 }));
-    expect(problem).toMatchObject({ code: 'newer-version', field: 'version', value: 7, limit: 1 });
+    expect(problem).toMatchObject({ code: 'newer-version', field: 'version', value: 7, limit: 2 });
     expect(problem?.message).toContain('made by a newer Bendbook');
     expect(problem?.message).toContain('untouched');
   });
@@ -275,9 +307,9 @@ describe('values', () => {
     ['a thickness out of range', { measuredThickness: 0.01 }, 'below-minimum', 'joints[0].measuredThickness'],
     [
       'an angle past a turn',
-      { movement: { ...LEAF.movement, angle: 35 } },
+      { movement: { ...LEAF.movement, amount: 35 } },
       'above-maximum',
-      'joints[0].movement.angle',
+      'joints[0].movement.amount',
     ],
   ])('%s is refused', (_, joint, code, field) => {
     expect(problemsOf(fileWith({}, joint))).toMatchObject([{ code, field }]);

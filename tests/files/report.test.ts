@@ -5,7 +5,6 @@ import { reportAssessment, reportPart } from '../../src/cli/report.ts';
 import { assess } from '../../src/core/design/assess.ts';
 import type { Assessment } from '../../src/core/design/assessment.ts';
 import type { Part } from '../../src/core/design/joint.ts';
-import { asRad } from '../../src/core/units.ts';
 import { readPart } from '../../src/files/partFile.ts';
 import { joint } from '../support/partGenerators.ts';
 
@@ -42,7 +41,14 @@ describe('the report of a joint', () => {
       family: 'straightLeaf',
       inputs: {
         sizes: { lines: 2, length_mm: 12, depth_mm: 6, fillet_mm: 0.8, pad_mm: 4, in_row: 1 },
-        movement: { angle_rad: leaf.joint.movement.angle, angle_deg: 35, ways: 'one way', cycles: 5000, held: false },
+        movement: {
+          drive: 'turned',
+          amount_rad: leaf.joint.movement.amount,
+          amount_deg: 35,
+          ways: 'one way',
+          cycles: 5000,
+          held: false,
+        },
         profile: { nozzle_mm: 0.4, line_width_mm: 0.42, layer_height_mm: 0.2, first_layer_height_mm: 0.2 },
       },
     });
@@ -59,11 +65,11 @@ describe('the report of a joint', () => {
     ['peak_strain.where', (a) => a.strain.where],
     ['peak_strain.nominal', (a) => a.strain.nominal],
     ['peak_strain.root_factor', (a) => a.strain.rootFactor],
-    ['effort.torque_Nmm', (a) => a.effort.torque],
-    ['effort.low_Nmm', (a) => a.effort.torqueLow],
-    ['effort.high_Nmm', (a) => a.effort.torqueHigh],
+    ['effort.torque_Nmm', (a) => a.effort.effort],
+    ['effort.low_Nmm', (a) => a.effort.low],
+    ['effort.high_Nmm', (a) => a.effort.high],
     ['effort.stiffness_Nmm_per_rad', (a) => a.effort.stiffness],
-    ['set.angle_rad', (a) => a.set.angle],
+    ['set.amount_rad', (a) => a.set.amount],
     ['set.fraction', (a) => a.set.fraction],
     ['over_bend.at_single_rad', (a) => a.overBend.atSingle],
     ['over_bend.at_yield_rad', (a) => a.overBend.atYield],
@@ -98,14 +104,14 @@ describe('the report of a joint', () => {
     const endless = {
       ...leaf,
       verdict: { ...leaf.verdict, margin: Infinity },
-      set: { angle: asRad(NaN), fraction: 0 },
+      set: { amount: NaN, fraction: 0 },
     };
     const said = reportAssessment(endless);
     expect(at(said, 'verdict.margin')).toBeNull();
-    expect(at(said, 'set.angle_rad')).toBeNull();
+    expect(at(said, 'set.amount_rad')).toBeNull();
     expect(said['notes']).toMatchObject([
-      { code: 'no-answer', field: 'set.angle_rad' },
-      { code: 'no-answer', field: 'set.angle_deg' },
+      { code: 'no-answer', field: 'set.amount_rad' },
+      { code: 'no-answer', field: 'set.amount_deg' },
       { code: 'no-answer', field: 'verdict.margin' },
     ]);
   });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/core/design/assess.ts';
-import { medianLifeAt, peakStrainFor, strainAtCycles, torqueAt } from '../../src/core/design/curves.ts';
+import { medianLifeAt, peakStrainFor, strainAtCycles, effortAt } from '../../src/core/design/curves.ts';
 import { scaleJoint } from '../../src/core/design/scalePart.ts';
 import { allowedPeakStrain, shortestLength, withCount } from '../../src/core/design/sizeFor.ts';
 import { FILAMENTS } from '../../src/core/material/filaments.ts';
@@ -26,7 +26,7 @@ const joints: fc.Arbitrary<Joint> = fc
     changed(LEAF, {
       // Pads that leave room for a dozen lines, so that no law fails for want of a pad.
       sizes: { lines, length: flexing, fillet, pad: 20 },
-      movement: { angle: turn, cycles, ways: both ? 'both ways' : 'one way' },
+      movement: { amount: turn, cycles, ways: both ? 'both ways' : 'one way' },
       profile: { filament, lying: upright ? 'upright' : 'flat' },
     }),
   );
@@ -115,7 +115,7 @@ describe('laws of one joint', () => {
         if (!after.ok) return;
         // Sizes are rounded to a nanometre, which is 2e-6 of the thinnest section here.
         expect(Math.abs(after.value.strain.nominal / before.strain.nominal - 1)).toBeLessThan(1e-5);
-        expect(Math.abs(after.value.effort.torque / before.effort.torque / s ** 3 - 1)).toBeLessThan(1e-5);
+        expect(Math.abs(after.value.effort.effort / before.effort.effort / s ** 3 - 1)).toBeLessThan(1e-5);
       }),
     );
   });
@@ -135,11 +135,11 @@ describe('laws of one joint', () => {
     fc.assert(
       fc.property(joints, fc.integer({ min: 1, max: 100 }), (joint, per) => {
         const a = assessed(joint);
-        const part = torqueAt(a, asRad((joint.movement.angle * per) / 100));
-        const next = torqueAt(a, asRad((joint.movement.angle * (per + 1)) / 100));
+        const part = effortAt(a, asRad((joint.movement.amount * per) / 100));
+        const next = effortAt(a, asRad((joint.movement.amount * (per + 1)) / 100));
         expect(next.typical).toBeGreaterThanOrEqual(part.typical);
         expect(part.low).toBeLessThanOrEqual(part.typical);
-        expect(torqueAt(a, joint.movement.angle).typical).toBeCloseTo(a.effort.torque, 9);
+        expect(effortAt(a, joint.movement.amount).typical).toBeCloseTo(a.effort.effort, 9);
       }),
     );
   });

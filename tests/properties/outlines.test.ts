@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { crease } from '../../src/core/flexures/crease.ts';
+import { crease, type CreaseSizes } from '../../src/core/flexures/crease.ts';
 import { padLength } from '../../src/core/flexures/commonSizes.ts';
 import { isRefusal } from '../../src/core/flexures/checkSizes.ts';
-import { straightLeaf } from '../../src/core/flexures/straightLeaf.ts';
+import { straightLeaf, type LeafSizes } from '../../src/core/flexures/straightLeaf.ts';
 import { bounds, flatten, pathArea, pathLength } from '../../src/core/geometry/flatten.ts';
 import { inset } from '../../src/core/geometry/inset.ts';
 import type { Path, Point } from '../../src/core/geometry/outline.ts';
@@ -11,16 +11,13 @@ import { expectClose } from '../support/close.ts';
 import { creased, leaf, length } from '../support/generators.ts';
 import { arcs, distanceFrom, nodes, sampled } from '../support/outlines.ts';
 
-type Leaf = Parameters<typeof straightLeaf.outline>[0];
-type Crease = Parameters<typeof crease.outline>[0];
-
 const ROUND_OFF = { abs: 1e-8, because: 'round-off of coordinates up to a few hundred mm' } as const;
 const only = (paths: readonly Path[]): Path => {
   expect(paths).toHaveLength(1);
   return paths[0]!;
 };
-const leafOutline = (sizes: Leaf, thickness: number) => only(straightLeaf.outline(sizes, thickness));
-const creaseOutline = (sizes: Crease, thickness: number) => only(crease.outline(sizes, thickness));
+const leafOutline = (sizes: LeafSizes, thickness: number) => only(straightLeaf.outline?.(sizes, thickness) ?? []);
+const creaseOutline = (sizes: CreaseSizes, thickness: number) => only(crease.outline?.(sizes, thickness) ?? []);
 const isNear = (p: Point) => (q: Point) => Math.hypot(p.x - q.x, p.y - q.y) < 1e-8;
 /** What a square corner holds beyond its rounding, over the radius squared. */
 const CORNER = 1 - Math.PI / 4;

@@ -5,7 +5,7 @@ import type { Joint } from '../../src/core/design/joint.ts';
 import { assessed, changed, CREASE, LEAF } from './joints.ts';
 
 const turned = (joint: Joint, angleDeg: number, sizes: Joint['sizes'] = {}) =>
-  changed(joint, { movement: { angle: radians(angleDeg) }, sizes });
+  changed(joint, { movement: { amount: radians(angleDeg) }, sizes });
 
 /** Joints that make a drawing hard in different ways. */
 export const DRAWN: readonly (readonly [string, Joint])[] = [
@@ -18,7 +18,7 @@ export const DRAWN: readonly (readonly [string, Joint])[] = [
   ['a leaf of 60 mm', turned(LEAF, 35, { length: 60 })],
   ['a leaf of 2 mm at 40°', turned(LEAF, 40, { length: 2 })],
   ['a leaf both ways', changed(LEAF, { movement: { ways: 'both ways' } })],
-  ['a leaf both ways at 12°', changed(LEAF, { movement: { ways: 'both ways', angle: radians(12) } })],
+  ['a leaf both ways at 12°', changed(LEAF, { movement: { ways: 'both ways', amount: radians(12) } })],
   ['a leaf that stands on its end', changed(LEAF, { profile: { lying: 'upright' } })],
   ['a leaf measured at 0.63', changed(LEAF, { measuredThickness: 0.63 })],
   ['a short leaf measured at 0.63', changed(LEAF, { measuredThickness: 0.63, sizes: { length: 5 } })],

@@ -12,8 +12,8 @@ export const jointOutline = joint.map((drawn) => {
   if (!family || !understood.ok) throw new Error('the generator gives only joints that are understood');
   const { section } = understood.value;
   return {
-    paths: family.outline(drawn.sizes, section.thickness),
-    fillet: drawn.sizes[family.roles.fillet] ?? 0,
+    paths: family.outline?.(understood.value.sizes, section.thickness) ?? [],
+    fillet: drawn.sizes[family.roles.fillet ?? ''] ?? 0,
   };
 });
 

@@ -22,6 +22,9 @@ export const lineSettings: fc.Arbitrary<LineSettings> = fc
     fitRule: overlapped ? 'overlapped' : 'nominal',
   }));
 
+/** Sizes of a leaf that say nothing about its outline. */
+const LEAF_SPARE = { inRow: 1, sideBySide: 1, taper: 1, centre: 0.5 };
+
 /** A straight leaf that is not refused, with its thickness. */
 export const leaf = fc
   .record({
@@ -33,7 +36,7 @@ export const leaf = fc
   })
   .map(({ lines, line, flexing, fillet, spare }) => {
     const thickness = lines * line;
-    const sizes = { lines, length: flexing, depth: 6, fillet, pad: thickness + 2 * fillet + spare, inRow: 1 };
+    const sizes = { lines, length: flexing, depth: 6, fillet, pad: thickness + 2 * fillet + spare, ...LEAF_SPARE };
     return { sizes, thickness };
   });
 
@@ -48,6 +51,14 @@ export const creased = fc
   })
   .map(({ layers, layer, flexing, fillet, spare }) => {
     const thickness = layers * layer;
-    const sizes = { layers, length: flexing, depth: 20, fillet, pad: thickness + fillet + spare, inRow: 1 };
+    const sizes = {
+      layers,
+      length: flexing,
+      depth: 20,
+      fillet,
+      pad: thickness + fillet + spare,
+      inRow: 1,
+      sideBySide: 1,
+    };
     return { sizes, thickness };
   });

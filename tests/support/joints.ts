@@ -8,8 +8,8 @@ export const LEAF: Joint = {
   id: 'leaf',
   name: 'Leaf',
   family: 'straightLeaf',
-  sizes: { lines: 2, length: 12, depth: 6, fillet: 0.8, pad: 4, inRow: 1 },
-  movement: { angle: radians(35), ways: 'one way', cycles: 5000, held: false, chance: 0.9 },
+  sizes: { lines: 2, length: 12, depth: 6, fillet: 0.8, pad: 4, inRow: 1, sideBySide: 1, taper: 1, centre: 0.5 },
+  movement: { drive: 'turned', amount: radians(35), ways: 'one way', cycles: 5000, held: false, chance: 0.9 },
   profile: {
     nozzle: 0.4,
     lineWidth: 0.42,
@@ -27,8 +27,8 @@ export const CREASE: Joint = {
   id: 'crease',
   name: 'Crease',
   family: 'crease',
-  sizes: { layers: 2, length: 6, depth: 40, fillet: 0.4, pad: 2, inRow: 1 },
-  movement: { ...LEAF.movement, angle: radians(100), cycles: 600 },
+  sizes: { layers: 2, length: 6, depth: 40, fillet: 0.4, pad: 2, inRow: 1, sideBySide: 1 },
+  movement: { ...LEAF.movement, amount: radians(100), cycles: 600 },
   profile: { ...LEAF.profile, lying: 'crease', filament: 'pp' },
 };
 

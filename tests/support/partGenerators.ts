@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { WAYS, type Joint, type Movement, type Part } from '../../src/core/design/joint.ts';
 import { understand } from '../../src/core/design/understand.ts';
-import type { FlexureFamily, Parameter } from '../../src/core/flexures/family.ts';
+import type { Drive, FlexureFamily, Parameter } from '../../src/core/flexures/family.ts';
 import { FAMILIES } from '../../src/core/flexures/index.ts';
 import { FILAMENTS } from '../../src/core/material/filaments.ts';
 import { FIT_RULES, type PrintProfile } from '../../src/core/print/profile.ts';
@@ -22,13 +22,28 @@ const anyAngle = fc.oneof(
   fc.double({ min: 0.002, max: 6.283, noNaN: true }).map(asRad),
 );
 
-const movement: fc.Arbitrary<Movement> = fc.record({
-  angle: anyAngle,
-  ways: fc.constantFrom(...WAYS),
-  cycles: count(1e9),
-  held: fc.boolean(),
-  chance: length(0.5, 0.99),
-});
+const amountOf = ({ measure, min, max }: Drive): fc.Arbitrary<number> =>
+  measure === 'turn' ? anyAngle.map((any) => Math.min(max, any)) : length(min, max);
+
+const movementBy = (drive: Drive): fc.Arbitrary<Movement> =>
+  fc
+    .record({
+      amount: amountOf(drive),
+      ways: fc.constantFrom(...WAYS),
+      cycles: count(1e9),
+      held: fc.boolean(),
+      chance: length(0.5, 0.99),
+      effort: fc.option(length(0.01, 1000), { freq: 3 }),
+      stays: fc.option(fc.boolean(), { freq: 3 }),
+    })
+    .map(({ effort, stays, ...always }) => ({
+      drive: drive.id,
+      ...always,
+      ...(effort === null ? {} : { effortAtMost: effort }),
+      ...(stays === null ? {} : { stays }),
+    }));
+
+const movement = ({ drives }: FlexureFamily): fc.Arbitrary<Movement> => fc.oneof(...drives.map(movementBy));
 
 const profile = (family: FlexureFamily): fc.Arbitrary<PrintProfile> =>
   fc
@@ -60,7 +75,7 @@ const jointOf = (family: FlexureFamily): fc.Arbitrary<Joint> =>
       name,
       family: fc.constant(family.id),
       sizes: sizes(family),
-      movement,
+      movement: movement(family),
       profile: profile(family),
       measured: fc.option(length(0.05, 20), { freq: 3 }),
     })

@@ -15,7 +15,12 @@ export const MOVEMENT_LIMITS = {
     max: 0.99,
     because: 'below one half most prints fail, and past 99 in 100 nominal data know nothing',
   },
-} as const satisfies Record<'cycles' | 'chance', Range>;
+  effortAtMost: {
+    min: 0.001,
+    max: 1e6,
+    because: 'less is felt by nobody, and nothing from a desktop printer pushes back so hard',
+  },
+} as const satisfies Record<'cycles' | 'chance' | 'effortAtMost', Range>;
 
 type Drives = Pick<FlexureFamily, 'id' | 'drives'>;
 
@@ -38,32 +43,24 @@ function checkCycles(cycles: number): Problem | undefined {
   return { code: 'not-whole', message: `number of flexes ${cycles} is not whole; give a count`, field, value: cycles };
 }
 
-function checkEffort(effort: number | undefined): Problem | undefined {
-  if (effort === undefined || (effort > 0 && Number.isFinite(effort))) return undefined;
-  const field = 'movement.effortAtMost';
-  if (!Number.isFinite(effort)) {
-    const message = `effort at most ${effort} is not a number; give one above 0, or none where it does not matter`;
-    return { code: 'not-a-number', message, field, value: String(effort) };
-  }
-  const message = `effort at most ${effort} is not above 0; raise it, or give none where it does not matter`;
-  return { code: 'below-minimum', message, field, value: effort, limit: 0 };
-}
-
 /**
  * What is wrong with the figures of a movement; empty when it can be assessed.
  *
  * Problems: `not-one-of` (no such drive), `not-a-number`, `below-minimum`, `above-maximum`, `not-whole`.
  *
- * @param movement - what is wanted: amount [rad] or [mm] within its drive's limits; cycles [-], whole, 1 to 1e9; chance [-], 0.5 to 0.99; effort [N·mm] or [N], > 0
+ * @param movement - what is wanted: amount [rad] or [mm] within its drive's limits; cycles [-], whole, 1 to 1e9; chance [-], 0.5 to 0.99; effort [N·mm] or [N], 0.001 to 1e6
  * @param family - the kind of flexure, as far as its drives go [-]
  * @returns refusals [-] with fields `movement.drive`, `movement.amount`, `movement.cycles`, `movement.chance`, `movement.effortAtMost`
  */
 export function checkMovement(movement: Movement, family: Drives): Problem[] {
+  const { effortAtMost } = movement;
   const drive = findDrive(family, movement.drive);
   return [
     drive ? checkAmount(movement.amount, drive) : noSuchDrive(family, movement.drive),
     checkCycles(movement.cycles),
     outsideRange('movement.chance', 'chance', movement.chance, MOVEMENT_LIMITS.chance, ''),
-    checkEffort(movement.effortAtMost),
+    effortAtMost === undefined
+      ? undefined
+      : outsideRange('movement.effortAtMost', 'effort at most', effortAtMost, MOVEMENT_LIMITS.effortAtMost, ''),
   ].filter((problem) => problem !== undefined);
 }

@@ -13,7 +13,7 @@ import {
 } from '../../../src/ui/charts/lengthCurves.ts';
 import { countPoints, jointPoint, lifeCurves, lifeDomainOf, lifeLimits } from '../../../src/ui/charts/lifeCurves.ts';
 import type { Joint } from '../../../src/core/design/joint.ts';
-import { degrees, radians } from '../../../src/core/units.ts';
+import { asRad, degrees, radians } from '../../../src/core/units.ts';
 import { expectClose } from '../../support/close.ts';
 import { assessed, changed, CREASE, LEAF } from '../../support/joints.ts';
 
@@ -46,7 +46,7 @@ describe('curves of strain against life', () => {
   it('have the joint on the curve, and its life at nought off any paper', () => {
     expect(jointPoint(a)).toEqual({ cycles: a.life.median, strain: a.strain.peak });
     const broken = assessed(
-      changed(LEAF, { sizes: { length: 2 }, movement: { angle: radians(120) }, profile: { filament: 'pla' } }),
+      changed(LEAF, { sizes: { length: 2 }, movement: { amount: radians(120) }, profile: { filament: 'pla' } }),
     );
     expect(broken.life.median).toBe(0);
     expect(jointPoint(broken).cycles).toBeGreaterThan(0);
@@ -161,19 +161,19 @@ describe('curve of effort against movement', () => {
     const domain = effortDomainOf(a);
     const { wanted, beyond, past } = effortCurve(a, domain);
     expect(wanted[0]?.typical).toBe(0);
-    expectClose(wanted.at(-1)?.typical ?? 0, a.effort.torque, SAME);
-    expectClose(beyond.at(-1)?.angle ?? 0, a.overBend.atYield, SAME);
-    expectClose(degrees(past.at(-1)?.angle ?? radians(0)), 60, SAME);
+    expectClose(wanted.at(-1)?.typical ?? 0, a.effort.effort, SAME);
+    expectClose(beyond.at(-1)?.amount ?? 0, a.overBend.atYield, SAME);
+    expectClose(degrees(asRad(past.at(-1)?.amount ?? 0)), 60, SAME);
     for (const { typical, low, high } of [...wanted, ...beyond, ...past]) {
       expect(low).toBeLessThanOrEqual(typical);
       expect(high).toBeGreaterThanOrEqual(typical);
-      expect(typical).toBeLessThanOrEqual(domain.torque);
+      expect(typical).toBeLessThanOrEqual(domain.effort);
     }
   });
 
   it('has no stretch that springs back beyond the wanted angle when that is past the onset of set', () => {
-    const bent = assessed(changed(LEAF, { movement: { angle: radians(90) } }));
-    expect(bent.overBend.atYield).toBeLessThan(bent.joint.movement.angle);
+    const bent = assessed(changed(LEAF, { movement: { amount: radians(90) } }));
+    expect(bent.overBend.atYield).toBeLessThan(bent.joint.movement.amount);
     expect(effortCurve(bent, effortDomainOf(bent)).beyond).toEqual([]);
   });
 });

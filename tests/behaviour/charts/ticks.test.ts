@@ -5,7 +5,7 @@ import {
   lengthTicks,
   logStrainTicks,
   strainTicks,
-  torqueTicks,
+  effortTicks,
   type Tick,
 } from '../../../src/ui/charts/ticks.ts';
 import { NO_BREAK, THIN } from '../../../src/ui/text/numbers.ts';
@@ -45,6 +45,6 @@ describe('figures on the axes', () => {
   });
 
   it('steps torque evenly from nought to the top', () => {
-    expect(plain(torqueTicks(500, 1500))).toEqual(['0', '500', '1 000', '1 500']);
+    expect(plain(effortTicks(500, 1500))).toEqual(['0', '500', '1 000', '1 500']);
   });
 });

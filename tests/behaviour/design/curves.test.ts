@@ -47,7 +47,7 @@ describe('median life of a changed joint', () => {
     const a = assessed(LEAF);
     expectClose(medianLifeFor(a, { length: 20 }), lifeWith({ sizes: { length: 20 } }), SOLVED);
     expectClose(medianLifeFor(a, { count: 1 }), lifeWith({ sizes: { lines: 1 } }), SOLVED);
-    expectClose(medianLifeFor(a, { angle: radians(50) }), lifeWith({ movement: { angle: radians(50) } }), SOLVED);
+    expectClose(medianLifeFor(a, { amount: radians(50) }), lifeWith({ movement: { amount: radians(50) } }), SOLVED);
   });
 
   it('judges a section that the change makes thick as thick', () => {

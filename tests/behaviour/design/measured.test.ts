@@ -31,7 +31,7 @@ describe('a part that somebody else drew, measured with calipers', () => {
     expectClose(two?.scale ?? 0, 4 / 3, { rel: 1e-9, because: 'round-off' });
     const scaled = assessed(scaleJoint(a.joint, 4 / 3));
     expectClose(scaled.strain.peak, a.strain.peak, { rel: 1e-6, because: 'sizes are rounded to a nanometre' });
-    expectClose(scaled.effort.torque / a.effort.torque, (4 / 3) ** 3, {
+    expectClose(scaled.effort.effort / a.effort.effort, (4 / 3) ** 3, {
       rel: 1e-6,
       because: 'sizes are rounded to a nanometre',
     });

@@ -1,56 +1,93 @@
 import { describe, expect, it } from 'vitest';
 import type { Movement } from '../../../src/core/design/joint.ts';
-import { checkMovement, MOVEMENT_LIMITS } from '../../../src/core/design/movementLimits.ts';
-import { asRad, radians } from '../../../src/core/units.ts';
+import { checkMovement } from '../../../src/core/design/movementLimits.ts';
+import { CENTRED, PUSHED, TURNED } from '../../../src/core/flexures/commonDrives.ts';
+import { crease } from '../../../src/core/flexures/crease.ts';
+import { straightLeaf } from '../../../src/core/flexures/straightLeaf.ts';
+import { radians } from '../../../src/core/units.ts';
 
-const WANTED: Movement = { angle: radians(35), ways: 'one way', cycles: 5000, held: false, chance: 0.9 };
+const WANTED: Movement = {
+  drive: 'turned',
+  amount: radians(35),
+  ways: 'one way',
+  cycles: 5000,
+  held: false,
+  chance: 0.9,
+};
 
 describe('what a movement may ask for', () => {
   it.each([
-    ['the least angle', { angle: radians(0.1) }],
-    ['a full turn', { angle: radians(360) }],
+    ['the least angle', { amount: radians(0.1) }],
+    ['a full turn', { amount: radians(360) }],
     ['one flex', { cycles: 1 }],
     ['1e9 flexes', { cycles: 1e9 }],
     ['half of the prints', { chance: 0.5 }],
     ['99 in 100', { chance: 0.99 }],
+    ['the least push', { drive: 'pushed', amount: PUSHED.min }],
+    ['a right angle about a pin', { drive: 'centred', amount: CENTRED.max }],
+    ['the least effort', { effortAtMost: 0.001 }],
+    ['to stay where it snapped to', { stays: true }],
   ])('%s is allowed', (_, change) => {
-    expect(checkMovement({ ...WANTED, ...change })).toEqual([]);
+    expect(checkMovement({ ...WANTED, ...change }, straightLeaf)).toEqual([]);
   });
 
   it.each([
-    ['no angle', { angle: asRad(0) }, 'below-minimum', 'movement.angle'],
-    ['an angle to the other side', { angle: radians(-35) }, 'below-minimum', 'movement.angle'],
-    ['more than a turn', { angle: radians(360.1) }, 'above-maximum', 'movement.angle'],
-    ['an angle that is none', { angle: asRad(Number.NaN) }, 'not-a-number', 'movement.angle'],
-    ['an endless angle', { angle: asRad(Infinity) }, 'not-a-number', 'movement.angle'],
+    ['no angle', { amount: 0 }, 'below-minimum', 'movement.amount'],
+    ['an angle to the other side', { amount: radians(-35) }, 'below-minimum', 'movement.amount'],
+    ['more than a turn', { amount: radians(360.1) }, 'above-maximum', 'movement.amount'],
+    ['an angle that is none', { amount: Number.NaN }, 'not-a-number', 'movement.amount'],
+    ['an endless angle', { amount: Infinity }, 'not-a-number', 'movement.amount'],
     ['no flex', { cycles: 0 }, 'below-minimum', 'movement.cycles'],
     ['too many flexes', { cycles: 1e9 + 1 }, 'above-maximum', 'movement.cycles'],
     ['half a flex', { cycles: 1.5 }, 'not-whole', 'movement.cycles'],
     ['flexes that are no number', { cycles: Number.NaN }, 'not-a-number', 'movement.cycles'],
     ['less than half of the prints', { chance: 0.49 }, 'below-minimum', 'movement.chance'],
+    ['a push of nothing', { drive: 'pushed', amount: 0 }, 'below-minimum', 'movement.amount'],
+    ['a turn past a right angle about a pin', { drive: 'centred', amount: 1.6 }, 'above-maximum', 'movement.amount'],
+    ['a way to move it that nobody knows', { drive: 'thrown' }, 'not-one-of', 'movement.drive'],
+    ['no effort', { effortAtMost: 0 }, 'below-minimum', 'movement.effortAtMost'],
+    ['an effort that is no number', { effortAtMost: Number.NaN }, 'not-a-number', 'movement.effortAtMost'],
     ['every print', { chance: 1 }, 'above-maximum', 'movement.chance'],
     ['a chance that is no number', { chance: Number.NaN }, 'not-a-number', 'movement.chance'],
   ])('%s is refused', (_, change, code, field) => {
-    expect(checkMovement({ ...WANTED, ...change })).toMatchObject([{ code, field }]);
+    expect(checkMovement({ ...WANTED, ...change }, straightLeaf)).toMatchObject([{ code, field }]);
   });
 
   it('says angles in degrees and compares them in radians', () => {
-    expect(checkMovement({ ...WANTED, angle: radians(400) })).toEqual([
+    expect(checkMovement({ ...WANTED, amount: radians(400) }, straightLeaf)).toEqual([
       {
         code: 'above-maximum',
         message:
           'angle 400° is above 360° (less is no movement, and past a full turn the pads run into each other); lower it',
-        field: 'movement.angle',
+        field: 'movement.amount',
         value: radians(400),
-        limit: MOVEMENT_LIMITS.angle.max,
+        limit: TURNED.max,
+        unit: 'rad',
+      },
+    ]);
+  });
+
+  it('says travels in millimetres', () => {
+    const [problem] = checkMovement({ ...WANTED, drive: 'pushed', amount: 120 }, straightLeaf);
+    expect(problem?.message).toMatch(/^travel 120 mm is above 100 mm \(/);
+  });
+
+  it('names the ways in which it can be moved', () => {
+    expect(checkMovement({ ...WANTED, drive: 'pushed' }, crease)).toEqual([
+      {
+        code: 'not-one-of',
+        message: 'A crease cannot be “pushed”; choose from turned',
+        field: 'movement.drive',
+        value: 'pushed',
+        limit: 'turned',
       },
     ]);
   });
 
   it('is judged figure by figure', () => {
-    const bad = { ...WANTED, angle: asRad(0), cycles: 0, chance: 0 };
-    expect(checkMovement(bad).map(({ field }) => field)).toEqual([
-      'movement.angle',
+    const bad = { ...WANTED, amount: 0, cycles: 0, chance: 0 };
+    expect(checkMovement(bad, straightLeaf).map(({ field }) => field)).toEqual([
+      'movement.amount',
       'movement.cycles',
       'movement.chance',
     ]);

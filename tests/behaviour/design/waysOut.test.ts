@@ -9,10 +9,13 @@ const FAILING = [
   ['a PLA leaf', changed(LEAF, { profile: { filament: 'pla' } })],
   [
     'a severe PLA neck',
-    changed(LEAF, { sizes: { length: 2 }, movement: { angle: radians(40) }, profile: { filament: 'pla' } }),
+    changed(LEAF, { sizes: { length: 2 }, movement: { amount: radians(40) }, profile: { filament: 'pla' } }),
   ],
   ['a leaf printed upright', changed(LEAF, { profile: { lying: 'upright' } })],
-  ['four lines to a right angle', changed(LEAF, { sizes: { lines: 4, length: 20 }, movement: { angle: radians(90) } })],
+  [
+    'four lines to a right angle',
+    changed(LEAF, { sizes: { lines: 4, length: 20 }, movement: { amount: radians(90) } }),
+  ],
   ['a measured neck', changed(LEAF, { measuredThickness: 0.63, sizes: { length: 6 } })],
   ['a crease in PETG', changed(CREASE, { sizes: { length: 3 }, profile: { filament: 'petg' } })],
   ['a leaf held bent', changed(LEAF, { movement: { held: true, cycles: 10 }, sizes: { length: 20 } })],
@@ -78,12 +81,12 @@ describe('a joint that passes', () => {
 
   it('is offered no way out but told its room to spare', () => {
     expect(waysOut(a)).toEqual([]);
-    expect(roomToSpare(a).map((spare) => spare.value)).toEqual(['angle', 'length', 'cycles', 'count']);
+    expect(roomToSpare(a).map((spare) => spare.value)).toEqual(['amount', 'length', 'cycles', 'count']);
   });
 
   it('passes at each limit of its room and not a little beyond', () => {
-    expect(at({ movement: { angle: radians((limit('angle') * 180 * 0.999) / Math.PI) } })).toBe('pass');
-    expect(at({ movement: { angle: radians((limit('angle') * 180 * 1.001) / Math.PI) } })).not.toBe('pass');
+    expect(at({ movement: { amount: radians((limit('amount') * 180 * 0.999) / Math.PI) } })).toBe('pass');
+    expect(at({ movement: { amount: radians((limit('amount') * 180 * 1.001) / Math.PI) } })).not.toBe('pass');
     expect(at({ sizes: { length: limit('length') * 1.001 } })).toBe('pass');
     expect(at({ sizes: { length: limit('length') * 0.999 } })).not.toBe('pass');
     expect(at({ movement: { cycles: Math.floor(limit('cycles') * 0.99) } })).toBe('pass');

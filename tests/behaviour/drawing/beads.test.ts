@@ -180,7 +180,7 @@ describe('pads of a crease folded flat', () => {
     [5.5, true],
     [6, false],
   ] as const)('over %f mm meet: %s', (length, isMet) => {
-    const a = assessed(changed(CREASE, { sizes: { length }, movement: { angle: radians(180) } }));
+    const a = assessed(changed(CREASE, { sizes: { length }, movement: { amount: radians(180) } }));
     expect(padsMeetAt(figureOf(a, 0)) !== undefined).toBe(isMet);
   });
 });

@@ -28,8 +28,8 @@ describe('readings of the curves', () => {
 
   it('say angle and torque with its spread, and when it stays bent', () => {
     const effort = { typical: 19.43, low: 17.1, high: 22.04 };
-    expect(plain(effortReading(radians(22.5), effort, false))).toBe('22.5°: 19.4 N·mm, 17.1 to 22.0');
-    expect(plain(effortReading(radians(60), effort, true))).toMatch(/; stays bent$/);
+    expect(plain(effortReading(radians(22.5), effort, false, 'turn', 'mm'))).toBe('22.5°: 19.4 N·mm, 17.1 to 22.0');
+    expect(plain(effortReading(radians(60), effort, true, 'turn', 'mm'))).toMatch(/; stays bent$/);
   });
 
   it('say no more figures beside a line than it needs', () => {

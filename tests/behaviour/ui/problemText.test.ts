@@ -25,7 +25,7 @@ describe('every problem is worded', () => {
   });
 
   it('gives angles in degrees and counts grouped', () => {
-    const angle = { code: 'above-maximum', message: '', field: 'movement.angle' } as const;
+    const angle = { code: 'above-maximum', message: '', field: 'movement.amount', unit: 'rad' } as const;
     expect(problemText({ ...angle, value: radians(400), limit: radians(360) }, 'mm')).toContain('over 360°; 400° is');
     const cycles = { code: 'not-whole', message: '', field: 'joints[2].movement.cycles', value: 2.5 } as const;
     expect(problemText(cycles, 'mm')).toBe('Number of flexes must be whole, not 2.5.');

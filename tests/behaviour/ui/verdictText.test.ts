@@ -80,7 +80,7 @@ describe('the verdict names the figure, its limit, and what follows', () => {
   });
 
   it('a measured section that is not whole is said first', () => {
-    const uneven = assessed({ ...LEAF, measuredThickness: 0.63, movement: { ...LEAF.movement, angle: radians(5) } });
+    const uneven = assessed({ ...LEAF, measuredThickness: 0.63, movement: { ...LEAF.movement, amount: radians(5) } });
     expect(verdictHeading(uneven)).toBe('Caution: it will not print as whole lines');
     expect(plain(uneven)[0]).toMatch(/^0\.63 mm is 1\.5 lines: the gap between whole lines is left open/);
     const thin = assessed({ ...LEAF, measuredThickness: 0.2 });
@@ -131,7 +131,7 @@ describe('ways out say what to do, what comes of it and what it costs', () => {
       const [label, limit] = spareText(passing, spare, 'mm');
       expect(label.length).toBeGreaterThan(0);
       const value = Number(limit.replaceAll(/[^\d.]/g, ''));
-      const exact = spare.value === 'angle' ? (spare.limit * 180) / Math.PI : spare.limit;
+      const exact = spare.value === 'amount' ? (spare.limit * 180) / Math.PI : spare.limit;
       if (spare.value === 'length') expect(value).toBeGreaterThanOrEqual(exact - 1e-6);
       else expect(value).toBeLessThanOrEqual(exact + 1e-6);
     }
