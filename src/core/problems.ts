@@ -27,6 +27,7 @@ export const PROBLEM_CODES = [
   'width-not-layable',
   // geometry
   'leaf-too-thick-for-length',
+  'thicker-than-long',
   'pad-thinner-than-leaf',
   'sharp-root',
   'fillet-outside-table',

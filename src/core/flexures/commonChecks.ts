@@ -30,6 +30,30 @@ export function notePlainBending(thickness: Mm, length: Mm): readonly Problem[] 
 }
 
 /**
+ * A refusal where what should bend is thicker than long: a block, which shears and dents rather than bends.
+ *
+ * @param thickness - thickness of the thin section t [mm], > 0
+ * @param length - flexing length L [mm], > 0
+ * @param field - the size that makes it longer [-]
+ * @param value - that size [mm], > 0
+ * @returns `thicker-than-long` when t > L [-], or nothing
+ */
+export function refuseBlock(thickness: Mm, length: Mm, field = 'sizes.length', value: Mm = length): readonly Problem[] {
+  if (thickness <= length * (1 + ROUND_OFF)) return [];
+  // Whatever the size adds to the length at least as fast as it grows itself.
+  const limit = value + thickness - length;
+  return [
+    {
+      code: 'thicker-than-long',
+      message: `A thin section ${plain(thickness)} mm thick and ${plain(length)} mm long is a block that does not bend; make it at least ${plain(thickness)} mm long, or thinner`,
+      field,
+      value,
+      limit,
+    },
+  ];
+}
+
+/**
  * A refusal where the pad is too thin to carry the root fillets, or no thicker than what is meant to bend.
  *
  * @param pad - thickness of the pad [mm], > 0

@@ -1,7 +1,7 @@
 import { thicknessOfLines } from '../print/wholeLines.ts';
 import { plain, type Problem } from '../problems.ts';
 import { radians, type Mm } from '../units.ts';
-import { notePlainBending, noteSharpRoot, refuseThinPad } from './commonChecks.ts';
+import { notePlainBending, noteSharpRoot, refuseBlock, refuseThinPad } from './commonChecks.ts';
 import { CENTRED, TURNED } from './commonDrives.ts';
 import { standOff } from './commonNetwork.ts';
 import { DEPTH, FILLET, LENGTH, PAD, SIDE_BY_SIDE } from './commonSizes.ts';
@@ -103,8 +103,9 @@ export const crossedLeaves: FlexureFamily<CrossedSizes> = {
 
   check: (sizes, thickness, bead) => [
     ...refuseThinPad(sizes.pad, thickness, 0, 1),
+    ...refuseBlock(thickness, sizes.length),
     ...(sizes.fused === 1 ? judgeFused(sizes, thickness, bead) : refuseClosedGap(sizes, bead)),
-    ...notePlainBending(thickness, sizes.fused === 1 ? 2 * shorterPart(sizes) : sizes.length),
+    ...notePlainBending(thickness, sizes.length),
     ...noteSharpRoot(sizes.fillet),
   ],
 

@@ -1,8 +1,7 @@
-import { unfoldedLength } from '../closedForms/foldedLeafTurns.ts';
 import { thicknessOfLines } from '../print/wholeLines.ts';
 import { plain, type Problem } from '../problems.ts';
 import { radians, type Mm } from '../units.ts';
-import { notePlainBending, noteSharpRoot, refuseThinPad } from './commonChecks.ts';
+import { notePlainBending, noteSharpRoot, refuseBlock, refuseThinPad } from './commonChecks.ts';
 import { TURNED } from './commonDrives.ts';
 import { DEPTH, FILLET, LENGTH, PAD, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { Drive, FlexureFamily } from './family.ts';
@@ -87,9 +86,10 @@ export const foldedLeaf: FlexureFamily<FoldedSizes> = {
 
   check: (sizes, thickness, { lineWidth }) => [
     ...refuseThinPad(sizes.pad, thickness, sizes.fillet, 2),
+    ...refuseBlock(thickness, sizes.length),
     ...judgeRuns(sizes, thickness, lineWidth),
     ...noteTightTurn(sizes, thickness),
-    ...notePlainBending(thickness, unfoldedLength(sizes)),
+    ...notePlainBending(thickness, sizes.length),
     ...noteSharpRoot(sizes.fillet),
   ],
 

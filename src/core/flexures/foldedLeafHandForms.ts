@@ -8,8 +8,10 @@ import type { FoldedSizes } from './foldedLeaf.ts';
 
 /** Length of a run over thickness from which shear, which the form leaves out, is small. */
 const SLENDER = 20;
-/** So far may the runs turn [rad]: travel over the length of all of them. */
-const SMALL = 0.04;
+/** Across: so far may the runs turn [rad], travel over the length of all of them. */
+const OPENED = 0.04;
+/** Along: travel over the width of all runs, and that times length over spacing, for long runs close together. */
+const SLID = { wide: 0.01, close: 0.05 };
 
 function moved(
   drive: 'pulled' | 'shifted',
@@ -21,18 +23,22 @@ function moved(
     source: 'unit-load-method',
     // A single run is a leaf in a slide, which also stretches: that is no matter of little travel.
     appliesTo: (sizes, thickness, amount) =>
-      sizes.runs > 1 && SLENDER * thickness <= sizes.length && amount <= SMALL * small(sizes),
+      sizes.runs > 1 && SLENDER * thickness <= sizes.length && amount <= small(sizes),
     peakStrain: (sizes, thickness, amount) => foldedEffort(sizes, thickness, way).strain * amount,
     effort: (sizes, thickness, amount) =>
       sizes.sideBySide * sizes.depth * foldedEffort(sizes, thickness, way).stiffness * amount,
     rel: 0.05,
-    because: 'little travel: runs that turn by 0.04 rad have moved their lever arms by a few per cent; 1 % for shear',
+    because: 'little travel: on the way the lever arms of the runs change by a few per cent; 1 % for shear at L = 20·t',
   };
 }
 
 export const FOLDED_FORMS: readonly HandForm<FoldedSizes>[] = [
-  moved('pulled', 'across', ({ runs, length }) => runs * length),
-  moved('shifted', 'along', ({ runs, spacing }) => runs * spacing),
+  moved('pulled', 'across', ({ runs, length }) => OPENED * runs * length),
+  moved(
+    'shifted',
+    'along',
+    ({ runs, length, spacing }) => runs * spacing * Math.min(SLID.wide, (SLID.close * spacing) / length),
+  ),
   {
     drive: 'turned',
     source: 'plane-bending',

@@ -1,6 +1,7 @@
 import { thicknessOfLines } from '../print/wholeLines.ts';
 import { plain, type Problem } from '../problems.ts';
 import { radians, type Mm } from '../units.ts';
+import { refuseBlock } from './commonChecks.ts';
 import { CENTRED, TURNED } from './commonDrives.ts';
 import { DEPTH, IN_ROW, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { FlexureFamily } from './family.ts';
@@ -75,7 +76,11 @@ export const neck: FlexureFamily<NeckSizes> = {
     { ...CENTRED, typical: radians(5) },
   ],
 
-  check: (sizes, thickness, { lineWidth }) => [...noteThickNeck(sizes, thickness), ...noteSharpNotch(sizes, lineWidth)],
+  check: (sizes, thickness, { lineWidth }) => [
+    ...refuseBlock(thickness, 2 * sizes.along + sizes.straight, 'sizes.along', sizes.along),
+    ...noteThickNeck(sizes, thickness),
+    ...noteSharpNotch(sizes, lineWidth),
+  ],
 
   section: ({ lines, depth }, profile) => ({
     thickness: thicknessOfLines(lines, profile),

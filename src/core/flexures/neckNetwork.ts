@@ -20,6 +20,9 @@ export const neckNetwork: Mechanics<NeckSizes> = {
   },
 };
 
+/** A straight part shorter than this is no part of its own: the notch is as much longer. */
+const LEAST_STRAIGHT = 0.01;
+
 function spanOf({ along, straight }: NeckSizes): Mm {
   return 2 * along + straight;
 }
@@ -52,7 +55,7 @@ function piecesOf(place: Place, sizes: NeckSizes, thickness: Mm, widthRatio: num
     widthRatio,
   });
   const notch = (part: 'whole' | 'opening' | 'closing'): Profile => ({ kind: 'notch', least: thickness, deep, part });
-  if (!(straight > 0)) return { members: [member('neck', [from, to], notch('whole'))] };
+  if (straight < LEAST_STRAIGHT) return { members: [member('neck', [from, to], notch('whole'))] };
   const [first, second] = [`thin${number}`, `thick${number}`];
   return {
     nodes: [
@@ -83,13 +86,12 @@ function neckBodies(places: readonly Place[], { deep }: NeckSizes, thickness: Mm
 function neckDimensions(sizes: NeckSizes, thickness: Mm): readonly Dimension[] {
   const { along, deep, straight } = sizes;
   const [a, top] = [thickness / 2, thickness / 2 + deep];
-  const span = spanOf(sizes);
   const measured: readonly Dimension[] = [
     { kind: 'distance', parameter: 'along', from: { x: 0, y: top }, to: { x: along, y: top }, off: 4 },
     { kind: 'thickness', parameter: 'lines', member: 'neck1', share: 0.5 },
-    { kind: 'distance', parameter: 'deep', from: { x: span, y: top }, to: { x: span, y: a }, off: 6 },
+    { kind: 'distance', parameter: 'deep', from: { x: 0, y: a }, to: { x: 0, y: top }, off: padLength(thickness) + 4 },
   ];
-  if (!(straight > 0)) return measured;
+  if (straight < LEAST_STRAIGHT) return measured;
   const from = { x: along, y: top };
   return [...measured, { kind: 'distance', parameter: 'straight', from, to: { x: along + straight, y: top }, off: 4 }];
 }

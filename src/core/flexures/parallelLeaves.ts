@@ -2,7 +2,7 @@ import { thicknessOfLines } from '../print/wholeLines.ts';
 import type { Problem } from '../problems.ts';
 import { plain } from '../problems.ts';
 import type { Mm } from '../units.ts';
-import { notePlainBending, noteSharpRoot, refuseThinPad } from './commonChecks.ts';
+import { notePlainBending, noteSharpRoot, refuseBlock, refuseThinPad } from './commonChecks.ts';
 import { DEPTH, FILLET, LENGTH, PAD, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { Drive, FlexureFamily } from './family.ts';
 import { PARALLEL_FORMS } from './parallelLeavesHandForms.ts';
@@ -97,6 +97,7 @@ export const parallelLeaves: FlexureFamily<ParallelSizes> = {
 
   check: ({ length, spacing, fillet, pad }, thickness, { lineWidth }) => [
     ...refuseThinPad(pad, thickness, 0, 1),
+    ...refuseBlock(thickness, length),
     ...refuseMergedRoots(spacing, thickness, fillet),
     ...judgeRoom(
       {

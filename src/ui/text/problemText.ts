@@ -86,6 +86,10 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
     (p, unit) =>
       `A flexing length of ${given(p, unit)} is under five times the thickness, so strain and effort are rougher than they look; make it ${limit(p, unit)} or longer, or thinner.`,
   ),
+  'thicker-than-long': complete(
+    (p, unit, name) =>
+      `${nameOf(p, name)} of ${given(p, unit)} leaves a thin section that is thicker than long and does not bend; make it ${limit(p, unit)} or more, or the section thinner.`,
+  ),
   'pad-thinner-than-leaf': complete(
     (p, unit) =>
       `A pad ${given(p, unit)} thick has no room for the thin section and its fillets; make it ${limit(p, unit)} or thicker, or the fillets smaller.`,
