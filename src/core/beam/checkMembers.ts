@@ -26,7 +26,10 @@ export function checkMembers(model: BeamModel): readonly Problem[] {
       ...checkThickness(`${field}.thickness`, member.thickness, member.shape),
     ];
     const [from, to] = [nodes.get(member.from), nodes.get(member.to)];
-    const areKnown = from !== undefined && to !== undefined && [from.x, from.y, to.x, to.y].every(Number.isFinite);
+    const areKnown =
+      from !== undefined &&
+      to !== undefined &&
+      [from.x, from.y, to.x, to.y].every((v) => Math.abs(v) <= LIMITS.coordinate.max);
     if (!areKnown) return own;
     const ways = member.from === member.to ? [toItself(field, member)] : checkShape(field, member.shape, from, to);
     return [...own, ...(own.length + ways.length > 0 ? ways : checkCurve(field, member, from, to))];
