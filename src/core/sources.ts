@@ -44,6 +44,10 @@ export const SOURCES = {
     cite: 'Geometry of an extruded bead with a stadium section',
     read: 'derived here; no document needed',
   },
+  'reissner-rod': {
+    cite: 'Planar rod that stretches, shears and bends through any angle, after E. Reissner 1972; equations solved by Gauss collocation, paths followed after H. B. Keller 1977',
+    read: 'attributions from memory; equations derived here; checked against elliptic integrals and an integrator',
+  },
   'common-practice': {
     cite: 'Common practice of people who print flexing parts',
     read: 'no source',

@@ -54,6 +54,8 @@ function curveOf(shape: Shape, from: Point, to: Point): Curve {
       return Math.abs(shape.turn) < STRAIGHT_BELOW ? straight(from, to) : arc(shape.turn, from, to);
     case 'wave':
       return wave(shape.rise, from, to);
+    case 'rise':
+      return halfWave(shape.heading, from, to);
     case 'spiral':
       return spiral(shape.centre, shape.turns, from, to);
   }
@@ -84,6 +86,18 @@ function wave(rise: Mm, from: Point, to: Point): Curve {
   const bend = (u: number) => ((rise * k * k) / (2 * chord.length ** 2)) * Math.cos(k * u);
   const curvature = (u: number) => bend(u) / Math.hypot(1, slope(u)) ** 3;
   return { heading: chord.heading, speed, curvature, length: lengthOf(speed) };
+}
+
+/** w = r(1 − cos πu)/2 off the heading, u·a along it. */
+function halfWave(heading: number, from: Point, to: Point): Curve {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const a = dx * Math.cos(heading) + dy * Math.sin(heading);
+  const r = dy * Math.cos(heading) - dx * Math.sin(heading);
+  const slope = (u: number) => ((r * Math.PI) / (2 * a)) * Math.sin(Math.PI * u);
+  const speed = (u: number) => a * Math.hypot(1, slope(u));
+  const bend = (u: number) => ((r * Math.PI * Math.PI) / (2 * a * a)) * Math.cos(Math.PI * u);
+  const curvature = (u: number) => bend(u) / Math.hypot(1, slope(u)) ** 3;
+  return { heading, speed, curvature, length: lengthOf(speed) };
 }
 
 /** r grows evenly from the radius of the first node to that of the second over the whole angle. */

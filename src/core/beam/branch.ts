@@ -1,0 +1,293 @@
+/** Leaving a path sideways where another crosses it. */
+import type { Problem } from '../problems.ts';
+import { correct } from './correct.ts';
+import { solveInPlace } from './dense.ts';
+import { advance, reduce } from './equilibrium.ts';
+import { copyOf, type State } from './network.ts';
+import { observe, unstableWays, type Observed } from './observe.ts';
+import { settle, settleAt } from './settle.ts';
+import { softestWay } from './softest.ts';
+import { gridOf, lost, walkArcs, walkTo, type Ending, type PathAsked, TOLERANCE, type Walk } from './walk.ts';
+import { accept, arcBetween, spend, stateAt, stateIn, walkerFrom, type Step, type Walker } from './walker.ts';
+
+/** Between which states the first way of giving was met. */
+export interface Crossing {
+  readonly before: readonly Step[];
+  readonly to: number;
+}
+
+export interface SecondPath {
+  /** From the crossing on. */
+  readonly seen: readonly Observed[];
+  /** Share at which it leaves [-]. */
+  readonly leaves: number;
+  /** The sideways movement by which it was entered [mm]. */
+  readonly imperfection: number;
+  readonly stopped?: Problem;
+}
+
+/** The crossing is found to this share of the way; its effort is then known to about as many figures. */
+const CLOSE = 1e-9;
+const MOST_BISECTIONS = 40;
+/** Sideways movement by which the second path is entered, of the walk's reach: the first that holds. */
+const ENTRIES = [1e-3, 3e-3, 1e-2, 3e-2] as const;
+
+/**
+ * Where the tangent becomes singular between two states, by the sign of its softest stiffness.
+ *
+ * @returns the last state before it, with the equations left as there
+ */
+function locate(walker: Walker, { before, to }: Crossing): State {
+  const steps = before.slice(-3);
+  walker.history.splice(0, walker.history.length, ...steps);
+  let low = steps.at(-1)!.state;
+  let high = to;
+  reduce(walker.network, low, walker.reduced);
+  const waysLow = unstableWays(walker);
+  let soft = { low: softestWay(walker.reduced.tangent, walker.weights).value, high: Number.NaN };
+  for (let i = 0; i < MOST_BISECTIONS && Math.abs(high - low.share) > CLOSE; i += 1) {
+    // A straight line through both stiffnesses meets zero near the crossing; every third time the middle is taken.
+    const line = low.share + ((high - low.share) * soft.low) / (soft.low - soft.high);
+    const inside = Number.isFinite(line) && i % 3 !== 2 && (line - low.share) * (line - high) < 0;
+    const share = inside ? line : (low.share + high) / 2;
+    const found = stateAt(walker, share);
+    if (!found) break;
+    const value = softestWay(walker.reduced.tangent, walker.weights).value;
+    if (unstableWays(walker) === waysLow) {
+      low = found.state;
+      soft = { ...soft, low: value };
+    } else {
+      high = share;
+      soft = { ...soft, high: value };
+    }
+  }
+  return low;
+}
+
+/** The state a little to the side of a crossing, on the path that leaves it; and how far its nodes went [mm]. */
+function enter(walker: Walker, at: State): { readonly state: State; readonly imperfection: number } | undefined {
+  const { network, weights } = walker;
+  reduce(network, at, walker.reduced);
+  spend(walker, 1);
+  const { vector } = softestWay(walker.reduced.tangent, weights);
+  const normal = vector.map((v, i) => v * weights[i]!);
+  const length = Math.sqrt(normal.reduce((sum, v, i) => sum + v * vector[i]!, 0));
+  for (const entry of ENTRIES) {
+    reduce(network, at, walker.reduced);
+    spend(walker, 1);
+    const start = copyOf(at);
+    const step = vector.map((v) => (v * entry * walker.reach) / length);
+    const size = advance(network, start, step, 0, 0);
+    const value = normal.reduce((sum, v, i) => sum + v * start.unknowns[i]!, 0);
+    const found = stateIn(walker, start, { normal, byShare: 0, value });
+    if (found) return { state: found.state, imperfection: size * network.scale };
+  }
+  return undefined;
+}
+
+/**
+ * Follows the path that leaves at the first crossing, from there to where it ends, turns back or joins again.
+ *
+ * @param walk - the walk that met the crossing; its budget is used on [-]
+ * @param crossing - between which states [-]
+ * @returns the second path, or undefined when none was found
+ */
+export function leaveSideways(walk: Walk, crossing: Crossing): SecondPath | undefined {
+  const { network, budget } = walk.walker;
+  const walker = walkerFrom(network, walk.walker.state, walk.asked.tolerance ?? TOLERANCE, budget);
+  const at = locate(walker, crossing);
+  const along: Walk = { walker, asked: walk.asked, seen: [kinkAt(walker, at, walk.asked)], stride: walk.stride };
+  const found = fall(along, walk, at) ?? turnOff(along, at);
+  spend(walk.walker, walker.spent);
+  if (!found) return undefined;
+  const { ending, imperfection } = found;
+  const stopped = typeof ending === 'object' ? ending : ending === 'stuck' ? lost(walker) : undefined;
+  return { seen: along.seen, leaves: at.share, imperfection, ...(stopped ? { stopped } : {}) };
+}
+
+interface Left {
+  readonly ending: Ending;
+  readonly imperfection: number;
+}
+
+/**
+ * Touched beyond the crossing, the network falls to the second path, which is then followed back to the crossing and
+ * on; undefined where the path found there does not come from the crossing.
+ */
+function fall(along: Walk, walk: Walk, at: State): Left | undefined {
+  const { walker, asked } = along;
+  const heading = Math.sign(asked.to ?? 1);
+  const beyond = walk.seen.find(({ point }) => (point.share - at.share) * heading > 1e-6 && point.unstableWays > 0);
+  const settled = beyond && settle(walker, beyond.state);
+  if (!settled) return undefined;
+  const { state, imperfection } = settled;
+  const restart = () => {
+    walker.history.length = 0;
+    accept(walker, state, state.share);
+    reduce(walker.network, state, walker.reduced);
+  };
+  restart();
+  const told = [observe(walker, 0, asked.shapes === true)];
+  for (const part of BACK_PARTS) {
+    const ending = walkTo(along, at.share + part * (state.share - at.share), () => {});
+    if (ending !== 'arrived' || unstableWays(walker) > 0) return undefined;
+    told.unshift(observe(walker, 0, asked.shapes === true));
+  }
+  along.seen.push(...told);
+  restart();
+  return { ending: goOn(along, gridAfter(along)), imperfection };
+}
+
+/** Shares of the way back from where it fell to the crossing at which the second path is told. */
+const BACK_PARTS = [0.6, 0.3, 0.1] as const;
+
+/** Out of the crossing itself along its softest way, by arc: where the second path first runs back. */
+function turnOff(along: Walk, at: State): Left | undefined {
+  const { walker, asked } = along;
+  const entered = enter(walker, at);
+  if (!entered) return undefined;
+  walker.history.length = 0;
+  accept(walker, at, 0);
+  accept(walker, entered.state, arcBetween(walker, at, entered.state));
+  along.seen.push(observe(walker, 0, asked.shapes === true));
+  const walked = walkArcs(along, gridOf(asked), () => rejoin(along));
+  // A walk that gets stuck may have run into the very point where the paths join.
+  const ending = walked === 'stuck' ? (rejoin(along) ?? walked) : walked;
+  return { ending, imperfection: entered.imperfection };
+}
+
+function gridAfter({ walker, asked }: Walk): readonly number[] {
+  return gridOf(asked).filter((share) => (share - walker.state.share) * Math.sign(asked.to ?? 1) > 1e-9);
+}
+
+/** On along the grid. Where the effort has had a corner on the way, the paths have joined, and the corner is told. */
+function goOn(along: Walk, grid: readonly number[]): Ending {
+  const { walker, asked, seen } = along;
+  for (const share of grid) {
+    let last = 0;
+    const before = seen.at(-1)!;
+    const ending = walkTo(along, share, (_, iterations) => {
+      last = iterations;
+    });
+    if (ending === 'stuck' && !fallOn(along, share)) return rejoin(along) ?? ending;
+    if (typeof ending === 'object') return ending;
+    const now = observe(walker, last, asked.shapes === true);
+    if (hasCorner(before, now)) tellJoin(along, before.point.share);
+    seen.push(now);
+  }
+  return 'arrived';
+}
+
+/** Where a walk finds no footing, downhill to the next share of the grid. */
+function fallOn({ walker }: Walk, share: number): boolean {
+  const state = settleAt(walker, share);
+  if (!state) return false;
+  walker.history.length = 0;
+  accept(walker, state, share);
+  return true;
+}
+
+/** Between points of one smooth path the energy grows as the efforts and their slopes say, to a small part. */
+const SMOOTH = 5e-5;
+
+function hasCorner({ point: a, slope: s0 }: Observed, { point: b, slope: s1 }: Observed): boolean {
+  const span = b.share - a.share;
+  const expected = (span * (a.effort + b.effort)) / 2 + (span * span * (s0 - s1)) / 12;
+  const size = Math.abs(span) * (Math.abs(a.effort) + Math.abs(b.effort) + Math.abs(span * s0) + Math.abs(span * s1));
+  return Math.abs(b.energy - a.energy - expected) > SMOOTH * size;
+}
+
+/** Tells the corner between the share of the last point told and the present state, and comes back to the latter. */
+function tellJoin(along: Walk, since: number): void {
+  const { walker, asked, seen } = along;
+  const { state } = walker;
+  walker.history.length = 0;
+  accept(walker, state, state.share);
+  reduce(walker.network, state, walker.reduced);
+  const join = joinBefore(walker, since);
+  if (join) seen.push(kinkAt(walker, join, asked));
+  walker.history.length = 0;
+  accept(walker, state, state.share);
+  reduce(walker.network, state, walker.reduced);
+}
+
+/** A state where two paths cross: the effort has a corner there and so no slope. */
+function kinkAt(walker: Walker, at: State, asked: PathAsked): Observed {
+  walker.state = at;
+  reduce(walker.network, at, walker.reduced);
+  spend(walker, 1);
+  return { ...observe(walker, 0, asked.shapes === true), slope: Number.NaN };
+}
+
+/**
+ * Where the second path turns back it may have joined the first again, which then goes on: its direction there is the
+ * tangent without the softest way, along which the second path has just come in.
+ */
+function rejoin(along: Walk): Ending | undefined {
+  const { walker, asked } = along;
+  const [next] = gridAfter(along);
+  if (next === undefined) return 'arrived';
+  const { share } = walker.state;
+  const joined = straightOn(walker, next);
+  if (!joined || unstableWays(walker) > 0) return undefined;
+  walker.state = joined;
+  tellJoin(along, share);
+  along.seen.push(observe(walker, 0, asked.shapes === true));
+  return goOn(along, gridAfter(along));
+}
+
+/** Back along the path that was joined, to where the other came in. */
+function joinBefore(walker: Walker, turned: number): State | undefined {
+  const start = walker.state.share;
+  const steps = 8;
+  for (let k = 1; k <= 2 * steps; k += 1) {
+    const share = start + ((turned - start) * k) / steps;
+    const found = stateAt(walker, share);
+    if (!found) return undefined;
+    const before = walker.history.slice();
+    if (unstableWays(walker) > 0) return locate(walker, { before, to: share });
+    accept(walker, found.state, share);
+  }
+  return undefined;
+}
+
+/** A second way so much softer than the third comes in along with the first: two halves may lean alike. */
+const MUCH_SOFTER = 0.1;
+
+/** The equilibrium at a share further on, from the present state and without going along its softest ways. */
+function straightOn(walker: Walker, share: number): State | undefined {
+  const { network, reduced, weights } = walker;
+  reduce(network, walker.state, reduced);
+  spend(walker, 1);
+  const rate = reduced.byShare.map((k) => -k);
+  if (!solveInPlace(stiffened(reduced.tangent, weights), rate)) return undefined;
+  const state = copyOf(walker.state);
+  const by = share - state.share;
+  advance(
+    network,
+    state,
+    rate.map((r) => r * by),
+    by,
+    0,
+  );
+  const { converged, iterations } = correct(network, state, reduced, walker.tolerance);
+  spend(walker, iterations);
+  return converged ? state : undefined;
+}
+
+/** The tangent with its softest way, or the two alike, made as stiff as its stiffest. */
+function stiffened(tangent: Float64Array, weights: Float64Array): Float64Array {
+  const stiff = tangent.reduce((most, k) => Math.max(most, Math.abs(k)), 0);
+  const one = withWayHeld(tangent, softestWay(tangent, weights).vector, weights, stiff);
+  if (weights.length < 3) return one;
+  const second = softestWay(one, weights);
+  const two = withWayHeld(one, second.vector, weights, stiff);
+  return Math.abs(second.value) < MUCH_SOFTER * Math.abs(softestWay(two, weights).value) ? two : one;
+}
+
+function withWayHeld(tangent: Float64Array, way: Float64Array, weights: Float64Array, stiff: number): Float64Array {
+  const n = weights.length;
+  const normal = way.map((v, i) => v * Math.sqrt(weights[i]!));
+  const length = normal.reduce((sum, v) => sum + v * v, 0);
+  return tangent.map((k, i) => k + (stiff * normal[Math.floor(i / n)]! * normal[i % n]!) / length);
+}

@@ -1,0 +1,75 @@
+/** Small dense systems: the reduced equations of a network have a dozen unknowns, seldom over a hundred. */
+
+/**
+ * Solves A·x = b by elimination with row exchange.
+ *
+ * @param matrix - full square, row by row; destroyed
+ * @param right - b; replaced by x
+ * @returns false when the matrix is singular to the last digit
+ */
+export function solveInPlace(matrix: Float64Array, right: Float64Array): boolean {
+  const n = right.length;
+  for (let k = 0; k < n; k += 1) {
+    let best = k;
+    for (let i = k + 1; i < n; i += 1) {
+      if (Math.abs(matrix[i * n + k]!) > Math.abs(matrix[best * n + k]!)) best = i;
+    }
+    const pivot = matrix[best * n + k]!;
+    if (!(Math.abs(pivot) > 0)) return false;
+    if (best !== k) exchange(matrix, right, k, best);
+    for (let i = k + 1; i < n; i += 1) {
+      const share = matrix[i * n + k]! / pivot;
+      if (share === 0) continue;
+      for (let j = k; j < n; j += 1) matrix[i * n + j] = matrix[i * n + j]! - share * matrix[k * n + j]!;
+      right[i] = right[i]! - share * right[k]!;
+    }
+  }
+  for (let k = n - 1; k >= 0; k -= 1) {
+    let sum = right[k]!;
+    for (let j = k + 1; j < n; j += 1) sum -= matrix[k * n + j]! * right[j]!;
+    right[k] = sum / matrix[k * n + k]!;
+  }
+  return true;
+}
+
+function exchange(matrix: Float64Array, right: Float64Array, i: number, j: number): void {
+  const n = right.length;
+  for (let k = 0; k < n; k += 1) {
+    const kept = matrix[i * n + k]!;
+    matrix[i * n + k] = matrix[j * n + k]!;
+    matrix[j * n + k] = kept;
+  }
+  const kept = right[i]!;
+  right[i] = right[j]!;
+  right[j] = kept;
+}
+
+/**
+ * How many eigenvalues of a symmetric matrix are negative, by Sylvester's law: the signs of the pivots of a symmetric
+ * elimination that takes the largest diagonal entry next.
+ *
+ * @param matrix - full symmetric square, row by row; destroyed
+ * @param n - side [-]
+ * @returns count [-], 0 to n
+ */
+export function negativesOf(matrix: Float64Array, n: number): number {
+  const isGone = new Uint8Array(n);
+  let negative = 0;
+  for (let round = 0; round < n; round += 1) {
+    let k = -1;
+    for (let i = 0; i < n; i += 1) {
+      if (isGone[i] === 0 && (k < 0 || Math.abs(matrix[i * n + i]!) > Math.abs(matrix[k * n + k]!))) k = i;
+    }
+    const pivot = matrix[k * n + k]!;
+    isGone[k] = 1;
+    if (pivot < 0) negative += 1;
+    if (pivot === 0) continue;
+    for (let i = 0; i < n; i += 1) {
+      if (isGone[i] === 1) continue;
+      const share = matrix[i * n + k]! / pivot;
+      if (share === 0) continue;
+      for (let j = 0; j < n; j += 1) matrix[i * n + j] = matrix[i * n + j]! - share * matrix[k * n + j]!;
+    }
+  }
+  return negative;
+}

@@ -1,0 +1,85 @@
+/** What is told of a state that has been reached. */
+import type { MemberShape, PathPoint, Pose, Reaction } from './answer.ts';
+import { negativesOf } from './dense.ts';
+import { forcesOf, type Forces } from './forces.ts';
+import { placeOf, type Network, type State } from './network.ts';
+import { peaksOf, shapesOf } from './shapes.ts';
+import { effortSlope, type Walker } from './walker.ts';
+
+/** A point of a path with what is needed to go on from it. */
+export interface Observed {
+  readonly point: PathPoint;
+  /** Change of the effort with the share; NaN where loads alone drive. */
+  readonly slope: number;
+  readonly state: State;
+  readonly shapes: readonly MemberShape[] | undefined;
+}
+
+/** Ways in which the network would leave this state if the drive were held. */
+export function unstableWays({ reduced, network }: Walker): number {
+  const { unknowns, hasFollower } = network.frames;
+  const tangent = Float64Array.from(reduced.tangent);
+  if (hasFollower) makeSymmetric(tangent, unknowns);
+  return reduced.negative + negativesOf(tangent, unknowns);
+}
+
+/** A lopsided tangent has no signature; that of its symmetric part is the nearest thing and is on the safe side. */
+function makeSymmetric(matrix: Float64Array, n: number): void {
+  for (let i = 0; i < n; i += 1) {
+    for (let j = 0; j < i; j += 1) {
+      const mean = (matrix[i * n + j]! + matrix[j * n + i]!) / 2;
+      matrix[i * n + j] = mean;
+      matrix[j * n + i] = mean;
+    }
+  }
+}
+
+/**
+ * Everything told of the walker's present state.
+ *
+ * @param walker - just arrived [-]
+ * @param iterations - how many it took [-]
+ * @param withShapes - whether middle lines are wanted [-]
+ */
+export function observe(walker: Walker, iterations: number, withShapes: boolean): Observed {
+  const { network, state } = walker;
+  const forces = forcesOf(network, state);
+  const { peak, within, atEnds } = peaksOf(network, state);
+  const slope = network.frames.isMoved ? effortSlope(walker) : Number.NaN;
+  const ways = unstableWays(walker);
+  const point: PathPoint = {
+    share: state.share,
+    effort: forces.effort,
+    reactions: reactionsOf(network, forces),
+    poses: posesOf(network, state),
+    energy: forces.energy,
+    unstableWays: ways,
+    // Letting one driven direction go adds its own pivot, the slope of the effort, to the signature.
+    unstableFree: ways + (slope < 0 ? 1 : 0),
+    peak,
+    peakWithin: within,
+    peakAtEnds: atEnds,
+    residual: forces.residual,
+    iterations,
+  };
+  return { point, slope, state, shapes: withShapes ? shapesOf(network, state) : undefined };
+}
+
+function posesOf(network: Network, state: State): Readonly<Record<string, Pose>> {
+  const { names } = network.frames;
+  return Object.fromEntries(
+    names.map((name, i) => {
+      const at = (d: number) => placeOf(network, state, 3 * i + d);
+      return [name, { x: at(0), y: at(1), turn: at(2) }];
+    }),
+  );
+}
+
+/** Forces at frames that are held or moved in some direction; the others are in balance. */
+function reactionsOf({ frames }: Network, { atFrames }: Forces): readonly Reaction[] {
+  return frames.names.flatMap((at, i) => {
+    const isHeld = [0, 1, 2].some((d) => frames.unknown[3 * i + d]! < 0);
+    if (!isHeld) return [];
+    return [{ at, x: atFrames[3 * i]!, y: atFrames[3 * i + 1]!, moment: atFrames[3 * i + 2]! }];
+  });
+}

@@ -1,0 +1,113 @@
+/** Middle lines and surface strains of all members in one state. */
+import type { MemberShape, Peak } from './answer.ts';
+import type { Run } from './mesh.ts';
+import type { Network, State } from './network.ts';
+
+/** Stretch of the middle line and bending strain of the surface at every node of a run. */
+interface NodeStrains {
+  readonly stretch: Float64Array;
+  readonly bending: Float64Array;
+}
+
+/**
+ * Strains at the nodes by equilibrium: the force in a run is the same all along and the moment follows from where its
+ * nodes are, which is far more exact than the slopes of the polynomials at their ends.
+ */
+function nodeStrains(network: Network, r: number, nodes: Float64Array, forces: Float64Array): NodeStrains {
+  const run = network.runs[r]!;
+  const [fx, fy, m0] = [-forces[0]!, -forces[1]!, -forces[2]!];
+  const [stretch, bending] = [new Float64Array(run.nodes), new Float64Array(run.nodes)];
+  for (let i = 0; i < run.nodes; i += 1) {
+    const [x, y, angle] = [nodes[3 * i]!, nodes[3 * i + 1]!, nodes[3 * i + 2]!];
+    const moment = m0 - ((x - nodes[0]!) * fy - (y - nodes[1]!) * fx);
+    stretch[i] = (Math.cos(angle) * fx + Math.sin(angle) * fy) / run.nodeAxial[i]!;
+    bending[i] = ((moment / run.nodeBending[i]!) * run.nodeThickness[i]!) / 2;
+  }
+  return { stretch, bending };
+}
+
+/** What the peaks of a state are: the largest anywhere, within members, and at their ends. */
+export interface Peaks {
+  readonly peak: Peak;
+  readonly within: number;
+  readonly atEnds: number;
+}
+
+/**
+ * The largest surface strain anywhere; between nodes by a parabola through the nodes round the largest.
+ *
+ * @param network - the network, its rooms holding the forces of this state (`forcesOf`) [-]
+ * @param state - the state [-]
+ * @returns strains as fractions [-], places along the members [mm]
+ */
+export function peaksOf(network: Network, state: State): Peaks {
+  let peak: Peak = { strain: 0, member: network.model.members[0]?.id ?? '', along: 0, side: 'left', atEnd: true };
+  let [within, atEnds] = [0, 0];
+  network.runs.forEach((run, r) => {
+    const strains = nodeStrains(network, r, state.nodes[r]!, network.rooms[r]!.forces);
+    const first = run.from === 0 ? 0 : -1;
+    const last = run.to === 1 ? run.nodes - 1 : -1;
+    for (let i = 0; i < run.nodes; i += 1) {
+      for (const side of ['left', 'right'] as const) {
+        const found = crest(run, strains, i, side);
+        const isEnd = i === first || i === last;
+        if (isEnd) atEnds = Math.max(atEnds, Math.abs(found.strain));
+        else within = Math.max(within, Math.abs(found.strain));
+        if (Math.abs(found.strain) > Math.abs(peak.strain)) {
+          const member = network.model.members[run.member]!.id;
+          peak = { strain: found.strain, member, along: found.along, side, atEnd: isEnd };
+        }
+      }
+    }
+  });
+  return { peak, within, atEnds };
+}
+
+/** Strain at a node and side; where it is larger than at both neighbours, the crest of the parabola through the three. */
+function crest(run: Run, { stretch, bending }: NodeStrains, i: number, side: 'left' | 'right') {
+  const sign = side === 'left' ? -1 : 1;
+  const at = (k: number) => stretch[k]! + sign * bending[k]!;
+  const here = { strain: at(i), along: run.along[i]! };
+  if (i === 0 || i === run.nodes - 1) return here;
+  const [a, b, c] = [at(i - 1), at(i), at(i + 1)];
+  if (Math.abs(b) <= Math.abs(a) || Math.abs(b) <= Math.abs(c)) return here;
+  const [p, q] = [run.along[i - 1]! - run.along[i]!, run.along[i + 1]! - run.along[i]!];
+  const slope = ((a - b) / p - (c - b) / q) / (p - q);
+  const lean = (a - b) / p - slope * p;
+  if (!(Math.abs(slope) > 0)) return here;
+  const s = -lean / (2 * slope);
+  return { strain: b + lean * s + slope * s * s, along: run.along[i]! + s };
+}
+
+/**
+ * The middle line of every member with its surface strains.
+ *
+ * @param network - the network, its rooms holding the forces of this state (`forcesOf`) [-]
+ * @param state - the state [-]
+ * @returns by member: places [mm], direction [rad], thickness [mm], strains as fractions [-]
+ */
+export function shapesOf(network: Network, state: State): readonly MemberShape[] {
+  return network.model.members.map((member, m) => {
+    const parts = [2 * m, 2 * m + 1].map((r) => {
+      const run = network.runs[r]!;
+      const nodes = state.nodes[r]!;
+      const strains = nodeStrains(network, r, nodes, network.rooms[r]!.forces);
+      // The node in the middle belongs to both halves and is told once.
+      const skip = run.from === 0 ? 0 : 1;
+      const pick = (array: Float64Array, stride = 1, d = 0) =>
+        Array.from({ length: run.nodes - skip }, (_, i) => array[(i + skip) * stride + d]!);
+      return { run, skip, nodes, strains, pick };
+    });
+    const all = (take: (part: (typeof parts)[number]) => number[]) => Float64Array.from(parts.flatMap(take));
+    return {
+      member: member.id,
+      along: all(({ run, pick }) => pick(run.along)),
+      x: all(({ nodes, pick }) => pick(nodes, 3, 0)),
+      y: all(({ nodes, pick }) => pick(nodes, 3, 1)),
+      angle: all(({ nodes, pick }) => pick(nodes, 3, 2)),
+      thickness: all(({ run, pick }) => pick(run.nodeThickness)),
+      left: all(({ strains, pick }) => pick(strains.stretch).map((n, i) => n - pick(strains.bending)[i]!)),
+      right: all(({ strains, pick }) => pick(strains.stretch).map((n, i) => n + pick(strains.bending)[i]!)),
+    };
+  });
+}
