@@ -81,7 +81,7 @@ function strainForm({ strain, section, travel, drive, joint }: Assessment): read
       [`the ${what} is taken as bent to an arc`, cited('plane-bending')],
     ];
   }
-  const form = familyOf(joint).handForms.find((one) => one.drive === drive.id && one.peakStrain);
+  const form = familyOf(joint).handForms.find((one) => one.drive === drive.id && one.peakStrain !== undefined);
   return [`by a hand form, ${nominal},`, form ? [form.because, cited(form.source)] : []];
 }
 
