@@ -165,6 +165,10 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
 
   'no-answer': () => 'No answer was found for these values; change one of them a little.',
 
+  'no-convergence': asSaid,
+  cancelled: asSaid,
+  'over-budget': asSaid,
+
   'no-such-id': asSaid,
   'network-shape': asSaid,
   'network-conflict': asSaid,
