@@ -9,6 +9,10 @@ const BOX = { left: -5, right: 5, bottom: -3, top: 0 };
 /** What a fillet of radius r adds in a square corner. */
 const FILLET = (radius: number) => radius ** 2 * (1 - Math.PI / 4);
 
+function rootAt(x: number): PadRoot {
+  return { side: 'top', end: { x, y: 0.5 }, heading: Math.PI / 2, thickness: 0.8, fillet: 0.5 };
+}
+
 describe('the outline of a pad', () => {
   it('is its rectangle less its rounded corners', () => {
     expectClose(pathArea(padOutline(BOX, [])), 30 - 4 * FILLET(0.5), { rel: 1e-12, because: 'round-off' });
@@ -30,14 +34,9 @@ describe('the outline of a pad', () => {
   });
 
   it('takes several roots in any order', () => {
-    const root = (x: number): PadRoot => ({
-      side: 'top',
-      end: { x, y: 0.5 },
-      heading: Math.PI / 2,
-      thickness: 0.8,
-      fillet: 0.5,
-    });
-    expect(padOutline(BOX, [root(-3), root(0), root(3)])).toEqual(padOutline(BOX, [root(3), root(-3), root(0)]));
+    expect(padOutline(BOX, [rootAt(-3), rootAt(0), rootAt(3)])).toEqual(
+      padOutline(BOX, [rootAt(3), rootAt(-3), rootAt(0)]),
+    );
   });
 
   it('reaches to the end of a leaning leaf, whose sharper corner just takes its fillet', () => {
