@@ -1,7 +1,4 @@
-import { archStrain, archStrainFactor } from '../closedForms/archStrain.ts';
-import { archAtTravel } from '../closedForms/archAtTravel.ts';
-import { archForceUnit, bistableRatio } from '../closedForms/snapArch.ts';
-import type { ArchForm } from '../closedForms/archModes.ts';
+import { bistableRatio } from '../closedForms/snapArch.ts';
 import { thicknessOfLines } from '../print/wholeLines.ts';
 import { plain, type Problem } from '../problems.ts';
 import type { Mm } from '../units.ts';
@@ -10,26 +7,11 @@ import { DEPTH, FILLET, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { Drive, FlexureFamily } from './family.ts';
 import { FRAME_NOTE } from './frameNote.ts';
 import { judgeRoom } from './roomChecks.ts';
+import { flexing, formOf, type SnapArchSizes } from './snapArchSizes.ts';
+import { ARCH_FORMS } from './snapArchHandForms.ts';
 import { wallShoulder } from './wall.ts';
 
-export type SnapArchSizes = {
-  /** Lines across each arch. */
-  readonly lines: number;
-  /** One arch alone, or two whose middles a block joins. */
-  readonly arches: number;
-  /** Between the ends of the arch in the frame, at the tangent points of the root fillets. */
-  readonly span: Mm;
-  /** Of the middle above the ends, as printed. */
-  readonly rise: Mm;
-  /** Between the middle lines of the two arches. */
-  readonly apart: Mm;
-  /** Width of the block at the middle, between the ends of the half arches on either side of it. */
-  readonly block: Mm;
-  readonly depth: Mm;
-  readonly fillet: Mm;
-  readonly sideBySide: number;
-};
-
+/** Pushed by something that lets it go aside and turn, as a finger does. */
 const PRESSED: Drive = {
   id: 'pressed',
   measure: 'travel',
@@ -39,6 +21,9 @@ const PRESSED: Drive = {
   typical: 5,
   because: 'less is within the play of a print, and more needs an arch that does not fit a usual plate',
 };
+
+/** Pushed by a stem that keeps the block from turning; it may still go aside. */
+const GUIDED: Drive = { ...PRESSED, id: 'guided' };
 
 /**
  * A cosine arch between two walls of a frame, or two with a block between their middles, pushed through to where it
@@ -102,7 +87,7 @@ export const snapArch: FlexureFamily<SnapArchSizes> = {
     sideBySide: SIDE_BY_SIDE,
   },
   roles: { count: 'lines', length: 'span', depth: 'depth', fillet: 'fillet', sideBySide: 'sideBySide' },
-  drives: [PRESSED],
+  drives: [PRESSED, GUIDED],
 
   check: (sizes, thickness, { lineWidth }) => {
     const wide = refuseWideBlock(sizes, thickness);
@@ -127,54 +112,8 @@ export const snapArch: FlexureFamily<SnapArchSizes> = {
 
   root: ({ fillet }, thickness) => ({ fillet, shoulder: wallShoulder(thickness, fillet) }),
 
-  handForms: [
-    {
-      drive: PRESSED.id,
-      source: 'shallow-arch',
-      appliesTo: (sizes, thickness, amount) =>
-        isShallow(sizes) && sizes.rise >= leastRatio(sizes) * thickness && amount <= 2 * sizes.rise,
-      peakStrain: (sizes, thickness, amount) => {
-        const [ratio, travel] = [sizes.rise / thickness, amount / sizes.rise];
-        return archStrain(archStrainFactor(ratio, formOf(sizes), travel), thickness, flexing(sizes), sizes.rise);
-      },
-      effort: (sizes, thickness, amount) => {
-        const { rise, depth, arches, sideBySide } = sizes;
-        const unit = archForceUnit(1, arches * sideBySide * depth, thickness, flexing(sizes), rise);
-        return unit * archAtTravel(rise / thickness, formOf(sizes), amount / rise).force;
-      },
-      rel: 0.1,
-      because:
-        'shallow theory leaves out the slope, whose square is up to 6 % at a rise of 0.08 of the span, and takes two arches as not leaning at all; forces as a share of the snap load, which they pass through zero from; the strain is the largest on the way to this travel, not at its end',
-    },
-  ],
+  handForms: ARCH_FORMS,
 };
-
-/** Length along the span that bends: the block takes its width out. */
-function flexing({ span, block }: Pick<SnapArchSizes, 'span' | 'block'>): Mm {
-  return span - block;
-}
-
-function formOf({ arches }: Pick<SnapArchSizes, 'arches'>): ArchForm {
-  return arches === 1 ? 'free' : 'double';
-}
-
-/** Rise over what bends, up to which shallow theory is asked. */
-const SHALLOW = 0.08;
-
-/**
- * A single arch leans with its block, which a wide one hinders; two arches lean less the further apart they are. The
- * closed form knows neither.
- */
-function isShallow(sizes: SnapArchSizes): boolean {
-  const { arches, rise, block, apart } = sizes;
-  const fits = arches === 1 ? block <= 0.02 * sizes.span : apart >= 0.5 * rise;
-  return fits && rise <= SHALLOW * flexing(sizes);
-}
-
-/** From where on both branches of the closed form are well apart from their meeting. */
-function leastRatio({ arches }: SnapArchSizes): number {
-  return arches === 1 ? 2 : 3;
-}
 
 function refuseWideBlock(sizes: SnapArchSizes, thickness: Mm): readonly Problem[] {
   const { span, block } = sizes;

@@ -5,7 +5,7 @@ import type { Mm } from '../units.ts';
 import { hold, modelOf, padOutline, type PadRoot } from './commonNetwork.ts';
 import { padLength } from './commonSizes.ts';
 import type { Dimension, FlexureNetwork, Mechanics, NetworkAsked } from './network.ts';
-import type { SnapArchSizes } from './snapArch.ts';
+import type { SnapArchSizes } from './snapArchSizes.ts';
 import { rootOnWall, sharpCorner } from './wallRoots.ts';
 
 /** A little past the mirror image of the arch as printed, where it comes to rest at the latest. */
@@ -16,7 +16,7 @@ export const snapArchNetwork: Mechanics<SnapArchSizes> = {
   network: (sizes, thickness, asked): FlexureNetwork => ({
     model: modelOf({
       ...archParts(sizes, thickness, asked),
-      supports: [hold('frame')],
+      supports: [hold('frame'), ...(asked.drive === 'guided' ? [{ at: 'block', turn: true }] : [])],
       motions: [{ at: 'block', y: -asked.amount }],
     }),
     driven: { at: 'block', direction: 'y' },
@@ -43,7 +43,7 @@ function middleOf({ span, rise, arches, apart }: SnapArchSizes): Point {
 
 /**
  * Two half waves for each arch, from the frame to the block. The block is pushed half-way between the arches, at its
- * middle, and may go aside and turn as they let it: nothing but the arches keeps it upright.
+ * middle, and may go aside; unless it is guided, nothing but the arches keeps it upright.
  */
 function archParts(
   sizes: SnapArchSizes,
