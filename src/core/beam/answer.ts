@@ -26,7 +26,7 @@ export interface Peak {
   readonly along: Mm;
   /** Left or right of the direction of travel along the member. */
   readonly side: 'left' | 'right';
-  /** True at an end of the member, where a root fillet would concentrate it. */
+  /** True where the member grows out of a pad and a root fillet would concentrate it. */
   readonly atEnd: boolean;
 }
 
@@ -49,7 +49,7 @@ export interface PathPoint {
   /** Negative values of the tangent when the drive is let go: 0 rests when pushed by a weight. */
   readonly unstableFree: number;
   readonly peak: Peak;
-  /** Largest surface strain within the members [−], and at their ends, as magnitudes. */
+  /** Largest surface strain within the members [-], and where they grow out of pads, as magnitudes. */
   readonly peakWithin: number;
   readonly peakAtEnds: number;
   /** Out-of-balance force over the largest force in the network [-]. */

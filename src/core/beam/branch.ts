@@ -7,7 +7,7 @@ import { copyOf, type State } from './network.ts';
 import { observe, unstableWays, type Observed } from './observe.ts';
 import { settle, settleAt } from './settle.ts';
 import { softestWay } from './softest.ts';
-import { gridOf, lost, walkArcs, walkTo, type Ending, type PathAsked, TOLERANCE, type Walk } from './walk.ts';
+import { endOf, gridOf, lost, walkArcs, walkTo, type Ending, type PathAsked, TOLERANCE, type Walk } from './walk.ts';
 import { accept, arcBetween, spend, stateAt, stateIn, walkerFrom, type Step, type Walker } from './walker.ts';
 
 /** Between which states the first way of giving was met. */
@@ -116,7 +116,7 @@ interface Left {
  */
 function fall(along: Walk, walk: Walk, at: State): Left | undefined {
   const { walker, asked } = along;
-  const heading = Math.sign(asked.to ?? 1);
+  const heading = Math.sign(endOf(asked));
   const beyond = walk.seen.find(({ point }) => (point.share - at.share) * heading > 1e-6 && point.unstableWays > 0);
   const settled = beyond && settle(walker, beyond.state);
   if (!settled) return undefined;
@@ -157,7 +157,7 @@ function turnOff(along: Walk, at: State): Left | undefined {
 }
 
 function gridAfter({ walker, asked }: Walk): readonly number[] {
-  return gridOf(asked).filter((share) => (share - walker.state.share) * Math.sign(asked.to ?? 1) > 1e-9);
+  return gridOf(asked).filter((share) => (share - walker.state.share) * Math.sign(endOf(asked)) > 1e-9);
 }
 
 /** On along the grid. Where the effort has had a corner on the way, the paths have joined, and the corner is told. */

@@ -3,7 +3,7 @@ import type { Problem } from '../problems.ts';
 import { leaveSideways, type Crossing, type SecondPath } from './branch.ts';
 import { copyOf, restOf, type Network, type State } from './network.ts';
 import { observe, unstableWays, type Observed } from './observe.ts';
-import { gridOf, lost, TOLERANCE, walkArcs, walkTo, type Ending, type PathAsked, type Walk } from './walk.ts';
+import { endOf, gridOf, lost, TOLERANCE, walkArcs, walkTo, type Ending, type PathAsked, type Walk } from './walk.ts';
 import { accept, stateAt, walkerFrom } from './walker.ts';
 
 /** A path as walked, before it is told. */
@@ -28,8 +28,8 @@ const BUDGET = 20_000;
 export function walkPath(network: Network, asked: PathAsked, from?: State): Walked {
   const tolerance = asked.tolerance ?? TOLERANCE;
   const walker = walkerFrom(network, from ? copyOf(from) : restOf(network), tolerance, asked.budget ?? BUDGET);
-  const range = Math.abs(asked.to ?? 1);
-  const walk: Walk = { walker, asked, seen: [], stride: range / Math.min(asked.parts ?? 40, 20) };
+  const range = Math.abs(endOf(asked));
+  const walk: Walk = { walker, asked, seen: [], stride: range / Math.min(gridOf(asked).length, 20) };
   accept(walker, walker.state, walker.state.share);
   let ways = 0;
   let crossing: Crossing | undefined;

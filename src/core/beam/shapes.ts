@@ -45,8 +45,7 @@ export function peaksOf(network: Network, state: State): Peaks {
   let [within, atEnds] = [0, 0];
   network.runs.forEach((run, r) => {
     const strains = nodeStrains(network, r, state.nodes[r]!, network.rooms[r]!.forces);
-    const first = run.from === 0 ? 0 : -1;
-    const last = run.to === 1 ? run.nodes - 1 : -1;
+    const [first, last] = rootsOf(network, run);
     for (let i = 0; i < run.nodes; i += 1) {
       for (const side of ['left', 'right'] as const) {
         const found = crest(run, strains, i, side);
@@ -61,6 +60,12 @@ export function peaksOf(network: Network, state: State): Peaks {
     }
   });
   return { peak, within, atEnds };
+}
+
+/** Which of a run's nodes are roots: ends that grow out of a pad; members that meet in a free node have no root there. */
+function rootsOf({ model }: Network, run: Run): readonly [number, number] {
+  const isRoot = (end: 0 | 1) => run.ends[end].frame < model.pads.length;
+  return [isRoot(0) ? 0 : -1, isRoot(1) ? run.nodes - 1 : -1];
 }
 
 /** Strain at a node and side; where it is larger than at both neighbours, the crest of the parabola through the three. */

@@ -9,6 +9,8 @@ export interface PathAsked {
   readonly to?: number;
   /** Equal parts of the way at which a point is told; 40 when left out. */
   readonly parts?: number;
+  /** Shares at which a point is told, in the order of the walk, instead of equal parts; the last is where it ends. */
+  readonly shares?: readonly number[];
   /** Whether middle lines are wanted at every point. */
   readonly shapes?: boolean;
   /** Largest last step of Newton's method [-]. */
@@ -69,7 +71,7 @@ function percent(share: number): string {
 /** Takes the walk to a share in steps as long as work. */
 export function walkTo(walk: Walk, target: number, onStep: (walk: Walk, iterations: number) => void): Ending {
   const { walker } = walk;
-  const range = walk.asked.to ?? 1;
+  const range = endOf(walk.asked);
   while (Math.abs(target - walker.state.share) > 1e-12) {
     const halt = mayGoOn(walk);
     if (halt) return halt;
@@ -89,8 +91,13 @@ export function walkTo(walk: Walk, target: number, onStep: (walk: Walk, iteratio
   return 'arrived';
 }
 
-export function gridOf({ to = 1, parts = 40 }: PathAsked): readonly number[] {
-  return Array.from({ length: parts }, (_, i) => (to * (i + 1)) / parts);
+/** Where the walk is to end. */
+export function endOf({ to = 1, shares }: PathAsked): number {
+  return shares?.at(-1) ?? to;
+}
+
+export function gridOf({ to = 1, parts = 40, shares }: PathAsked): readonly number[] {
+  return shares ?? Array.from({ length: parts }, (_, i) => (to * (i + 1)) / parts);
 }
 
 export function lost({ state }: Walker): Problem {
@@ -109,7 +116,7 @@ export function lost({ state }: Walker): Problem {
  */
 export function walkArcs(walk: Walk, grid: readonly number[], onTurn?: () => Ending | undefined): Ending {
   const { walker, asked } = walk;
-  const to = asked.to ?? 1;
+  const to = endOf(asked);
   const heading = Math.sign(to);
   restartByArc(walker);
   let [before, now] = [walker.history.at(-2), walker.history.at(-1)];
