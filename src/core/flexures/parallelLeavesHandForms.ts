@@ -9,7 +9,7 @@ const SLENDER = 20;
 /** As far across, as a share of the length, as leaves are hardly stretched yet. */
 const FAR = 0.5;
 /** Share of the length up to which small slopes do. */
-const SMALL = 0.1;
+const SMALL = 0.05;
 /** Leaves that stand nearer, outermost to outermost, over their length, let the pad tilt enough to move lever arms. */
 const ABREAST = 0.5;
 
@@ -63,7 +63,7 @@ export const PARALLEL_FORMS: readonly HandForm<ParallelSizes>[] = [
       (1 - tilt(sizes, thickness) / 2),
     rel: 0.04,
     because:
-      'small travel: at a tenth of the length 1 % of force and, for the tilt that grows on the way, 3 % of strain; 1 % for shear at L = 20·t',
+      'small travel: the tilt that grows on the way moves the lever arms of the leaves, by 3 % of the strain at a twentieth of the length; 1 % for shear at L = 20·t',
   },
   {
     drive: 'guided',
@@ -81,7 +81,7 @@ export const PARALLEL_FORMS: readonly HandForm<ParallelSizes>[] = [
   {
     drive: 'held',
     source: 'tie-beam',
-    appliesTo: (sizes, thickness, amount) => isSlender(sizes, thickness) && amount <= (SMALL / 2) * sizes.length,
+    appliesTo: (sizes, thickness, amount) => isSlender(sizes, thickness) && amount <= SMALL * sizes.length,
     peakStrain: ({ length }, thickness, amount) =>
       guidedHeldLeaf(amount / thickness).strain * (thickness / length) ** 2,
     effort: (sizes, thickness, amount) =>
