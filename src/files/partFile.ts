@@ -5,14 +5,16 @@ import { findFamily } from '../core/flexures/index.ts';
 import type { Problem } from '../core/problems.ts';
 import { fail, failIfAny, ok, type Result } from '../core/result.ts';
 import { readJoints } from './joints.ts';
+import { readDocument, textOf } from './jsonDocument.ts';
 import { readName } from './names.ts';
-import { MIGRATIONS, migrate, versionAfter, type Document, type Migration } from './partMigrations.ts';
+import { MIGRATIONS, migrate, versionAfter, type Migration } from './partMigrations.ts';
 import { documentShape, UNITS } from './partShape.ts';
-import { capped, ignoredFields, shapeProblem, shown, brief } from './shape.ts';
+import { capped, ignoredFields, shapeProblem } from './shape.ts';
 
 const FORMAT = 'bendbook-part';
 /** Two hundred joints take a tenth of this. */
 export const MAX_PART_BYTES = 2_000_000;
+const KIND = { format: FORMAT, noun: 'part', newest: versionAfter(MIGRATIONS), maxBytes: MAX_PART_BYTES } as const;
 
 /** The joint with its fields in the order in which they are written, whatever order they were made in. */
 function inOrder({ id, name, family, sizes, movement, profile, measuredThickness }: Joint) {
@@ -76,7 +78,7 @@ export function readKeptPart(text: string): Result<Part> {
 }
 
 function read(text: string, migrations: readonly Migration[], tolerant: boolean): Result<Part> {
-  const document = readDocument(text, versionAfter(migrations));
+  const document = readDocument(text, { ...KIND, newest: versionAfter(migrations) });
   if (!document.ok) return document;
   const current = migrate(document.value, document.value['version'] as number, migrations);
   const shape = v.safeParse(documentShape, current);
@@ -93,70 +95,10 @@ function read(text: string, migrations: readonly Migration[], tolerant: boolean)
 
 /** The same from bytes: UTF-8, with or without its mark. */
 export function readPartBytes(bytes: Uint8Array): Result<Part> {
-  if (bytes.length > MAX_PART_BYTES) return tooLarge(bytes.length);
-  const [first, second] = bytes;
-  const marked = (first === 0xff && second === 0xfe) || (first === 0xfe && second === 0xff);
-  // JSON opens with a plain character, so an empty byte among the first two can only be half of a wide one.
-  if (marked || (bytes.length > 1 && (first === 0 || second === 0))) {
-    return fail({ code: 'unreadable', message: 'The file is UTF-16 text or not text at all; save it as UTF-8' });
-  }
-  try {
-    return readPart(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
-  } catch {
-    return fail({ code: 'unreadable', message: 'The file is not UTF-8 text; it may be damaged or of another kind' });
-  }
-}
-
-function tooLarge<T>(size: number): Result<T> {
-  const message = `The file holds ${size} bytes, a part at most ${MAX_PART_BYTES}; it is not a part or holds far more than one`;
-  return fail({ code: 'too-large', message, value: size, limit: MAX_PART_BYTES });
+  const text = textOf(bytes, KIND);
+  return text.ok ? readPart(text.value) : text;
 }
 
 function failWith<T>(problems: readonly Problem[]): Result<T> {
   return failIfAny(capped(problems)) ?? fail({ code: 'unreadable', message: 'The file cannot be read' });
-}
-
-function parse(text: string): Result<unknown> {
-  if (text.trim() === '') return fail({ code: 'unreadable', message: 'The file is empty' });
-  try {
-    return ok(JSON.parse(text.replace(/^\uFEFF/, '')) as unknown);
-  } catch (error) {
-    const reason = error instanceof Error ? error.message.replaceAll(/\s+/g, ' ').slice(0, 120) : 'unknown reason';
-    return fail({ code: 'unreadable', message: `The file is not JSON: ${reason}` });
-  }
-}
-
-/** The document when it is ours and not too new; nothing below its header has been judged. */
-function readDocument(text: string, newest: number): Result<Document> {
-  if (text.length > MAX_PART_BYTES) return tooLarge(text.length);
-  const parsed = parse(text);
-  if (!parsed.ok) return parsed;
-  const document = parsed.value;
-  if (!isDocument(document) || document['format'] !== FORMAT) {
-    const format = isDocument(document) ? document['format'] : document;
-    const message = `The file is JSON but not a part: its format is ${shown(format)}, expected “${FORMAT}”`;
-    return fail({ code: 'not-our-file', message, field: 'format', value: brief(format), limit: FORMAT });
-  }
-  const version = judgeVersion(document['version'], newest);
-  return version ? fail(version) : ok(document);
-}
-
-function isDocument(value: unknown): value is Document {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
-}
-
-function judgeVersion(version: unknown, newest: number): Problem | undefined {
-  const field = 'version';
-  if (version === undefined) {
-    return { code: 'missing-field', message: 'version is missing, expected a whole number', field };
-  }
-  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    const message = `version is ${shown(version)}, expected a whole number from 1`;
-    return { code: 'wrong-type', message, field, value: brief(version) };
-  }
-  if (version > newest) {
-    const message = `The file is version ${version}, made by a newer Bendbook; this one reads up to ${newest} and leaves it untouched`;
-    return { code: 'newer-version', message, field, value: version, limit: newest };
-  }
-  return undefined;
 }

@@ -175,10 +175,11 @@ describe('numbers', () => {
   });
 });
 
-describe('how many', () => {
-  const crowd = <T extends object>(count: number, of: (i: number) => T) =>
-    Array.from({ length: count }, (_, i) => of(i));
+function crowd<T extends object>(count: number, of: (i: number) => T): readonly T[] {
+  return Array.from({ length: count }, (_, i) => of(i));
+}
 
+describe('how many', () => {
   it.each([
     ['nodes', { nodes: crowd(201, (i) => ({ id: `n${i}`, x: i, y: 0 })) }],
     ['members', { members: crowd(201, (i) => ({ ...SOUND.members[0]!, id: `m${i}` })) }],
@@ -274,9 +275,11 @@ describe('pads', () => {
   });
 });
 
-describe('shapes', () => {
-  const shaped = (shape: Shape): Problem => problemOf(withMember({ shape }));
+function shaped(shape: Shape): Problem {
+  return problemOf(withMember({ shape }));
+}
 
+describe('shapes', () => {
   it('of a member from a node to itself, or without length, are refused', () => {
     expect(problemOf(withMember({ to: 'f0' }))).toMatchObject({
       code: 'network-shape',
@@ -320,10 +323,10 @@ describe('shapes', () => {
   });
 
   it('of a spiral that is told its own limit pass', () => {
-    const shape = (turns: number) => ({ kind: 'spiral', centre: { x: 7, y: -3.7 }, turns }) as const;
-    const told = shaped(shape(-1.234)).limit as number;
+    const spiral = { kind: 'spiral', centre: { x: 7, y: -3.7 } } as const;
+    const told = shaped({ ...spiral, turns: -1.234 }).limit as number;
     expect(Math.abs(told + 1.234)).toBeLessThanOrEqual(0.5);
-    expect(problemsOf(withMember({ shape: shape(told) }))).toEqual([]);
+    expect(problemsOf(withMember({ shape: { ...spiral, turns: told } }))).toEqual([]);
   });
 
   it('of a spiral need a centre away from its nodes, and turns', () => {
