@@ -30,7 +30,7 @@ function briefOf(any: Joint, unit: LengthUnit) {
     return undefined;
   };
   const text = kindText(any.family);
-  const template = (any.measuredThickness === undefined ? text.brief : text.measuredBrief) + text.details;
+  const template = (any.measuredThickness === undefined ? text.brief : text.measuredBrief) + text.details(any.movement.drive);
   const parts = briefParts(template, { joint: any, family, unit, put });
   return { family, puts, parts };
 }

@@ -55,6 +55,13 @@ describe('the drawing as markup', () => {
     expect(markupOf(LEAF, 1)).toContain('R\u00a019.6 bent');
   });
 
+  it('draws a leaf that rolls to no arc at rest only, and says so', () => {
+    const pushed = changed(LEAF, { movement: { drive: 'pushed', amount: 3 } });
+    expect(markupOf(pushed, 0)).not.toMatch(/NaN|undefined|Infinity/u);
+    expect(markupOf(pushed, 1)).not.toContain(' bent</text>');
+    expect(markupOf(pushed)).toContain('Moved 3\u00a0mm; it is drawn at rest.');
+  });
+
   it('says what goes wrong in a section that is not whole', () => {
     expect(markupOf(changed(LEAF, { measuredThickness: 0.75 }))).toContain('2 lines, squeezed by 0.09');
     const short = changed(LEAF, { measuredThickness: 0.63, sizes: { length: 4 } });
