@@ -21,7 +21,7 @@ function partsOf(joint: Joint, unit: LengthUnit = 'mm', puts: { next: Joint; sai
   return { brief: briefParts(brief, of), details: briefParts(details(joint.movement.drive), of) };
 }
 
-function said(part: BriefPart): string {
+function spoken(part: BriefPart): string {
   if (part.is === 'text') return part.text;
   const { spec, stop } = part;
   if (part.is === 'value') return `${part.spec.figure}${part.spec.suffix}${stop}`;
