@@ -5,7 +5,7 @@ import { notePlainBending, noteSharpRoot, refuseThinPad } from './commonChecks.t
 import { DEPTH, FILLET, PAD, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { Drive, FlexureFamily } from './family.ts';
 import { FRAME_NOTE } from './frameNote.ts';
-import { PRESSED_FORM, staysByHand } from './toggleHandForms.ts';
+import { staysByHand, TOGGLE_FORMS } from './toggleHandForms.ts';
 import { roofHeight, springThickness, type ToggleSizes } from './toggleSizes.ts';
 
 const PRESSED: Drive = {
@@ -14,7 +14,7 @@ const PRESSED: Drive = {
   min: 0.05,
   max: 100,
   step: 0.1,
-  typical: 12,
+  typical: 15,
   because: 'less is within the play of a print, and more needs links that do not fit a usual plate',
 };
 
@@ -40,7 +40,7 @@ export const toggle: FlexureFamily<ToggleSizes> = {
       min: 1,
       max: 20,
       step: 1,
-      typical: 5,
+      typical: 6,
       because: 'at least one line is laid; more than 20 make a post rather than a spring',
     },
     hinge: {
@@ -48,7 +48,7 @@ export const toggle: FlexureFamily<ToggleSizes> = {
       min: 0.5,
       max: 30,
       step: 0.5,
-      typical: 3,
+      typical: 5,
       because: 'a shorter neck is no longer than it is thick, a longer one bows out under the thrust',
     },
     link: {
@@ -56,7 +56,7 @@ export const toggle: FlexureFamily<ToggleSizes> = {
       min: 5,
       max: 120,
       step: 1,
-      typical: 30,
+      typical: 40,
       because: 'a shorter link is no stiffer than its necks, a longer one does not fit a usual plate',
     },
     incline: {
@@ -64,7 +64,7 @@ export const toggle: FlexureFamily<ToggleSizes> = {
       min: radians(3),
       max: radians(40),
       step: radians(1),
-      typical: radians(14),
+      typical: radians(12),
       because: 'a flatter roof has no hump to speak of, a steeper one bends its necks too far',
     },
     spring: {
@@ -72,7 +72,7 @@ export const toggle: FlexureFamily<ToggleSizes> = {
       min: 3,
       max: 120,
       step: 0.5,
-      typical: 18,
+      typical: 20,
       because: 'a shorter leaf is a post, a longer one does not fit a usual plate',
     },
     depth: DEPTH,
@@ -118,7 +118,7 @@ export const toggle: FlexureFamily<ToggleSizes> = {
 
   root: ({ fillet, pad }) => ({ fillet, shoulder: pad }),
 
-  handForms: [PRESSED_FORM],
+  handForms: TOGGLE_FORMS,
 };
 
 /** How far past the mirror image of the roof links and necks still need room. */
