@@ -30,7 +30,7 @@ function spoken(part: BriefPart): string {
 
 const read = (parts: readonly BriefPart[]) =>
   parts
-    .map(said)
+    .map(spoken)
     .join('')
     .replaceAll(/[\u00a0\u2009]/g, ' ');
 
