@@ -1,0 +1,159 @@
+import type { PathAnswer } from '../beam/answer.ts';
+import { checkModel } from '../beam/checkModel.ts';
+import type { BeamModel } from '../beam/model.ts';
+import { followPath, takenPath, type SolveAsked } from '../beam/solve.ts';
+import { spatialStiffness, type SpatialStiffness } from '../beam/spatialStiffness.ts';
+import { widthRatio } from '../closedForms/leafTorque.ts';
+import type { FlexureNetwork } from '../flexures/network.ts';
+import { mechanicsOf } from '../flexures/networks.ts';
+import { gapFinder, type GapFinder } from '../geometry/gaps.ts';
+import { ok, type Result } from '../result.ts';
+import { asRad } from '../units.ts';
+import { handResponse } from './response.ts';
+import type { Solved, SolvedPath } from './solved.ts';
+import type { Understood } from './understand.ts';
+
+/** Points told up to the wanted amount, and beyond it. */
+const PARTS = { wanted: 24, beyond: 12 } as const;
+/** Curves of effort go on to the family's reach, but not past so many times what is asked, and always a little past it. */
+const AT_MOST = 5;
+const A_LITTLE_PAST = 1.25;
+
+/** How a joint is solved: with how many points, and whether shapes and what is beyond the wanted amount are needed. */
+export interface SolveDetail extends Pick<SolveAsked, 'cancelled' | 'accuracy'> {
+  /** Points up to the wanted amount; 24 when left out. */
+  readonly parts?: number;
+  /** False for a search, where only strain and effort up to the wanted amount are asked for. */
+  readonly whole?: boolean;
+}
+
+/**
+ * How a joint moves, by the solver: effort, energy, stability, strain and shape all along its way, and how its moving
+ * pad resists everything else.
+ *
+ * Solved for a modulus of 1 MPa: efforts and energies scale with the modulus, strains and shapes do not depend on it.
+ *
+ * Problems: those of `checkModel`, which a joint whose sizes have been checked does not have.
+ *
+ * @param understood - a checked joint [-]
+ * @param detail - how much of the answer is needed [-]
+ * @returns paths with amounts [rad] or [mm], efforts per MPa [mm³] or [mm²], strains as fractions
+ *
+ * Source: reissner-rod, unit-load-method, wide-strip.
+ */
+export function solveJoint(understood: Understood, detail: SolveDetail = {}): Result<Solved> {
+  const { joint, family, section, sizes } = understood;
+  const { drive, amount, ways } = joint.movement;
+  const mechanics = mechanicsOf(family.id);
+  const poisson = understood.filament.properties.poissonsRatio.typical;
+  const reach = Math.min(AT_MOST * amount, mechanics.reach(sizes, section.thickness, drive));
+  const end = detail.whole === false ? amount : Math.max(A_LITTLE_PAST * amount, reach);
+  const narrow = mechanics.network(sizes, section.thickness, { drive, amount: end, widthRatio: 1 });
+  const checked = checkModel(modelOf(narrow, poisson));
+  if (!checked.ok) return checked;
+  const ratio = ratioFor(understood, narrow, poisson);
+  const asked = (to: number) => ({ drive, amount: to, widthRatio: ratio });
+  const network = mechanics.network(sizes, section.thickness, asked(end));
+  const follow = (to: number) =>
+    followWay(modelOf(mechanics.network(sizes, section.thickness, asked(to)), poisson), network, to, amount, detail);
+  const forward = follow(end);
+  const back = ways === 'both ways' ? follow(-end) : undefined;
+  return ok({
+    amount,
+    forward: forward.path,
+    ...(back ? { back: back.path } : {}),
+    network,
+    poisson,
+    widthRatio: ratio,
+    stiffness: times(spatialStiffness(modelOf(network, poisson), network.moving), network.alike),
+    error: forward.answer.error,
+  });
+}
+
+function modelOf({ model }: FlexureNetwork, poisson: number): BeamModel {
+  return { ...model, modulus: 1, poisson };
+}
+
+/**
+ * Factor on the bending stiffness of its strips because they are wide, as for one leaf of the shortest member's length
+ * that is bent as far as the hand form says.
+ */
+function ratioFor(understood: Understood, { model }: FlexureNetwork, poisson: number): number {
+  const { joint, family, section, sizes } = understood;
+  const { drive, amount } = joint.movement;
+  const { nominalStrain } = handResponse({ family, drive, sizes, thickness: section.thickness, amount });
+  const place = new Map(model.nodes.map((node) => [node.id, node] as const));
+  const chords = model.members.map(({ from, to }) => {
+    const [a, b] = [place.get(from), place.get(to)];
+    return a && b ? Math.hypot(b.x - a.x, b.y - a.y) : Number.POSITIVE_INFINITY;
+  });
+  const length = Math.min(...chords);
+  const arc = asRad((2 * nominalStrain * length) / section.thickness);
+  return Number.isFinite(length) ? widthRatio(section.width, length, section.thickness, arc, poisson) : 1;
+}
+
+function followWay(
+  model: BeamModel,
+  network: FlexureNetwork,
+  end: number,
+  amount: number,
+  { parts = PARTS.wanted, whole = true, ...rest }: SolveDetail,
+): { readonly path: SolvedPath; readonly answer: PathAnswer } {
+  const answer = followPath(model, { ...rest, shares: sharesTo(amount / Math.abs(end), parts, whole), shapes: whole });
+  return { path: pathOf(answer, network, end, whole), answer };
+}
+
+/** Shares up to the wanted amount in equal parts, then on to the end. */
+function sharesTo(wanted: number, parts: number, whole: boolean): readonly number[] {
+  const even = (from: number, to: number, count: number) =>
+    Array.from({ length: count }, (_, i) => from + ((to - from) * (i + 1)) / count);
+  return [...even(0, wanted, parts), ...(whole && wanted < 1 ? even(wanted, 1, PARTS.beyond) : [])];
+}
+
+function pathOf(answer: PathAnswer, network: FlexureNetwork, end: number, whole: boolean): SolvedPath {
+  const taken = takenPath(answer);
+  const { alike } = network;
+  // Work per share over the way to the end is the effort; that of a movement the other way is counted along it.
+  const effort = (perShare: number) => (alike * perShare) / end;
+  const gapOf: GapFinder | undefined =
+    whole && taken.shapes[0] ? gapFinder(network.model, network.bodies, taken.shapes[0]) : undefined;
+  const points = taken.points.map((point, i) => {
+    const shapes = taken.shapes[i] ?? [];
+    const gap = gapOf?.(shapes, point.poses);
+    return {
+      amount: end * point.share,
+      effort: effort(point.effort),
+      energy: alike * point.energy,
+      unstableWays: point.unstableWays,
+      unstableFree: point.unstableFree,
+      peak: point.peak,
+      peakWithin: point.peakWithin,
+      peakAtEnds: point.peakAtEnds,
+      poses: point.poses,
+      shapes,
+      residual: point.residual,
+      ...(gap ? { gap } : {}),
+    };
+  });
+  const events = taken.events.map(({ share, ...event }) => ({
+    ...event,
+    amount: end * share,
+    effort: effort(event.effort),
+    energy: alike * event.energy,
+  }));
+  const stopped = answer.second ? answer.second.path.stopped : answer.stopped;
+  return {
+    points,
+    events,
+    ...(stopped ? { stopped } : {}),
+    ...(answer.second
+      ? { leaves: { amount: end * answer.second.leaves, imperfection: answer.second.imperfection } }
+      : {}),
+  };
+}
+
+function times({ matrix, free, held }: SpatialStiffness, alike: number): SpatialStiffness {
+  const scaled = <T extends Readonly<Record<string, number>>>(six: T): T =>
+    Object.fromEntries(Object.entries(six).map(([name, k]) => [name, alike * k])) as T;
+  return { matrix: matrix.map((row) => row.map((k) => alike * k)), free: scaled(free), held: scaled(held) };
+}
