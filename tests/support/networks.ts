@@ -24,7 +24,7 @@ export function faultsOf({ family }: Kind, sizes: Sizes, network: FlexureNetwork
   ];
 }
 
-function drivenFaults({ model, driven, moving, alike }: FlexureNetwork): readonly string[] {
+export function drivenFaults({ model, driven, moving, alike }: FlexureNetwork): readonly string[] {
   const pads = new Set(model.pads.map(({ id }) => id));
   const motion = model.motions.find(({ at }) => at === driven.at);
   return [
@@ -52,7 +52,7 @@ function bodyFaults({ model, bodies }: FlexureNetwork): readonly string[] {
   ];
 }
 
-function isClosed({ start, pieces }: Path): boolean {
+export function isClosed({ start, pieces }: Path): boolean {
   const last = pieces.at(-1)?.to;
   return last !== undefined && distance(start, last) < 1e-9;
 }
@@ -67,7 +67,7 @@ function isOn(path: Path, point: Point): boolean {
 }
 
 /** A dimension names a size, and measures what that size is. */
-function dimensionFaults(
+export function dimensionFaults(
   family: FlexureFamily,
   sizes: Sizes,
   { model }: FlexureNetwork,

@@ -90,7 +90,7 @@ export const snapArch: FlexureFamily<SnapArchSizes> = {
   drives: [PRESSED, GUIDED],
 
   check: (sizes, thickness, { lineWidth }) => {
-    const wide = refuseWideBlock(sizes, thickness);
+    const wide = [...refuseWideBlock(sizes, thickness), ...refuseTightCrown(sizes, thickness)];
     if (wide.length > 0) return wide;
     return [
       ...refuseNarrowBlock(sizes),
@@ -127,6 +127,22 @@ function refuseWideBlock(sizes: SnapArchSizes, thickness: Mm): readonly Problem[
       field: 'sizes.span',
       value: span,
       limit: least,
+    },
+  ];
+}
+
+/** A crown, R = L²/(2π²·h), tighter than twice the thickness is a fold and no leaf. */
+function refuseTightCrown(sizes: SnapArchSizes, thickness: Mm): readonly Problem[] {
+  const { rise } = sizes;
+  const limit = flexing(sizes) ** 2 / (4 * Math.PI ** 2 * thickness);
+  if (rise <= limit * (1 + 1e-9)) return [];
+  return [
+    {
+      code: 'no-room',
+      message: `A rise of ${plain(rise)} mm bends the crown tighter than twice the ${plain(thickness)} mm of the arch; make it at most ${plain(limit)} mm, or the span longer`,
+      field: 'sizes.rise',
+      value: rise,
+      limit,
     },
   ];
 }

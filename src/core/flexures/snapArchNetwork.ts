@@ -81,7 +81,7 @@ function frameOutline(sizes: SnapArchSizes, thickness: Mm): Path {
   const { span, rise, fillet, apart, arches } = sizes;
   const wall = padLength(thickness);
   const top = (arches === 1 ? 0 : apart) + thickness / 2 + fillet + 1;
-  const floor = -PAST_MIRRORED * rise + rise - thickness / 2 - 1;
+  const floor = -Math.max((PAST_MIRRORED - 1) * rise, fillet) - thickness / 2 - 1;
   const [left, right] = [-fillet, span + fillet];
   const leftRoots = levels(sizes).flatMap((level) => rootOnWall(left, 0, level, thickness, fillet));
   const rightRoots = levels(sizes).flatMap((level) => rootOnWall(right, span, level, thickness, fillet));

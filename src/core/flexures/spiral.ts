@@ -1,29 +1,13 @@
-import { bendingStrain } from '../closedForms/leafBending.ts';
-import { spiralLength } from '../closedForms/spiralArm.ts';
 import { thicknessOfLines } from '../print/wholeLines.ts';
 import { plain, type Problem } from '../problems.ts';
-import { asRad, radians, type Mm } from '../units.ts';
+import { radians, type Mm } from '../units.ts';
 import { notePlainBending, noteSharpRoot } from './commonChecks.ts';
 import { DEPTH, FILLET } from './commonSizes.ts';
-import type { Drive, FlexureFamily, HandForm } from './family.ts';
+import type { Drive, FlexureFamily } from './family.ts';
 import { judgeRoom } from './roomChecks.ts';
+import { SPIRAL_FORMS } from './spiralHandForms.ts';
+import { armLength, type SpiralSizes } from './spiralSizes.ts';
 import { wallShoulder } from './wall.ts';
-
-export type SpiralSizes = {
-  /** Lines across each arm. */
-  readonly lines: number;
-  /** Arms, evenly spaced round the hub. */
-  readonly arms: number;
-  /** Diameter at which the middle lines of the arms leave the hub. */
-  readonly hub: Mm;
-  /** Diameter at which they end in the ring. */
-  readonly ring: Mm;
-  /** Turns of each arm from hub to ring. */
-  readonly turns: number;
-  /** Width out of the plane of the spiral. */
-  readonly depth: Mm;
-  readonly fillet: Mm;
-};
 
 const CENTRED: Drive = {
   id: 'centred',
@@ -117,34 +101,8 @@ export const spiral: FlexureFamily<SpiralSizes> = {
   /** Arms leave at a slant, nearly along hub and ring; the root is taken as one square to a thick wall. */
   root: ({ fillet }, thickness) => ({ fillet, shoulder: wallShoulder(thickness, fillet) }),
 
-  handForms: [
-    ...manyTurns(CENTRED.id),
-    ...manyTurns(TURNED.id),
-    {
-      drive: TURNED.id,
-      source: 'spiral-arm',
-      appliesTo: ({ arms }) => arms === 1,
-      peakStrain: evenStrain,
-      effort: evenTorque,
-      rel: 1e-6,
-      because:
-        'a pure moment on a hub that may wander is the same all along a single arm, whatever its turns; only round-off differs',
-    },
-  ],
+  handForms: SPIRAL_FORMS,
 };
-
-/**
- * Length of each arm.
- *
- * @param sizes - hub and ring [mm], turns [-]
- * @returns length along the middle line [mm]
- *
- * Source: spiral-arm.
- * @example armLength({ hub: 6, ring: 30, turns: 2 }) // → 113.860127
- */
-export function armLength({ hub, ring, turns }: Pick<SpiralSizes, 'hub' | 'ring' | 'turns'>): Mm {
-  return spiralLength(hub / 2, ring / 2, turns);
-}
 
 /**
  * Room between neighbouring arms as printed, where it is least: at the hub.
@@ -165,43 +123,6 @@ export function roomBetweenArms({ arms, hub, ring, turns }: SpiralSizes, thickne
   const a = (ring - hub) / (4 * Math.PI * turns);
   const r = hub / 2;
   return (2 * Math.PI * a * r) / (arms * Math.hypot(r, a)) - thickness;
-}
-
-function evenStrain(sizes: SpiralSizes, thickness: Mm, amount: number): number {
-  return bendingStrain(thickness, armLength(sizes), asRad(amount));
-}
-
-/** K = arms·E·I/L. */
-function evenTorque(sizes: SpiralSizes, thickness: Mm, amount: number): number {
-  return (sizes.arms * sizes.depth * thickness ** 3 * amount) / (12 * armLength(sizes));
-}
-
-/** Where the form of even bending holds: up to so far, and from so many turns for the strain and for the torque. */
-const EVEN = { turn: Math.PI, strainFrom: 6, torqueFrom: 3 };
-
-/** With several arms the hub stays in the middle by itself, and both drives are one. */
-function manyTurns(drive: string): readonly HandForm<SpiralSizes>[] {
-  return [
-    {
-      drive,
-      source: 'spiral-arm',
-      appliesTo: ({ turns }, _, amount) => turns >= EVEN.strainFrom && amount <= EVEN.turn,
-      peakStrain: evenStrain,
-      effort: evenTorque,
-      rel: 0.2,
-      because:
-        'a hub kept central bends its arms unevenly: from six turns on, up to half a turn, the peak is 3 to 20 % over the even strain (arms solved as unstretched curves, hub to ring 1:1.4 to 1:20)',
-    },
-    {
-      drive,
-      source: 'spiral-arm',
-      appliesTo: ({ turns }, _, amount) => turns >= EVEN.torqueFrom && amount <= EVEN.turn,
-      effort: evenTorque,
-      rel: 0.06,
-      because:
-        'from three turns on, up to half a turn, the torque is at most 6 % over arms·E·I/L (arms solved as unstretched curves, hub to ring 1:1.4 to 1:20)',
-    },
-  ];
 }
 
 /** A hub no thicker than twice its arms bends along with them. */

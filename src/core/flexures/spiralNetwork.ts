@@ -4,7 +4,7 @@ import { radians, type Mm } from '../units.ts';
 import { hold, modelOf } from './commonNetwork.ts';
 import { padLength } from './commonSizes.ts';
 import type { Dimension, FlexureNetwork, Mechanics, NetworkAsked } from './network.ts';
-import { armLength, type SpiralSizes } from './spiral.ts';
+import { armLength, type SpiralSizes } from './spiralSizes.ts';
 
 const CENTRE: Point = { x: 0, y: 0 };
 
