@@ -19,6 +19,7 @@ const ALL_BUT_DESIGN = [
   'geometry',
   'print',
   'material',
+  'beam',
   'closedForms',
   'flexures',
   'strength',
@@ -28,12 +29,15 @@ const ALL_BUT_DESIGN = [
 const RULES: Readonly<Record<string, Rule>> = {
   'core/base': pure(),
   'core/numeric': pure('base'),
-  'core/geometry': pure('base', 'numeric'),
+  // Cutting and offsetting polygons is a job that the library does better than we would.
+  'core/geometry': { ...pure('base', 'numeric'), packages: ['clipper2-ts'] },
   'core/print': pure('base'),
   'core/material': pure('base', 'numeric'),
   // Never `beam`: the hand formulas must stay independent of the solver they check.
   'core/closedForms': pure('base', 'numeric'),
-  'core/flexures': pure('base', 'geometry', 'print', 'closedForms'),
+  // Sees widths, thicknesses and a modulus: never a material, a print profile or a family.
+  'core/beam': pure('base', 'numeric', 'geometry'),
+  'core/flexures': pure('base', 'geometry', 'print', 'beam', 'closedForms'),
   'core/strength': pure('base', 'numeric', 'material'),
   'core/life': pure('base', 'numeric', 'material'),
   'core/design': pure(...ALL_BUT_DESIGN),
@@ -118,6 +122,35 @@ describe('the import table', () => {
   it('has a row for every folder, and a folder for every row', () => {
     const used = new Set(files.map(({ path }) => folderOf(path)));
     expect(Object.keys(RULES).filter((folder) => !used.has(folder))).toEqual([]);
+  });
+});
+
+/** Files that come with a file at once: what it imports by name, and so on. Types are gone by then. */
+function loadedWith(path: string, texts: ReadonlyMap<string, string>, seen = new Set<string>()): ReadonlySet<string> {
+  if (seen.has(path)) return seen;
+  seen.add(path);
+  const code = withoutComments(texts.get(path) ?? '');
+  const named = code.matchAll(/\b(?:import|export)\s(?!type\b)[^'"`;()]*?\bfrom\s*['"]([^'"]+)['"]/g);
+  for (const [, specifier = ''] of named) {
+    if (specifier.startsWith('.')) loadedWith(posix.join(posix.dirname(path), specifier), texts, seen);
+    else seen.add(specifier);
+  }
+  return seen;
+}
+
+describe('what the first screen loads', () => {
+  const texts = new Map(sourceFiles().map(({ path, text }) => [path, text]));
+
+  it('is far from the packages that are loaded when they are first needed', () => {
+    const first = loadedWith('main.tsx', texts);
+    expect(first.size).toBeGreaterThan(50);
+    expect(first.has('react')).toBe(true);
+    expect(['clipper2-ts', '@tarikjabiri/dxf', 'mathjs/number'].filter((name) => first.has(name))).toEqual([]);
+  });
+
+  it('would be seen to hold one of them', () => {
+    const drawn = loadedWith('core/geometry/unionOutline.ts', texts);
+    expect(drawn.has('clipper2-ts')).toBe(true);
   });
 });
 

@@ -8,14 +8,18 @@ import { asRad } from '../units.ts';
 import { allowablesOf, limitsOf } from './allowables.ts';
 import type { Assessment, Travel } from './assessment.ts';
 import { effortAnswer } from './effortAnswer.ts';
+import { feelOf } from './feel.ts';
 import { fitNotes, fitOf } from './fit.ts';
 import type { Joint } from './joint.ts';
 import { overBendOf } from './overBend.ts';
-import { handResponse, isExactByHand, type Asked, type Response } from './response.ts';
+import { askedOf, byHand, isExactByHand, type Respond } from './response.ts';
 import { strainAnswer } from './strainAnswer.ts';
 import { understand, type Understood } from './understand.ts';
 import { usageNotes } from './usageNotes.ts';
 import { lifeGrade, verdictOf } from './verdict.ts';
+
+/** What assesses a joint: `assess` by hand forms, or with the solver's answer. */
+export type Judge = (joint: Joint) => Result<Assessment>;
 
 /**
  * Everything the tool says about one joint. Read this function first: it is the whole argument,
@@ -24,12 +28,12 @@ import { lifeGrade, verdictOf } from './verdict.ts';
  * Problems: those of `understand`. Whatever deserves caution comes back as notes of the assessment.
  *
  * @param joint - one flexure with its movement and print profile [-]
- * @param answer - what the solver answers of its mechanics [-]; hand forms until there is one
+ * @param respond - what answers its mechanics: hand forms at once, or the solver [-]
  * @returns strains as fractions, effort [N·mm] or [N], amounts [rad] or [mm], life in cycles, limits, verdict
  *
  * Source: plane-bending, wide-strip, roark-17.1, elastic-plastic, strain-life.
  */
-export function assess(joint: Joint, answer?: Response): Result<Assessment> {
+export function assess(joint: Joint, respond: Respond = byHand): Result<Assessment> {
   const checked = understand(joint);
   if (!checked.ok) return checked;
   const understood = checked.value;
@@ -37,10 +41,11 @@ export function assess(joint: Joint, answer?: Response): Result<Assessment> {
   const { movement } = joint;
 
   const { thickness } = section;
-  const asked = { family, drive: movement.drive, sizes, thickness, amount: movement.amount };
-  const response = answer ?? handResponse(asked);
+  const answered = respond(understood);
+  if (!answered.ok) return answered;
+  const response = answered.value;
   const fit = fitOf(understood);
-  const { strain, notes: strainNotes } = strainAnswer(understood, response.nominalStrain);
+  const { strain, notes: strainNotes } = strainAnswer(understood, response);
   const effort = effortAnswer(understood, response);
   const set = setAfterOneBend(strain.nominal, effort.modulus, filament.properties.yieldStress.typical);
   const left = set.fraction * movement.amount;
@@ -69,15 +74,16 @@ export function assess(joint: Joint, answer?: Response): Result<Assessment> {
     sideBySide: understood.sideBySide,
     amountEach: understood.amountEach,
     estimate: !response.exact,
+    ...(response.solved ? { solved: response.solved } : {}),
     fit,
     strain,
     effort,
     set: { amount: left, fraction: set.fraction },
-    overBend: overBendOf(movement.amount, strain, limits, set.kappaRatio),
-    travel: travelOf(understood, asked),
+    overBend: overBendOf(movement.amount, strain, limits, set.kappaRatio, response.solved),
+    travel: travelOf(understood),
     life,
     allowables,
-    verdict: verdictOf(life, allowables, fit, movement),
+    verdict: verdictOf(life, allowables, fit, movement, feelOf(movement, effort, response.solved)),
     provenance: {
       // The factor at the root rests on a notch sensitivity that nobody has measured.
       strain: strain.rootFactor > 1 ? NOTCH_SENSITIVITY.provenance.kind : 'computed',
@@ -88,6 +94,7 @@ export function assess(joint: Joint, answer?: Response): Result<Assessment> {
     },
     notes: [
       ...checked.notes,
+      ...answered.notes,
       ...strainNotes,
       ...fitNotes(understood, fit),
       ...usageNotes(understood, strain.peak, left),
@@ -99,8 +106,9 @@ export function assess(joint: Joint, answer?: Response): Result<Assessment> {
  * Where the moving root goes when one flexure is rolled to an arc: a kind that is drawn straight from 0 to its length
  * and that the hand form of a turn answers exactly.
  */
-function travelOf({ family, drive, length, amountEach }: Understood, asked: Asked): Travel | undefined {
-  if (!isExactByHand(asked) || drive.measure !== 'turn' || family.outline === undefined) return undefined;
+function travelOf(understood: Understood): Travel | undefined {
+  const { family, drive, length, amountEach } = understood;
+  if (!isExactByHand(askedOf(understood)) || drive.measure !== 'turn' || family.outline === undefined) return undefined;
   const angle = asRad(amountEach);
   const tip = rolledTip(length, angle);
   return { radius: length / angle, inward: length - tip.x, upward: tip.y };

@@ -4,6 +4,7 @@ import type { Filament, Provenance, ProvenanceKind } from '../material/types.ts'
 import type { Problem } from '../problems.ts';
 import type { Mm, MPa } from '../units.ts';
 import type { Joint } from './joint.ts';
+import type { Solved } from './solved.ts';
 
 /** `beyond`: more cycles are wanted than anyone has counted, so neither pass nor fail can be said. */
 export type Grade = 'pass' | 'caution' | 'fail' | 'beyond';
@@ -25,8 +26,18 @@ export interface Allowable {
   readonly provenance: Provenance;
 }
 
-/** Why the verdict is what it is: an allowable, the chance of reaching the wanted cycles, or how the section prints. */
-export type VerdictReason = AllowableName | 'life' | 'printing' | 'within all limits' | 'beyond data' | 'first flex';
+/** Why the verdict is what it is: an allowable, the chance of reaching the wanted cycles, how the section prints, or how it moves. */
+export type VerdictReason =
+  | AllowableName
+  | 'life'
+  | 'printing'
+  | 'within all limits'
+  | 'beyond data'
+  | 'first flex'
+  | 'effort'
+  | 'stays'
+  | 'comes back'
+  | 'touches';
 
 export interface Verdict {
   readonly grade: Grade;
@@ -124,6 +135,8 @@ export interface Assessment {
   readonly amountEach: number;
   /** The figures are those of a form that only estimates them; the solver has not answered. */
   readonly estimate: boolean;
+  /** The whole way, where the solver was asked. */
+  readonly solved?: Solved;
   readonly fit: Fit;
   readonly strain: StrainAnswer;
   readonly effort: EffortAnswer;

@@ -4,7 +4,7 @@ import { isAsked } from '../flexures/drives.ts';
 import type { Parameter } from '../flexures/family.ts';
 import { asRad, degrees, radians } from '../units.ts';
 import type { Assessment } from './assessment.ts';
-import { assess } from './assess.ts';
+import type { Judge } from './assess.ts';
 import type { Joint } from './joint.ts';
 import type { RemedyKind } from './remedy.ts';
 import { scaleJoint, scaleToWhole } from './scalePart.ts';
@@ -18,7 +18,7 @@ export interface Change {
 }
 
 /** Proposes changes of one kind, gentlest first; none where the kind cannot help. */
-export type Proposer = (a: Assessment) => readonly Change[];
+export type Proposer = (a: Assessment, judge: Judge) => readonly Change[];
 
 /** A line set narrower than this share of the nozzle is stretched thin (common practice, no source). */
 const NARROWEST_SHARE = 0.9;
@@ -34,14 +34,14 @@ function withSize(joint: Joint, name: string, value: number): Joint {
   return { ...joint, sizes: { ...joint.sizes, [name]: value } };
 }
 
-function passes(joint: Joint): boolean {
-  const tried = assess(joint);
+function passes(joint: Joint, judge: Judge): boolean {
+  const tried = judge(joint);
   return tried.ok && tried.value.verdict.grade === 'pass';
 }
 
 /** The first of these that passes, else the last that can be assessed: as far as this kind goes. */
-function firstThatPasses(kind: RemedyKind, candidates: readonly Joint[]): readonly Change[] {
-  const after = candidates.find(passes) ?? candidates.at(-1);
+function firstThatPasses(kind: RemedyKind, candidates: readonly Joint[], judge: Judge): readonly Change[] {
+  const after = candidates.find((joint) => passes(joint, judge)) ?? candidates.at(-1);
   return after === undefined ? [] : [{ kind, after }];
 }
 
@@ -57,17 +57,17 @@ const lengthen: Proposer = (a) => {
   return length > a.length ? [{ kind: 'lengthen', after: withSize(a.joint, roles.length, length) }] : [];
 };
 
-const fewerLines: Proposer = (a) => {
+const fewerLines: Proposer = (a, judge) => {
   const count = a.section.count - 1;
   if (count < 1) return [];
-  const most = mostCount(a.joint, count);
+  const most = mostCount(a.joint, count, judge);
   return [{ kind: 'fewer lines', after: withCount(a.joint, most ?? count) }];
 };
 
 const moreLines: Proposer = (a) =>
   a.section.count === 1 ? [{ kind: 'more lines', after: withCount(a.joint, 2) }] : [];
 
-const narrowerLine: Proposer = (a) => {
+const narrowerLine: Proposer = (a, judge) => {
   if (a.section.countOf !== 'lines' || a.joint.measuredThickness !== undefined) return [];
   const { profile } = a.joint;
   const narrowest = Math.max(NARROWEST_SHARE * profile.nozzle, profile.layerHeight);
@@ -77,7 +77,7 @@ const narrowerLine: Proposer = (a) => {
     ...a.joint,
     profile: { ...profile, lineWidth: Number(width.toFixed(4)) },
   }));
-  return firstThatPasses('line width', candidates);
+  return firstThatPasses('line width', candidates, judge);
 };
 
 const wholeByLineWidth: Proposer = (a) => {
@@ -98,7 +98,7 @@ const wholeByLineWidth: Proposer = (a) => {
   );
 };
 
-const share: Proposer = (a) => {
+const share: Proposer = (a, judge) => {
   const { roles, parameters } = familyOf(a.joint);
   const { inRow } = roles;
   if (inRow === undefined || !isAsked(parameters[inRow] as Parameter, a.drive.id)) return [];
@@ -106,10 +106,11 @@ const share: Proposer = (a) => {
   return firstThatPasses(
     'share the angle',
     counts.map((count) => withSize(a.joint, inRow, count)),
+    judge,
   );
 };
 
-const largerFillet: Proposer = (a) => {
+const largerFillet: Proposer = (a, judge) => {
   const name = familyOf(a.joint).roles.fillet;
   if (name === undefined || a.padThickness === undefined) return [];
   const room = (a.padThickness - a.section.thickness) / 2;
@@ -118,6 +119,7 @@ const largerFillet: Proposer = (a) => {
   return firstThatPasses(
     'larger fillet',
     fillets.filter((fillet) => fillet <= room).map((fillet) => withSize(a.joint, name, Number(fillet.toFixed(3)))),
+    judge,
   );
 };
 

@@ -7,6 +7,7 @@ import type { Mm } from '../units.ts';
 import type { Assessment } from './assessment.ts';
 import { effortBeyondYield } from './effortAnswer.ts';
 import { handResponse, type Asked } from './response.ts';
+import { readAt, strainsUpTo } from './solvedPath.ts';
 import { rootOf } from './strainAnswer.ts';
 
 /** What a curve may vary while everything else of the joint stays. Length [mm], count of lines or layers, amount [rad] or [mm]. */
@@ -47,7 +48,9 @@ function askedFor(a: Assessment, { length, count, amount }: Variation): Asked {
  */
 export function peakStrainFor(a: Assessment, change: Variation): number {
   const asked = askedFor(a, change);
-  const { nominalStrain } = handResponse(asked);
+  // A hand form that only estimates is held to the solver's figure for the joint as it is.
+  const known = a.solved ? a.strain.nominal / handResponse(askedFor(a, {})).nominalStrain : 1;
+  const nominalStrain = known * handResponse(asked).nominalStrain;
   if (change.count === undefined) return nominalStrain * a.strain.rootFactor;
   return nominalStrain * rootOf(familyOf(a.joint), a.sizes, asked.thickness).factor;
 }
@@ -168,11 +171,20 @@ export function effortAt(
   a: Assessment,
   amount: number,
 ): { readonly typical: number; readonly low: number; readonly high: number } {
-  const { nominalStrain, effort: perModulus } = handResponse(askedFor(a, { amount }));
+  const { nominalStrain, effort: perModulus } = mechanicsAt(a, amount);
   const yieldStress = a.filament.properties.yieldStress.typical;
-  const effort = (modulus: number) =>
-    effortBeyondYield(a.effort.widthRatio * modulus * perModulus, (nominalStrain * modulus) / yieldStress);
+  const effort = (modulus: number) => effortBeyondYield(modulus * perModulus, (nominalStrain * modulus) / yieldStress);
   return { typical: effort(a.effort.modulus), low: effort(a.effort.modulusLow), high: effort(a.effort.modulusHigh) };
+}
+
+/** Nominal strain and effort per MPa at an amount: on the solved way where there is one, else by hand form. */
+function mechanicsAt(a: Assessment, amount: number): { readonly nominalStrain: number; readonly effort: number } {
+  if (a.solved) {
+    const { within, atRoots } = strainsUpTo(a.solved, amount);
+    return { nominalStrain: Math.max(within, atRoots), effort: readAt(a.solved, amount).effort };
+  }
+  const { nominalStrain, effort } = handResponse(askedFor(a, { amount }));
+  return { nominalStrain, effort: a.effort.widthRatio * effort };
 }
 
 /** Counts that a curve shows beside the joint's own: the common ones, as even counts are whole contours. */

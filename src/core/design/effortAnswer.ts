@@ -37,23 +37,24 @@ export function effortBeyondYield(elastic: number, kappaRatio: number): number {
  * Source: plane-bending, wide-strip.
  */
 export function effortAnswer(understood: Understood, response: Response): EffortAnswer {
-  const { joint, drive, filament, section, length, acrossLayers } = understood;
+  const { drive, filament, section, length, acrossLayers } = understood;
   const { nominalStrain } = response;
   const quantity = bendingModulus(filament, acrossLayers);
   const poisson = filament.properties.poissonsRatio.typical;
   const arc = asRad((2 * nominalStrain * length) / section.thickness);
-  const ratio = widthRatio(section.width, length, section.thickness, arc, poisson);
+  const ratio = response.widthRatio ?? widthRatio(section.width, length, section.thickness, arc, poisson);
   const yieldStress = filament.properties.yieldStress.typical;
   const modulusLow = quantity.low ?? quantity.typical;
   const modulusHigh = quantity.high ?? quantity.typical;
-  const elastic = (modulus: number) => ratio * modulus * response.effort;
+  const narrow = response.widthRatio === undefined ? ratio : 1;
+  const elastic = (modulus: number) => narrow * modulus * response.effort;
   const effortFor = (modulus: number) => effortBeyondYield(elastic(modulus), (nominalStrain * modulus) / yieldStress);
   return {
     measure: drive.measure,
     effort: effortFor(quantity.typical),
     low: effortFor(modulusLow),
     high: effortFor(modulusHigh),
-    stiffness: elastic(quantity.typical) / joint.movement.amount,
+    stiffness: narrow * quantity.typical * response.stiffness,
     modulus: quantity.typical,
     modulusLow,
     modulusHigh,

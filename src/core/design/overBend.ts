@@ -1,5 +1,7 @@
 import type { OverBend, StrainAnswer } from './assessment.ts';
 import type { Limits } from './allowables.ts';
+import type { Solved } from './solved.ts';
+import { amountAtStrain } from './solvedPath.ts';
 
 /**
  * How far the joint may be bent before each limit, and where a hard stop should hold it.
@@ -12,15 +14,23 @@ import type { Limits } from './allowables.ts';
  * @param strain - strain at that amount [-]
  * @param limits - what the filament may see [-]
  * @param setRatio - k of section set at the wanted amount: curvature over curvature at yield stress [-], > 0
+ * @param solved - the whole way, where the solver was asked: limits are then looked up on it [-]
  * @returns amounts of the whole joint [rad] or [mm]
  *
  * Source: plane-bending, elastic-plastic.
  */
-export function overBendOf(amount: number, strain: StrainAnswer, limits: Limits, setRatio: number): OverBend {
-  const at = (limit: number) => (amount * limit) / strain.peak;
+export function overBendOf(
+  amount: number,
+  strain: StrainAnswer,
+  limits: Limits,
+  setRatio: number,
+  solved?: Solved,
+): OverBend {
+  const at = (limit: number) =>
+    solved ? amountAtStrain(solved, limit, strain.rootFactor) : (amount * limit) / strain.peak;
   const atSingle = at(limits.single.value);
   return {
-    atSet: amount / setRatio,
+    atSet: solved ? at(strain.peak / setRatio) : amount / setRatio,
     atSingle,
     atYield: at(limits.yield.value),
     atBreak: at(limits.break.value),

@@ -1,15 +1,30 @@
 import type { FlexureFamily, HandForm, Sizes } from '../flexures/family.ts';
+import { ok, type Result } from '../result.ts';
 import type { Mm } from '../units.ts';
+import type { Solved } from './solved.ts';
+import type { Understood } from './understand.ts';
 
 /** What the mechanics of a joint answer before any filament is chosen: by the solver, or by hand forms. */
 export interface Response {
-  /** Largest strain of the skin at the full amount, without root factors, as a fraction. */
+  /** Largest strain of the skin anywhere on the way to the full amount, without root factors, as a fraction. */
   readonly nominalStrain: number;
-  /** Effort of the whole joint at the full amount per MPa of modulus, narrow: [mm³] for a moment, [mm²] for a force. */
+  /** The same between the roots only, and at the roots only. */
+  readonly strainWithin: number;
+  readonly strainAtRoots: number;
+  /** Largest effort of the whole joint on the way, per MPa of modulus: [mm³] for a moment, [mm²] for a force. */
   readonly effort: number;
+  /** Effort by amount at the start, per MPa; a secant where a form knows no better. */
+  readonly stiffness: number;
+  /** Factor on the bending stiffness that the effort already has; absent where it is that of a narrow strip. */
+  readonly widthRatio?: number;
   /** False where the figures are those of a form that only estimates them. */
   readonly exact: boolean;
+  /** The whole way, where the solver was asked. */
+  readonly solved?: Solved;
 }
+
+/** How a checked joint is answered: by hand forms at once, or by the solver. */
+export type Respond = (understood: Understood) => Result<Response>;
 
 /** What hand forms are asked: a kind as it is sized and moved. */
 export interface Asked {
@@ -58,5 +73,31 @@ export function handResponse(asked: Asked): Response {
   const strain = formFor(asked, 'peakStrain')?.peakStrain?.(sizes, thickness, amount);
   const effort = formFor(asked, 'effort')?.effort?.(sizes, thickness, amount);
   if (strain === undefined || effort === undefined) throw new RangeError(`${family.id} has no hand form for ${drive}`);
-  return { nominalStrain: strain, effort, exact: isExactByHand(asked) };
+  return {
+    nominalStrain: strain,
+    strainWithin: strain,
+    strainAtRoots: strain,
+    effort,
+    stiffness: effort / amount,
+    exact: isExactByHand(asked),
+  };
 }
+
+/**
+ * What a checked joint is asked of hand forms and networks.
+ *
+ * @param understood - a checked joint [-]
+ * @returns kind, drive, sizes as they act [mm], amount [rad] or [mm]
+ */
+export function askedOf({ joint, family, section, sizes }: Understood): Asked {
+  const { drive, amount } = joint.movement;
+  return { family, drive, sizes, thickness: section.thickness, amount };
+}
+
+/**
+ * The answer of the hand forms to a checked joint.
+ *
+ * @param understood - a checked joint [-]
+ * @returns always an answer; strains as fractions, effort per MPa
+ */
+export const byHand: Respond = (understood) => ok(handResponse(askedOf(understood)));

@@ -5,7 +5,7 @@ import { findRoot } from '../numeric/roots.ts';
 import type { Range } from '../problems.ts';
 import { asRad, type Mm } from '../units.ts';
 import type { Assessment } from './assessment.ts';
-import { assess } from './assess.ts';
+import { assess, type Judge } from './assess.ts';
 import { firstFlexStrain, peakStrainFor, strainAtCycles } from './curves.ts';
 import type { Joint } from './joint.ts';
 
@@ -97,11 +97,12 @@ export function withCount(joint: Joint, count: number): Joint {
  *
  * @param joint - any joint [-]
  * @param from - count to begin at [-], ≥ 1
+ * @param judge - what assesses each [-]
  * @returns whole count [-]
  */
-export function mostCount(joint: Joint, from: number): number | undefined {
+export function mostCount(joint: Joint, from: number, judge: Judge = assess): number | undefined {
   for (let count = from; count >= 1; count -= 1) {
-    const tried = assess(withCount(joint, count));
+    const tried = judge(withCount(joint, count));
     if (tried.ok && tried.value.verdict.grade === 'pass') return count;
   }
   return undefined;

@@ -9,7 +9,7 @@ import { mechanicsOf } from '../flexures/networks.ts';
 import { gapFinder, type GapFinder } from '../geometry/gaps.ts';
 import { ok, type Result } from '../result.ts';
 import { asRad } from '../units.ts';
-import { handResponse } from './response.ts';
+import { askedOf, handResponse } from './response.ts';
 import type { Solved, SolvedPath } from './solved.ts';
 import type { Understood } from './understand.ts';
 
@@ -79,9 +79,8 @@ function modelOf({ model }: FlexureNetwork, poisson: number): BeamModel {
  * that is bent as far as the hand form says.
  */
 function ratioFor(understood: Understood, { model }: FlexureNetwork, poisson: number): number {
-  const { joint, family, section, sizes } = understood;
-  const { drive, amount } = joint.movement;
-  const { nominalStrain } = handResponse({ family, drive, sizes, thickness: section.thickness, amount });
+  const { section } = understood;
+  const { nominalStrain } = handResponse(askedOf(understood));
   const place = new Map(model.nodes.map((node) => [node.id, node] as const));
   const chords = model.members.map(({ from, to }) => {
     const [a, b] = [place.get(from), place.get(to)];

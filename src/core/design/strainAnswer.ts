@@ -4,6 +4,7 @@ import type { Problem } from '../problems.ts';
 import type { FlexureFamily, Sizes } from '../flexures/family.ts';
 import type { Mm } from '../units.ts';
 import type { StrainAnswer } from './assessment.ts';
+import type { Response } from './response.ts';
 import type { Understood } from './understand.ts';
 
 /** How the root of a flexure raises strain: its step to the pad [mm], concentration, and the factor on strain. */
@@ -38,14 +39,14 @@ export function rootOf(family: FlexureFamily, sizes: Sizes, thickness: Mm): Root
  *     ε_peak = ε·(1 + q·(Kt − 1))
  *
  * @param understood - a checked joint [-]
- * @param nominal - strain along the leaf at the wanted amount, as a fraction [-]
+ * @param response - strains of the skin on the way, without the root, as fractions [-]
  * @returns strains as fractions, with the factors between them
  *
  * Source: roark-17.1.
  */
 export function strainAnswer(
   understood: Understood,
-  nominal: number,
+  { nominalStrain, strainWithin, strainAtRoots }: Response,
 ): {
   readonly strain: StrainAnswer;
   readonly notes: readonly Problem[];
@@ -53,12 +54,12 @@ export function strainAnswer(
   const { sizes, family, section } = understood;
   const { fillet, step, concentration, outsideTable, factor } = rootOf(family, sizes, section.thickness);
   const strain: StrainAnswer = {
-    nominal,
-    peak: nominal * factor,
+    nominal: nominalStrain,
+    peak: Math.max(strainWithin, strainAtRoots * factor),
     concentration,
     rootFactor: factor,
     notchSensitivity: NOTCH_SENSITIVITY.value,
-    where: factor > 1 ? 'root' : 'along the leaf',
+    where: factor > 1 && strainAtRoots * factor >= strainWithin ? 'root' : 'along the leaf',
   };
   return {
     strain,

@@ -1,6 +1,7 @@
 import { allowableNamed } from './allowables.ts';
 import type { LifeAnswer } from '../life/lifeAnswer.ts';
-import type { Allowable, Fit, Grade, Verdict, VerdictReason } from './assessment.ts';
+import type { Allowable, Fit, Grade, Verdict } from './assessment.ts';
+import type { Finding } from './feel.ts';
 import type { Movement } from './joint.ts';
 
 /** Below an even chance the joint will more likely break than last. */
@@ -21,12 +22,6 @@ export function lifeGrade(life: LifeAnswer, movement: Movement): Grade {
   return life.chance >= EVEN_CHANCE ? 'caution' : 'fail';
 }
 
-interface Finding {
-  readonly grade: Grade;
-  readonly reason: VerdictReason;
-  readonly margin: number;
-}
-
 const SEVERITY: Readonly<Record<Grade, number>> = { pass: 0, beyond: 1, caution: 2, fail: 3 };
 const PRINTS: Readonly<Record<Fit['outcome'], Grade>> = { whole: 'pass', uneven: 'caution', vanishes: 'fail' };
 
@@ -38,9 +33,16 @@ const PRINTS: Readonly<Record<Fit['outcome'], Grade>> = { whole: 'pass', uneven:
  * @param allowables - limits against the peak strain [-]
  * @param fit - how the section prints [-]
  * @param movement - the brief [-]
+ * @param feel - whether it moves as wanted [-]
  * @returns grade, reason and margin
  */
-export function verdictOf(life: LifeAnswer, allowables: readonly Allowable[], fit: Fit, movement: Movement): Verdict {
+export function verdictOf(
+  life: LifeAnswer,
+  allowables: readonly Allowable[],
+  fit: Fit,
+  movement: Movement,
+  feel: readonly Finding[] = [],
+): Verdict {
   const limit = (name: Allowable['name']): Finding => {
     const { grade, margin } = allowableNamed(allowables, name);
     return { grade, reason: name, margin };
@@ -55,6 +57,7 @@ export function verdictOf(life: LifeAnswer, allowables: readonly Allowable[], fi
     limit('held'),
     limit('yield'),
     limit('single'),
+    ...feel,
   ];
   const worst = findings.reduce((a, b) => (SEVERITY[b.grade] > SEVERITY[a.grade] ? b : a));
   if (worst.grade === 'pass') return { grade: 'pass', reason: 'within all limits', margin: tightest(allowables) };

@@ -1,5 +1,5 @@
 import type { Assessment, Grade } from './assessment.ts';
-import { assess } from './assess.ts';
+import { assess, type Judge } from './assess.ts';
 import { DESIGN_CHANGES, MEASURED_CHANGES, type Change } from './changes.ts';
 import type { Remedy, Spare } from './remedy.ts';
 import { remedyCost } from './remedyCost.ts';
@@ -30,12 +30,12 @@ interface Tried extends Change {
 }
 
 /** Every single change of a joint that can be assessed. */
-function triedChanges(a: Assessment): readonly Tried[] {
+function triedChanges(a: Assessment, judge: Judge): readonly Tried[] {
   const proposers = a.joint.measuredThickness === undefined ? DESIGN_CHANGES : MEASURED_CHANGES;
   return proposers
-    .flatMap((propose) => propose(a))
+    .flatMap((propose) => propose(a, judge))
     .flatMap((change) => {
-      const tried = assess(change.after);
+      const tried = judge(change.after);
       return tried.ok ? [{ ...change, assessment: tried.value }] : [];
     });
 }
@@ -66,7 +66,7 @@ function keyOf({ after }: Remedy): string {
  * Two changes of different kinds together, the first of which does not pass alone. A pair is dropped where one change
  * of its second kind would do alone for no more.
  */
-function pairs(a: Assessment, singles: readonly Tried[], alone: readonly Remedy[]): readonly Remedy[] {
+function pairs(a: Assessment, singles: readonly Tried[], alone: readonly Remedy[], judge: Judge): readonly Remedy[] {
   const cheaperAlone = (pair: Remedy): boolean =>
     alone.some(
       ({ kinds: [kind], assessment: { filament }, cost }) =>
@@ -75,7 +75,7 @@ function pairs(a: Assessment, singles: readonly Tried[], alone: readonly Remedy[
   const found = singles
     .filter((first) => !passes(first) && isBetter(first.assessment, a))
     .flatMap((first) =>
-      triedChanges(first.assessment)
+      triedChanges(first.assessment, judge)
         .filter((second) => second.kind !== first.kind && passes(second))
         .map((second) => remedyOf(a, [first, second])),
     );
@@ -112,18 +112,19 @@ function ranked(remedies: readonly Remedy[], home: string): readonly Remedy[] {
  * nothing passes, the single changes that help most are given, and their own assessment says that they do not pass.
  *
  * @param a - the joint as assessed [-]
+ * @param judge - what assesses each change [-]
  * @returns at most six ways out; none when the joint passes or lies beyond the data
  */
-export function waysOut(a: Assessment): readonly Remedy[] {
+export function waysOut(a: Assessment, judge: Judge = assess): readonly Remedy[] {
   if (a.verdict.grade === 'pass' || a.verdict.grade === 'beyond') return [];
-  const tried = triedChanges(a);
+  const tried = triedChanges(a, judge);
   const passing = tried.filter(passes);
   const alone = passing.map((change) => remedyOf(a, [change]));
   const singles = ranked(alone, a.filament.id);
   const sensible = singles.filter((remedy) => remedy.cost < ABSURD);
   const [cheapest] = sensible;
   if (sensible.length >= ENOUGH && cheapest && cheapest.cost < CHEAP) return sensible.slice(0, SHOWN);
-  const paired = pairs(a, tried, alone).filter((remedy) => remedy.cost < 2 * ABSURD);
+  const paired = pairs(a, tried, alone, judge).filter((remedy) => remedy.cost < 2 * ABSURD);
   const found = ranked([...sensible, ...paired], a.filament.id).slice(0, SHOWN);
   if (found.length > 0) return found;
   return singles.length > 0 ? singles.slice(0, SHOWN) : mostHelpful(a, tried);
@@ -144,9 +145,10 @@ const THICKEST = 12;
  * When a joint passes: how far each value alone may go while it still passes.
  *
  * @param a - a passing joint as assessed [-]
+ * @param judge - what assesses each change [-]
  * @returns amount [rad] or [mm], length [mm], cycles and count, each with the present value
  */
-export function roomToSpare(a: Assessment): readonly Spare[] {
+export function roomToSpare(a: Assessment, judge: Judge = assess): readonly Spare[] {
   if (a.verdict.grade !== 'pass') return [];
   const { amount, cycles } = a.joint.movement;
   const often = Math.min(lifeAtChance(a), a.life.maxReportableCycles);
@@ -156,6 +158,6 @@ export function roomToSpare(a: Assessment): readonly Spare[] {
     { value: 'cycles', limit: Math.max(cycles, often), now: cycles },
   ];
   if (a.joint.measuredThickness !== undefined) return spare;
-  const count = mostCount(a.joint, THICKEST) ?? a.section.count;
+  const count = mostCount(a.joint, THICKEST, judge) ?? a.section.count;
   return [...spare, { value: 'count', limit: Math.max(count, a.section.count), now: a.section.count }];
 }

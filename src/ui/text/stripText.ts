@@ -1,5 +1,6 @@
 /** What a cell of the joint strip says under the joint's name: the verdict's word and the one number behind it. */
 import type { Assessment, VerdictReason } from '../../core/design/assessment.ts';
+import { effortText } from './amountText.ts';
 import { inHundred, percent } from './numbers.ts';
 import { gradeWord } from './verdictText.ts';
 
@@ -17,6 +18,10 @@ const NUMBERS: Readonly<Record<VerdictReason, (assessment: Assessment) => string
   printing: ({ fit }) => `${fit.exact.toFixed(2)} ${fit.countOf}`,
   'first flex': () => 'first flex',
   'beyond data': () => '',
+  effort: ({ effort }) => effortText(effort.effort, effort.measure),
+  stays: () => 'stays',
+  'comes back': () => 'comes back',
+  touches: () => 'touches itself',
 };
 
 /** “Caution, 87 in 100”. */

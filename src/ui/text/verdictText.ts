@@ -17,6 +17,10 @@ const CAUTION: Readonly<Record<VerdictReason, string>> = {
   'first flex': 'the first flex may break it',
   'beyond data': 'past what has been counted',
   'within all limits': 'look closer',
+  effort: 'it pushes back hard',
+  stays: 'it may stay in its second place',
+  'comes back': 'it may come back by itself',
+  touches: 'it comes close to itself',
 };
 
 const FAIL: Readonly<Record<VerdictReason, string>> = {
@@ -27,6 +31,10 @@ const FAIL: Readonly<Record<VerdictReason, string>> = {
   break: 'it is bent past breaking',
   printing: 'the thin section may not print',
   'first flex': 'the first flex breaks it',
+  effort: 'it pushes back too hard',
+  stays: 'it stays in its second place',
+  'comes back': 'it comes back by itself',
+  touches: 'it touches itself on the way',
 };
 
 const GRADES: Readonly<Record<Grade, string>> = {

@@ -1,0 +1,42 @@
+import type { EffortAnswer, Grade, VerdictReason } from './assessment.ts';
+import type { Movement } from './joint.ts';
+import type { Solved } from './solved.ts';
+import { leastGap, secondRest } from './solvedPath.ts';
+
+/** One matter that the verdict weighs: its grade, why, and the room to spare as a ratio. */
+export interface Finding {
+  readonly grade: Grade;
+  readonly reason: VerdictReason;
+  readonly margin: number;
+}
+
+/**
+ * Whether a joint moves as wanted: not harder to push than asked, staying or coming back as asked, and clear of itself.
+ * What only the solver can tell is left out where it was not asked.
+ *
+ * @param movement - the brief [-]
+ * @param effort - largest effort on the way [N·mm] or [N]
+ * @param solved - the whole way, where the solver was asked [-]
+ * @returns one finding for each matter that can be judged
+ */
+export function feelOf(movement: Movement, { effort }: EffortAnswer, solved: Solved | undefined): readonly Finding[] {
+  const { effortAtMost, stays, amount } = movement;
+  const findings: Finding[] = [];
+  if (effortAtMost !== undefined) {
+    const margin = effort > 0 ? effortAtMost / effort : Number.POSITIVE_INFINITY;
+    findings.push({ grade: margin >= 1 ? 'pass' : 'fail', reason: 'effort', margin });
+  }
+  if (!solved) return findings;
+  if (stays !== undefined) {
+    const isAsWanted = (secondRest(solved) !== undefined) === stays;
+    findings.push({
+      grade: isAsWanted ? 'pass' : 'fail',
+      reason: stays ? 'comes back' : 'stays',
+      margin: isAsWanted ? 1 : 0,
+    });
+  }
+  const gap = leastGap(solved, amount);
+  if (gap !== undefined)
+    findings.push({ grade: gap.gap > 0 ? 'pass' : 'fail', reason: 'touches', margin: gap.gap > 0 ? 1 : 0 });
+  return findings;
+}

@@ -1,0 +1,131 @@
+/** Reading a solved way: strain, effort and rests at an amount. */
+import type { Gap } from '../geometry/gaps.ts';
+import type { Solved, SolvedEvent, SolvedPath, SolvedPoint } from './solved.ts';
+
+/** Strain of the skin in one state with the root factor where members grow out of pads. */
+function feltIn({ peakWithin, peakAtEnds }: SolvedPoint, rootFactor: number): number {
+  return Math.max(peakWithin, peakAtEnds * rootFactor);
+}
+
+function pathsOf({ forward, back }: Solved): readonly SolvedPath[] {
+  return back ? [forward, back] : [forward];
+}
+
+/** States up to an amount, either way; amounts of the way back are negative. */
+function upTo(solved: Solved, amount: number): readonly SolvedPoint[] {
+  // A path that has leapt may come by an amount of the grid a digit early or late.
+  const most = Math.abs(amount) * (1 + 1e-9);
+  return pathsOf(solved).flatMap(({ points }) => points.filter((point) => Math.abs(point.amount) <= most));
+}
+
+/** The largest of some figure of the states up to an amount. */
+function mostUpTo(solved: Solved, amount: number, figure: (point: SolvedPoint) => number): number {
+  return upTo(solved, amount).reduce((most, point) => Math.max(most, figure(point)), 0);
+}
+
+/**
+ * The largest strains on the way to an amount, either way of the movement.
+ *
+ * @param solved - the whole way [-]
+ * @param amount - how far [rad] or [mm], > 0
+ * @returns between the roots and at the roots, as fractions, without root factors
+ */
+export function strainsUpTo(solved: Solved, amount: number): { readonly within: number; readonly atRoots: number } {
+  return {
+    within: mostUpTo(solved, amount, ({ peakWithin }) => peakWithin),
+    atRoots: mostUpTo(solved, amount, ({ peakAtEnds }) => peakAtEnds),
+  };
+}
+
+/**
+ * The largest effort on the way to an amount, either way of the movement, limits between points included.
+ *
+ * @param solved - the whole way [-]
+ * @param amount - how far [rad] or [mm], > 0
+ * @returns effort per MPa: [mm³] for a moment, [mm²] for a force, ≥ 0
+ */
+export function effortUpTo(solved: Solved, amount: number): number {
+  const atPoints = mostUpTo(solved, amount, ({ effort, amount: at }) => effort * Math.sign(at));
+  const atEvents = pathsOf(solved)
+    .flatMap(({ events }) => events)
+    .filter((event) => Math.abs(event.amount) <= Math.abs(amount))
+    .map((event) => event.effort * Math.sign(event.amount));
+  return Math.max(atPoints, ...atEvents);
+}
+
+/**
+ * The amount at which the skin first reaches a strain; past the end of the way in proportion to its last state.
+ *
+ * @param solved - the whole way [-]
+ * @param strain - as a fraction, ≥ 0
+ * @param rootFactor - factor on strains at the roots [-], ≥ 1
+ * @returns amount [rad] or [mm], either way, as a magnitude; Infinity where nothing strains
+ */
+export function amountAtStrain(solved: Solved, strain: number, rootFactor: number): number {
+  return Math.min(...pathsOf(solved).map((path) => amountOn(path, strain, rootFactor)));
+}
+
+function amountOn({ points }: SolvedPath, strain: number, rootFactor: number): number {
+  const felt = (point: SolvedPoint) => feltIn(point, rootFactor);
+  const next = points.findIndex((point) => felt(point) >= strain);
+  const [before, after] = [points[next - 1], points[next]];
+  if (after && before) {
+    const share = (strain - felt(before)) / (felt(after) - felt(before));
+    return Math.abs(before.amount + share * (after.amount - before.amount));
+  }
+  const last = points.at(-1);
+  if (after || !last) return 0;
+  const most = points.reduce((largest, point) => Math.max(largest, felt(point)), 0);
+  return most > 0 ? (Math.abs(last.amount) * strain) / most : Number.POSITIVE_INFINITY;
+}
+
+/**
+ * The state at an amount on the way there, by straight lines between the points.
+ *
+ * @param solved - the whole way [-]
+ * @param amount - [rad] or [mm]; negative for the way back
+ * @returns effort per MPa, energy per MPa; those of the nearest end beyond the way
+ */
+export function readAt(solved: Solved, amount: number): { readonly effort: number; readonly energy: number } {
+  const { points } = amount < 0 && solved.back ? solved.back : solved.forward;
+  const size = Math.abs(amount);
+  const next = points.findIndex((point) => Math.abs(point.amount) >= size);
+  const [before, after] = [points[Math.max(0, next - 1)], points[next]];
+  const last = points.at(-1);
+  if (!before || !last) return { effort: 0, energy: 0 };
+  if (!after) return { effort: last.effort, energy: last.energy };
+  const span = Math.abs(after.amount) - Math.abs(before.amount);
+  const share = span > 0 ? (size - Math.abs(before.amount)) / span : 1;
+  const between = (of: (point: SolvedPoint) => number) => of(before) + share * (of(after) - of(before));
+  return { effort: between((point) => point.effort), energy: between((point) => point.energy) };
+}
+
+/**
+ * The second place in which a joint rests by itself.
+ *
+ * @param solved - the whole way [-]
+ * @returns where it rests, or undefined when it always comes back
+ */
+export function secondRest({ forward }: Solved): SolvedEvent | undefined {
+  return forward.events.find((event) => event.kind === 'rest' && event.stable);
+}
+
+/** A gap, and the amount at which it is met. */
+export interface MetGap extends Gap {
+  readonly amount: number;
+}
+
+/**
+ * The least clear distance on the way to an amount, either way of the movement.
+ *
+ * @param solved - the whole way [-]
+ * @param amount - how far [rad] or [mm], > 0
+ * @returns the gap [mm] and where; undefined where nothing can touch
+ */
+export function leastGap(solved: Solved, amount: number): MetGap | undefined {
+  return upTo(solved, amount).reduce<MetGap | undefined>(
+    (least, point) =>
+      point.gap && (least === undefined || point.gap.gap < least.gap) ? { ...point.gap, amount: point.amount } : least,
+    undefined,
+  );
+}
