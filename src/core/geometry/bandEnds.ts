@@ -17,6 +17,8 @@ export interface BandEnd {
 const FIRST = 0.05;
 const STEP = 0.25;
 const STEPS = 40;
+/** Curvatures to add when the band would miss its pad otherwise, over its thickness [-]. */
+const HARDER = [0.125, 0.25, 0.5, 1];
 /** Halvings of one sample's way when looking where a side of a band leaves a pad: far below what is kept of a place. */
 const HALVINGS = 24;
 
@@ -38,11 +40,11 @@ export function bandEnds(line: MiddleLine, solid: readonly Loop[], reach: Mm): r
 }
 
 /**
- * A band carried on into the pads that hold it, bending on as it does at its ends, so that no wedge of air is left
+ * A band carried on into the pads that hold it, bending on as it does at its ends if it can, so that no wedge of air is left
  * between its square end and the edge of a round pad, or of one that it leaves at a slant.
  *
  * @param line - middle line [mm] and [rad]
- * @param ends - its ends, near and far
+ * @param ends - its ends, near and far [mm]
  * @param solid - outlines of all pads [mm]
  * @returns the longer middle line [mm] and [rad]
  */
@@ -69,36 +71,65 @@ interface Sample extends Point {
   readonly thickness: Mm;
 }
 
-/** Samples beyond an end, from the end on, with the curvature between it and the sample next to it. */
+/**
+ * Samples beyond an end, from the end on: with the curvature between it and the sample next to it, or else straight, or
+ * bent the harder the later it would come in otherwise.
+ */
 function onwards(line: MiddleLine, end: number, next: number, solid: readonly Loop[]): readonly Sample[] {
   const [at, beside] = [sideOf(line, end, 0), sideOf(line, next, 0)];
   const [angle, thickness] = [line.angle[end] ?? 0, line.thickness[end] ?? 0];
   const sign = end > next ? 1 : -1;
-  const curvature = (sign * (angle - (line.angle[next] ?? angle))) / Math.hypot(at.x - beside.x, at.y - beside.y);
-  const sampleAt = (way: Mm): Sample => {
-    const half = (curvature * way) / 2;
-    // A chord of an arc: its length over that of the arc is sin(α/2)/(α/2).
-    const chord = half === 0 ? way : (way * Math.sin(half)) / half;
-    return {
-      x: at.x + chord * Math.cos(angle + half),
-      y: at.y + chord * Math.sin(angle + half),
-      angle: angle + 2 * half,
-      thickness,
-    };
+  const own = (sign * (angle - (line.angle[next] ?? angle))) / Math.hypot(at.x - beside.x, at.y - beside.y);
+  const start = { ...at, angle, thickness };
+  const tried = [[own], [0], ...HARDER.map((bend) => [own + bend / thickness, own - bend / thickness])];
+  for (const curvatures of tried) {
+    const ways = curvatures.flatMap((curvature) => wayIn(start, sign, curvature, solid) ?? []);
+    const [shortest] = ways.toSorted((a, b) => a.length - b.length);
+    if (shortest) return shortest.samples;
+  }
+  return [bentOn(start, sign * thickness * FIRST, own)];
+}
+
+interface WayIn {
+  readonly length: number;
+  readonly samples: readonly Sample[];
+}
+
+/** The samples of an arc up to where both corners of the band are covered, unless its middle has come out again before. */
+function wayIn(start: Sample, sign: number, curvature: number, solid: readonly Loop[]): WayIn | undefined {
+  const samples: Sample[] = [];
+  let wasIn = false;
+  for (let step = 0; step <= STEPS; step += 1) {
+    const sample = bentOn(start, sign * start.thickness * (step === 0 ? FIRST : step * STEP), curvature);
+    samples.push(sample);
+    // The chords of a round pad may lie just short of its edge, so the first samples may be outside still.
+    const isIn = isInside(solid, sample);
+    if (wasIn && !isIn) return undefined;
+    wasIn = isIn;
+    const corners = [0.5, -0.5].map((share) => cornerOf(sample, share));
+    if (corners.every((corner) => isInside(solid, corner))) return { length: step, samples };
+  }
+  return undefined;
+}
+
+/** The sample so far along an arc from another, backwards when below 0. */
+function bentOn({ x, y, angle, thickness }: Sample, way: Mm, curvature: number): Sample {
+  const half = (curvature * way) / 2;
+  // A chord of an arc: its length over that of the arc is sin(α/2)/(α/2).
+  const chord = half === 0 ? way : (way * Math.sin(half)) / half;
+  return {
+    x: x + chord * Math.cos(angle + half),
+    y: y + chord * Math.sin(angle + half),
+    angle: angle + 2 * half,
+    thickness,
   };
-  const samples = Array.from({ length: STEPS + 1 }, (_, k) =>
-    sampleAt(sign * thickness * (k === 0 ? FIRST : k * STEP)),
-  );
-  const enough = samples.findIndex((sample) => [0.5, -0.5].every((share) => isInside(solid, cornerOf(sample, share))));
-  const isCovered = samples.slice(0, enough).every((sample) => isInside(solid, sample));
-  return samples.slice(0, isCovered ? Math.max(enough, 0) + 1 : 1);
 }
 
 /**
  * The corners of a root: where the sides of a band first come out of the pads, walked from one of its ends.
  *
  * @param line - middle line carried on into its pads [mm] and [rad]
- * @param end - which end to walk from
+ * @param end - which end to walk from [-]
  * @param solid - outlines of all pads [mm]
  * @returns up to two places [mm]; a side that starts in the open has none
  */

@@ -1,34 +1,28 @@
 import type { Mm } from '../units.ts';
 import type { MiddleLine } from './band.ts';
-import { pathLoop, isInside, type Loop } from './loop.ts';
+import { padOf, type GapBody, type GapPad, type PadPose } from './gapPads.ts';
+import { grownStretch, openStretch, type Stretch } from './growingOut.ts';
 import { materialWays, type JoinedNetwork, type Ways } from './materialWay.ts';
-import type { Path, Point } from './outline.ts';
+import type { Point } from './outline.ts';
 import {
   alongAt,
   angleAt,
   bandStrand,
-  edgeStrand,
   forNear,
   halfAt,
   lengthOf,
-  movedStrand,
   nearest,
   newMeeting,
   type Meeting,
   type Strand,
 } from './strand.ts';
 
-/** Chords of pads lie within this of their arcs [mm] where it is asked whether a band is still inside. */
-const TOLERANCE: Mm = 1e-3;
 /** Places joined by less than this many thicknesses of material are one place, not two with a gap between them. */
 const LOCAL = 4;
 /** A gap counts where the way round through the material is this much longer than the way across: past any square corner. */
 const DETOUR = 1.5;
 /** Where material joins them, places face each other when the way across is this close to square to both [-], a cosine. */
-const FACING = 0.2;
-/** A band is growing out of its pad while its clearance rises by this much [mm] within so many thicknesses. */
-const RISE: Mm = 0.01;
-const RISE_WITHIN = 3;
+const FACING = 0.1;
 
 /** One side of a gap: a member or pad, and the place on its surface [mm]. */
 export interface GapSide {
@@ -43,30 +37,22 @@ export interface Gap {
   readonly b: GapSide;
 }
 
-/** Where a pad has gone: the place of its reference point [mm] and how far it has turned [rad]. */
-type Pose = Point & { readonly turn: number };
-
-/** The outlines of a pad where it lies as printed; structurally the body of a flexure network. */
-interface GapBody {
-  readonly pad: string;
-  readonly outlines: readonly Path[];
-  readonly plane?: number;
-}
-
 /** Least gap of one state, from the shapes of the members in their order and where the pads have gone; undefined without any. */
-export type GapFinder = (shapes: readonly MiddleLine[], poses: Readonly<Record<string, Pose>>) => Gap | undefined;
+export type GapFinder = (shapes: readonly MiddleLine[], poses: Readonly<Record<string, PadPose>>) => Gap | undefined;
 
 /**
  * What finds the least gap between bands, and between bands and pads, of a network in any state.
  *
  * Surfaces of one plane are compared: bands with each other, each with itself, and each with all pads. Two places count
  * as apart when the way between them through the material is longer than four thicknesses and than 1½ times the way
- * across, which passes over square corners and runs of members, and when they face each other. A pad counts for a band
- * that grows out of it from where the clearance no longer rises by 0.01 mm in three thicknesses. Pads are not compared
- * with each other. Where middle lines cross, the overlap told is half of both thicknesses.
+ * across, which passes over square corners and runs of members, and when two places on bands face each other. What of a
+ * band lies inside its own pad does not count, nor for that pad what is still growing out of it: as long as the clearance
+ * rises by 0.01 mm in three thicknesses. Pads are not compared with each other. Where middle lines cross, the overlap
+ * told is half of both thicknesses.
  *
- * Distances are taken square to the middle lines: exact for bands of even thickness; a taper of slope m is told too wide
- * by a share of about m²/8 of its thickness.
+ * Distances are taken between middle lines that bend evenly from sample to sample; with forty samples to half a turn
+ * they are good to thousandths of a millimetre. Where the thickness changes, a gap may be told too wide by a quarter of
+ * the change from one sample to the next.
  *
  * @param network - nodes, members and pads as printed [mm]
  * @param bodies - outlines of the pads as printed [mm]
@@ -78,50 +64,74 @@ export function gapFinder(
   bodies: readonly GapBody[],
   printed: readonly MiddleLine[],
 ): GapFinder {
-  const lengths = printed.map((line) => bandStrand(line).along.at(-1) ?? 0);
-  const ways = materialWays(network, lengths);
-  const places = new Map(network.nodes.map((node, i) => [node.id, { ...node, i }]));
-  const pads = bodies.map((body) => printedPad(body, network, places));
-  const ends = network.members.map(({ from, to }) => [places.get(from)?.i ?? -1, places.get(to)?.i ?? -1] as const);
+  const { nodes, members } = network;
+  const ways = materialWays(
+    network,
+    printed.map((line) => bandStrand(line).along.at(-1) ?? 0),
+  );
+  const padsIn = bodies.map((body) => ({ id: body.pad, at: padOf(body, network) }));
+  const places = new Map(nodes.map(({ id }, i) => [id, i]));
+  const endsOf = members.map(({ from, to }) => [places.get(from) ?? -1, places.get(to) ?? -1] as const);
   return (shapes, poses) => {
-    const bands = network.members.map((member, i): Band => {
+    const pads = padsIn.map(({ id, at }) => at(poses[id]));
+    const bands = members.map(({ id, plane = 0 }, i) => {
       const shape = shapes[i];
-      if (!shape) throw new RangeError(`no shape for the member ${member.id}`);
-      return { what: member.id, plane: member.plane ?? 0, ends: ends[i] ?? [-1, -1], strand: bandStrand(shape) };
+      if (!shape) throw new RangeError(`no shape for the member ${id}`);
+      return bandOf(id, plane, endsOf[i] ?? [-1, -1], bandStrand(shape), pads);
     });
-    const least = new Least();
+    const least: Least = { gap: Infinity };
     betweenBands(bands, ways, least);
-    for (const pad of pads) againstPad(bands, posed(pad, poses[pad.what]), ways, least);
-    return least.gap === Infinity ? undefined : least.found;
+    for (const pad of pads) againstPad(bands, pad, ways, least);
+    return least.found;
   };
 }
 
-interface Band {
+/** A member in a state; its stretch is what lies in the open. */
+interface Band extends Stretch {
   readonly what: string;
   readonly plane: number;
   /** Its first and last node, as places in the list of nodes. */
   readonly ends: readonly [number, number];
   readonly strand: Strand;
+  readonly heldBy: readonly [readonly GapPad[], readonly GapPad[]];
 }
 
-/** The nearest pair so far. */
-class Least {
-  gap: Mm = Infinity;
-  found: Gap | undefined;
+function bandOf(
+  what: string,
+  plane: number,
+  ends: readonly [number, number],
+  strand: Strand,
+  pads: readonly GapPad[],
+): Band {
+  const holding = (end: number) => pads.filter((pad) => pad.plane === plane && pad.nodes.some(({ i }) => i === end));
+  const heldBy = [holding(ends[0]), holding(ends[1])] as const;
+  return { what, plane, ends, strand, heldBy, ...openStretch({ strand, heldBy }) };
+}
 
-  take(meeting: Meeting, a: { what: string; strand: Strand }, b: { what: string; strand: Strand }): void {
-    const { gap, ax, ay, bx, by } = meeting;
-    const apart = Math.hypot(bx - ax, by - ay);
-    const [dx, dy] = apart > 0 ? [(bx - ax) / apart, (by - ay) / apart] : [0, 0];
-    const outA = halfAt(a.strand, meeting.i, meeting.u);
-    const outB = halfAt(b.strand, meeting.j, meeting.v);
-    this.gap = gap;
-    this.found = {
-      gap,
-      a: { what: a.what, at: { x: ax + outA * dx, y: ay + outA * dy } },
-      b: { what: b.what, at: { x: bx - outB * dx, y: by - outB * dy } },
-    };
-  }
+const isOpen = ({ first, last }: Stretch, segment: number) => segment >= first && segment < last;
+
+/** The nearest pair so far. */
+interface Least {
+  gap: Mm;
+  found?: Gap;
+}
+
+interface Side {
+  readonly what: string;
+  readonly strand: Strand;
+}
+
+/** Keeps a meeting as the nearest so far, with its places moved from the middle lines out to the surfaces. */
+function keep(least: Least, { gap, i, u, j, v, ax, ay, bx, by }: Meeting, a: Side, b: Side): void {
+  const apart = lengthOf(bx - ax, by - ay);
+  const [dx, dy] = apart > 0 ? [(bx - ax) / apart, (by - ay) / apart] : [0, 0];
+  const [outA, outB] = [halfAt(a.strand, i, u), halfAt(b.strand, j, v)];
+  least.gap = gap;
+  least.found = {
+    gap,
+    a: { what: a.what, at: { x: ax + outA * dx, y: ay + outA * dy } },
+    b: { what: b.what, at: { x: bx - outB * dx, y: by - outB * dy } },
+  };
 }
 
 function betweenBands(bands: readonly Band[], ways: Ways, least: Least): void {
@@ -130,8 +140,9 @@ function betweenBands(bands: readonly Band[], ways: Ways, least: Least): void {
     for (const b of bands.slice(k)) {
       if (a.plane !== b.plane) continue;
       const look = (i: number, j: number) => {
+        if (!isOpen(a, i) || !isOpen(b, j)) return;
         nearest(a.strand, i, b.strand, j, meeting);
-        if (meeting.gap < least.gap && areApart(a, b, meeting, ways)) least.take(meeting, a, b);
+        if (meeting.gap < least.gap && areApart(a, b, meeting, ways)) keep(least, meeting, a, b);
       };
       // Pairs of one band that are surely local need no look: there are very many of them.
       forNear(a.strand, b.strand, least, look, LOCAL * 2 * Math.min(...a.strand.half));
@@ -150,10 +161,10 @@ function areApart(a: Band, b: Band, { i, u, j, v, ax, ay, bx, by }: Meeting, way
   if (a === b && Math.abs(sa - sb) < least) return false;
   const way = wayByNodes(a, sa, b, sb, ways);
   if (way < least) return false;
-  if (way === Infinity && a !== b) return true;
+  if ((way === Infinity && a !== b) || across === 0) return true;
   const direction = { x: (bx - ax) / across, y: (by - ay) / across };
   const back = { x: -direction.x, y: -direction.y };
-  return across === 0 || (faces(a.strand, i, u, direction) && faces(b.strand, j, v, back));
+  return faces(a.strand, i, u, direction) && faces(b.strand, j, v, back);
 }
 
 /** Whether a way leaves a band square to it, or straight on over its end. */
@@ -165,7 +176,8 @@ function faces(strand: Strand, i: number, u: number, way: Point): boolean {
 }
 
 function wayByNodes(a: Band, sa: Mm, b: Band, sb: Mm, ways: Ways): Mm {
-  const [restA, restB] = [a.strand.along[a.strand.count]! - sa, b.strand.along[b.strand.count]! - sb];
+  const restA = a.strand.along[a.strand.count]! - sa;
+  const restB = b.strand.along[b.strand.count]! - sb;
   return Math.min(
     sa + ways(a.ends[0], b.ends[0]) + sb,
     sa + ways(a.ends[0], b.ends[1]) + restB,
@@ -174,127 +186,31 @@ function wayByNodes(a: Band, sa: Mm, b: Band, sb: Mm, ways: Ways): Mm {
   );
 }
 
-interface PrintedPad {
-  readonly what: string;
-  readonly plane: number;
-  /** Places in the list of nodes of those that it carries. */
-  readonly nodes: readonly number[];
-  /** The same, and its outlines, seen from its reference point. */
-  readonly nodesAt: readonly Point[];
-  readonly loops: readonly Loop[];
-  readonly edges: readonly Strand[];
-  readonly at: Point;
-}
-
-function printedPad(
-  { pad, outlines, plane = 0 }: GapBody,
-  { pads }: JoinedNetwork,
-  places: ReadonlyMap<string, Point & { readonly i: number }>,
-): PrintedPad {
-  const owner = pads.find(({ id }) => id === pad);
-  const held = (owner?.nodes ?? []).flatMap((id) => places.get(id) ?? []);
-  const at = owner?.at ?? held[0];
-  if (!owner || !at) throw new RangeError(`no pad ${pad} with a place`);
-  const seen = ({ x, y }: Point) => ({ x: x - at.x, y: y - at.y });
-  return {
-    what: pad,
-    plane,
-    nodes: held.map(({ i }) => i),
-    nodesAt: held.map(seen),
-    loops: outlines.map((path) => pathLoop(path, TOLERANCE).map(seen)),
-    edges: outlines.map((path) => movedStrand(edgeStrand(path), { x: -at.x, y: -at.y }, 0)),
-    at,
-  };
-}
-
-interface PosedPad extends PrintedPad {
-  /** Takes a place in the state to where it was seen from the reference point as printed. */
-  readonly back: (place: Point) => Point;
-}
-
-/** A pad where it is in a state; as printed where nothing is said. */
-function posed(pad: PrintedPad, { x, y, turn }: Pose = { ...pad.at, turn: 0 }): PosedPad {
-  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-  const back = (place: Point) => ({
-    x: cos * (place.x - x) + sin * (place.y - y),
-    y: cos * (place.y - y) - sin * (place.x - x),
-  });
-  return { ...pad, edges: pad.edges.map((edge) => movedStrand(edge, { x, y }, turn)), back };
-}
-
-function againstPad(bands: readonly Band[], pad: PosedPad, ways: Ways, least: Least): void {
+function againstPad(bands: readonly Band[], pad: GapPad, ways: Ways, least: Least): void {
   const meeting = newMeeting();
   for (const band of bands) {
     if (band.plane !== pad.plane) continue;
-    const [first, last] = grownOut(band, pad, least.gap);
+    const grown = grownStretch(band, pad, least.gap);
     for (const strand of pad.edges) {
       forNear(band.strand, strand, least, (i, j) => {
-        if (i < first || i >= last) return;
+        if (!isOpen(band, i) || !isOpen(grown, i)) return;
         nearest(band.strand, i, strand, j, meeting);
-        if (meeting.gap < least.gap && isAway(band, pad, meeting, ways)) {
-          least.take(meeting, band, { what: pad.what, strand });
-        }
+        if (meeting.gap >= least.gap || !isAway(band, pad, meeting, ways)) return;
+        keep(least, meeting, band, { what: pad.what, strand });
       });
     }
   }
 }
 
 /** Whether a place on a band and one on the edge of a pad have a gap between them, and not only material. */
-function isAway(band: Band, pad: PosedPad, { i, u, ax, ay, bx, by }: Meeting, ways: Ways): boolean {
+function isAway(band: Band, pad: GapPad, { i, u, ax, ay, bx, by }: Meeting, ways: Ways): boolean {
   const along = alongAt(band.strand, i, u);
   const rest = band.strand.along[band.strand.count]! - along;
-  const seen = pad.back({ x: bx, y: by });
+  const edge = pad.printed({ x: bx, y: by });
   let way = Infinity;
-  for (const [k, node] of pad.nodes.entries()) {
-    const { x, y } = pad.nodesAt[k]!;
-    const onPad = lengthOf(seen.x - x, seen.y - y);
+  for (const { i: node, at } of pad.nodes) {
+    const onPad = lengthOf(edge.x - at.x, edge.y - at.y);
     way = Math.min(way, onPad + along + ways(band.ends[0], node), onPad + rest + ways(band.ends[1], node));
   }
   return way >= LOCAL * 2 * halfAt(band.strand, i, u) && way >= DETOUR * lengthOf(bx - ax, by - ay);
-}
-
-/** The segments of a band that are not growing out of a pad, from one up to before another; all when it holds no end. */
-function grownOut(band: Band, pad: PosedPad, limit: Mm): readonly [number, number] {
-  const { strand, ends } = band;
-  const isHeld = ends.map((node) => pad.nodes.includes(node));
-  if (!isHeld.includes(true)) return [0, strand.count];
-  const clearances = clearancesOf(strand, pad, limit);
-  const isIn = (i: number) => isInside(pad.loops, pad.back({ x: strand.x[i]!, y: strand.y[i]! }));
-  const order = Array.from({ length: strand.count }, (_, i) => i);
-  const first = isHeld[0] ? grown(order, strand, clearances, (i) => isIn(i + 1)) : 0;
-  const fromEnd = isHeld[1] ? grown(order.toReversed(), strand, clearances, isIn) : 0;
-  return [first, strand.count - fromEnd];
-}
-
-/** Clear distance of every segment from a pad [mm], Infinity where it is above a limit. */
-function clearancesOf(strand: Strand, pad: PosedPad, limit: Mm): Float64Array {
-  const clearances = new Float64Array(strand.count).fill(Infinity);
-  const meeting = newMeeting();
-  for (const edge of pad.edges) {
-    forNear(strand, edge, { gap: limit }, (i, j) => {
-      nearest(strand, i, edge, j, meeting);
-      clearances[i] = Math.min(clearances[i]!, meeting.gap);
-    });
-  }
-  return clearances;
-}
-
-/** How many segments from a root on are within the pad or still growing out of it. */
-function grown(
-  order: readonly number[],
-  { along, half }: Strand,
-  clearances: Float64Array,
-  isIn: (segment: number) => boolean,
-): number {
-  const start = order.findIndex((i) => !isIn(i));
-  if (start === -1) return order.length;
-  let [most, raised] = [-Infinity, start];
-  for (const [k, i] of order.entries()) {
-    const clearance = clearances[i]!;
-    if (k < start) continue;
-    if (clearance > most + RISE) [most, raised] = [clearance, k];
-    else if (clearance < most - RISE) return raised;
-    else if (Math.abs(along[i]! - along[order[raised]!]!) > RISE_WITHIN * 2 * half[i]!) return raised;
-  }
-  return order.length;
 }

@@ -198,7 +198,7 @@ export function nearest(a: Strand, i: number, b: Strand, j: number, out: Meeting
   const pr = px * (ax - bx) + py * (ay - by);
   const qr = qx * (ax - bx) + qy * (ay - by);
   const flat = pp * qq - pq * pq;
-  let u = flat > 1e-12 * pp * qq ? clamped((pq * qr - qq * pr) / flat) : 0.5;
+  let u = flat > 1e-12 * pp * qq ? clamped((pq * qr - qq * pr) / flat) : thickerEnd(a, i, b, j, pq);
   const v = clamped((pq * u + qr) / qq);
   u = clamped((pq * v - pr) / pp);
   out.i = i;
@@ -212,6 +212,12 @@ export function nearest(a: Strand, i: number, b: Strand, j: number, out: Meeting
   out.bx = bx + v * qx - riseB * qy;
   out.by = by + v * qy + riseB * qx;
   out.gap = lengthOf(out.bx - out.ax, out.by - out.ay) - halfAt(a, i, u) - halfAt(b, j, v);
+}
+
+/** Of segments side by side: where along the first they are thickest together, or its middle. */
+function thickerEnd(a: Strand, i: number, b: Strand, j: number, sense: number): number {
+  const grows = a.half[i + 1]! - a.half[i]! + Math.sign(sense) * (b.half[j + 1]! - b.half[j]!);
+  return 0.5 + 0.5 * Math.sign(grows);
 }
 
 /** Quicker than the careful length of a vector, and no worse for lengths in mm. */

@@ -12,8 +12,8 @@ import { cross, distance, dot, from } from './vector.ts';
 const TOLERANCE: Mm = 0.005;
 /** Ends nearer than this meet [mm]: solved shapes agree at their nodes far better than this. */
 const MEETING: Mm = 1e-3;
-/** Corners are left out where the outline moves by no more than this share of the tolerance. */
-const SIMPLER = 0.2;
+/** Corners are left out where the outline moves by no more than this share of the tolerance: little even on long sides. */
+const SIMPLER = 0.02;
 
 /** What is melted into one outline; all in one plane. */
 export interface UnionParts {
@@ -29,7 +29,7 @@ export interface UnionParts {
  *
  * Bands are carried on into the pads they end on, and where they meet each other off any pad the outside of the corner
  * is rounded. Where a fillet would fill a narrow slot or the sharp side of a slanting root for more than four radii, a
- * smaller one is laid. Arcs come out as chords within the tolerance, corners are left out within a fifth of it, and places
+ * smaller one is laid. Arcs come out as chords within the tolerance, corners are left out within a fiftieth of it, and places
  * are kept to 10⁻⁵ mm.
  *
  * @param parts - pads, bands and roots of one plane [mm]
@@ -39,7 +39,8 @@ export interface UnionParts {
 export function unionOutline({ pads, bands, roots }: UnionParts, tolerance: Mm = TOLERANCE): readonly Path[] {
   const solid = unite(pads.map((path) => pathLoop(path, tolerance)));
   const held = bands.map((band): HeldBand => {
-    const ends = bandEnds(band, solid, MEETING);
+    // The chords of a round pad leave up to the tolerance between it and a band that ends on its edge.
+    const ends = bandEnds(band, solid, MEETING + tolerance);
     const line = sunk(band, ends, solid);
     return { ends, line, loops: covered(line) };
   });

@@ -1,0 +1,244 @@
+import { describe, expect, it } from 'vitest';
+import type { MiddleLine } from '../../../src/core/geometry/band.ts';
+import { gapFinder } from '../../../src/core/geometry/gaps.ts';
+import { arcBand, box, movedBand, polygon, straightBand } from '../../support/bands.ts';
+import { expectClose } from '../../support/close.ts';
+import { gapOn, spiralBench } from '../../support/gaps.ts';
+
+const EXACT = { abs: 1e-12, because: 'round-off of a few operations on small numbers' } as const;
+const ORIGIN = { x: 0, y: 0 };
+const at = (x: number, y: number) => ({ x, y });
+const chain = (thickness: number, ...corners: readonly (readonly [number, number])[]): readonly MiddleLine[] =>
+  corners.slice(1).map(([x, y], i) => straightBand(at(corners[i]![0], corners[i]![1]), at(x, y), thickness));
+
+describe('the gap between two bands', () => {
+  it('that run side by side is their distance less both halves', () => {
+    const found = gapOn({ bands: [straightBand(at(0, 0), at(20, 0), 1), straightBand(at(3, 5), at(17, 5), 2, 7)] });
+    expectClose(found?.gap ?? Number.NaN, 3.5, EXACT);
+    expect([found?.a.what, found?.b.what]).toEqual(['band0', 'band1']);
+    expectClose(found?.a.at.y ?? Number.NaN, 0.5, EXACT);
+    expectClose(found?.b.at.y ?? Number.NaN, 4, EXACT);
+    expectClose((found?.a.at.x ?? 0) - (found?.b.at.x ?? 1), 0, EXACT);
+  });
+
+  it('on circles about one centre is the difference of their radii less both halves', () => {
+    const [inner, outer] = [arcBand(ORIGIN, 8, 0, 3, 0.8), arcBand(ORIGIN, 10, 0.2, 2.9, 1.2, 33)];
+    expectClose(gapOn({ bands: [inner, outer] })?.gap ?? Number.NaN, 1, {
+      abs: 2e-5,
+      because: 'between samples arcs are cubics: their chords turn by 0.08, so r·0.08⁴/384 and what comes of it',
+    });
+  });
+
+  it('is where an end points at a side', () => {
+    const found = gapOn({ bands: [straightBand(at(0, 0), at(20, 0), 1), straightBand(at(7, 9), at(7, 3), 1)] });
+    // The end of a member counts as round, half a thickness beyond its node.
+    expectClose(found?.gap ?? Number.NaN, 3 - 1, EXACT);
+    expectClose(found?.a.at.x ?? Number.NaN, 7, EXACT);
+  });
+
+  it('is below 0 where they overlap, by both halves where they cross', () => {
+    const level = straightBand(at(0, 0), at(20, 0), 1);
+    expectClose(gapOn({ bands: [level, straightBand(at(0, 0.7), at(20, 0.7), 1)] })?.gap ?? 0, -0.3, EXACT);
+    expectClose(gapOn({ bands: [level, straightBand(at(9, -5), at(9.5, 5), 2)] })?.gap ?? 0, -1.5, EXACT);
+  });
+
+  it('does not count between planes', () => {
+    const bands = [straightBand(at(0, 0), at(10, 10), 1), straightBand(at(0, 10), at(10, 0), 1)];
+    expect(gapOn({ bands, planes: [0, 1] })).toBeUndefined();
+    expectClose(gapOn({ bands })?.gap ?? 0, -1, EXACT);
+  });
+
+  it('of a taper follows its thickness', () => {
+    const taper = { x: [0, 10], y: [0, 0], angle: [0, 0], thickness: [1, 3] };
+    const found = gapOn({ bands: [taper, straightBand(at(0, 4), at(10, 4), 1)] });
+    expectClose(found?.gap ?? Number.NaN, 4 - 0.5 - 1.5, EXACT);
+    expectClose(found?.a.at.x ?? Number.NaN, 10, EXACT);
+  });
+});
+
+describe('what is joined is not taken for a gap', () => {
+  it('at square turns, though the slots between the legs count', () => {
+    const folded = chain(1, [0, 0], [0, 20], [4, 20], [4, 0], [9, 0], [9, 20]);
+    expectClose(gapOn({ bands: folded })?.gap ?? Number.NaN, 3, EXACT);
+    expect(gapOn({ bands: folded.slice(0, 2) })).toBeUndefined();
+  });
+
+  it('in a straight run of members of any length, thickness and number', () => {
+    const run = [
+      straightBand(at(0, 0), at(0.5, 0), 6),
+      straightBand(at(0.5, 0), at(1, 0), 0.4),
+      straightBand(at(1, 0), at(2, 0), 6),
+      straightBand(at(2, 0), at(30, 0), 0.8),
+    ];
+    expect(gapOn({ bands: run })).toBeUndefined();
+  });
+
+  it('at a fused crossing, wide or narrow', () => {
+    for (const half of [Math.PI / 4, Math.PI / 8]) {
+      const arms = [half, Math.PI - half, Math.PI + half, -half].map((angle) =>
+        straightBand(ORIGIN, at(10 * Math.cos(angle), 10 * Math.sin(angle)), 0.8),
+      );
+      expect(gapOn({ bands: arms })).toBeUndefined();
+    }
+  });
+
+  it('in one band that bends by less than half a turn', () => {
+    expect(gapOn({ bands: [arcBand(ORIGIN, 3, 0, 2.9, 1)] })).toBeUndefined();
+  });
+
+  it('but is where one band comes round to itself', () => {
+    // A whole turn less a bit, closing up to a slot between its own ends.
+    const gap = gapOn({ bands: [arcBand(ORIGIN, 5, 0.1, 2 * Math.PI - 0.1, 0.6, 120)] });
+    expectClose(gap?.gap ?? Number.NaN, 10 * Math.sin(0.1) - 0.6, { rel: 1e-9, because: 'round-off' });
+    const hairpin = [
+      ...chain(1, [0, 0], [20, 0]),
+      arcBand(at(20, 2), 2, -Math.PI / 2, Math.PI / 2, 1),
+      ...chain(1, [20, 4], [0, 4]),
+    ];
+    expectClose(gapOn({ bands: hairpin })?.gap ?? Number.NaN, 3, {
+      rel: 0.005,
+      because: 'places that face each other within a cosine of 0.1 count: 1 − √(1 − 0.1²) into the turn',
+    });
+  });
+});
+
+describe('the gap between bands and pads', () => {
+  const fixed = { id: 'fixed', nodes: ['from0'], outlines: [box(-4, -6, 0, 6)] };
+  const leaf = straightBand(at(0, 0), at(12, 0), 0.8);
+
+  it('is none where a band grows straight out of its pad', () => {
+    expect(gapOn({ bands: [leaf], pads: [fixed] })).toBeUndefined();
+    const between = { id: 'moving', nodes: ['to0'], outlines: [box(12, -6, 16, 6)] };
+    expect(gapOn({ bands: [leaf], pads: [fixed, between] })).toBeUndefined();
+  });
+
+  it('is none where it grows out at a slant, even along the edge', () => {
+    for (const lean of [0.6, 0.2, 0.1]) {
+      const slanting = straightBand(at(0, -5), at(40 * Math.sin(lean), 40 * Math.cos(lean) - 5), 0.8, 80);
+      expect(gapOn({ bands: [slanting], pads: [{ ...fixed, outlines: [box(-4, -6, 0, 60)] }] })).toBeUndefined();
+    }
+  });
+
+  it('is that to a wall beside it', () => {
+    const wall = [box(-4, -6, 0, 6), box(0, 2, 12, 6)];
+    const found = gapOn({ bands: [leaf], pads: [{ ...fixed, outlines: wall }] });
+    expectClose(found?.gap ?? Number.NaN, 2 - 0.4, EXACT);
+    expect(found?.b.what).toBe('fixed');
+  });
+
+  it('counts again where the band turns back to the pad it grew out of', () => {
+    const hook = [
+      leaf,
+      arcBand(at(12, 2.5), 2.5, -Math.PI / 2, Math.PI / 2, 0.8),
+      straightBand(at(12, 5), at(1.5, 5), 0.8),
+    ];
+    const found = gapOn({ bands: hook, pads: [fixed] });
+    expectClose(found?.gap ?? Number.NaN, 1.5 - 0.4, EXACT);
+    expect([found?.a.what, found?.b.what]).toEqual(['band2', 'fixed']);
+  });
+
+  it('moves and turns with the pad', () => {
+    const other = { id: 'moving', nodes: ['from1'], outlines: [polygon([20, -1], [22, -1], [22, 1], [20, 1])] };
+    const far = straightBand(at(22, 0), at(40, 0), 0.8);
+    const look = (pose: { x: number; y: number; turn: number }) =>
+      gapOn({
+        bands: [leaf, far],
+        pads: [fixed, other],
+        poses: { moving: pose },
+        bent: [leaf, straightBand(at(60, 60), at(70, 60), 0.8)],
+      });
+    // Its reference point is its node at (22, 0); turned by half a turn it reaches from there to the right.
+    expectClose(look({ x: 10, y: 5, turn: Math.PI })?.gap ?? Number.NaN, 4 - 0.4, EXACT);
+    expectClose(look({ x: 10, y: 5, turn: Math.PI / 2 })?.gap ?? Number.NaN, 3 - 0.4, EXACT);
+  });
+
+  it('is exact to a round pad', () => {
+    const post = {
+      id: 'post',
+      nodes: ['from1'],
+      outlines: [
+        { start: at(9, 6), pieces: [{ kind: 'arc', to: at(9, 6), centre: at(6, 6), counterClockwise: true } as const] },
+      ],
+    };
+    const found = gapOn({ bands: [leaf, straightBand(at(9, 6), at(30, 6), 0.8)], pads: [fixed, post] });
+    expectClose(found?.gap ?? Number.NaN, 3 - 0.4, { abs: 2e-3, because: 'looked for on chords 0.005 mm off' });
+    expectClose(found?.b.at.x ?? Number.NaN, 6, { abs: 0.2, because: 'the same: the edge is level there' });
+  });
+
+  it('leaves out what lies inside its own pads', () => {
+    const stem = straightBand(at(-3, 0), at(-0.2, 0), 1);
+    const found = gapOn({ bands: [stem, straightBand(at(5, -4), at(5, 4), 1)], pads: [fixed] });
+    expectClose(found?.gap ?? Number.NaN, 5 - 0.5, EXACT);
+    expect([found?.a.what, found?.b.what]).toEqual(['band1', 'fixed']);
+  });
+});
+
+describe('a spiral', () => {
+  const spiral = { hub: 4, ring: 15, turns: 1.25, arms: 3, thickness: 0.84 };
+  const gap = (given: Partial<typeof spiral>, count?: number) =>
+    gapOn(spiralBench({ ...spiral, ...given }, count))?.gap ?? Number.NaN;
+
+  it.each([
+    [4, 1.25, 0.84, 3],
+    [3, 2.5, 0.42, 3],
+    [6, 1, 1.6, 2],
+    [5, 0.9, 0.84, 4],
+  ])(
+    'from a hub of %d mm in %d turns has the radial pitch less the thickness, as it leans',
+    (hub, turns, thickness, arms) => {
+      const rise = (spiral.ring - hub) / (2 * Math.PI * turns);
+      const pitch = (2 * Math.PI * rise) / arms;
+      const found = gap({ hub, turns, thickness, arms });
+      // A spiral leans by atan(rise/r) against the circle, so the way across is shorter by the cosine: most at the hub,
+      // but the innermost place that faces an arm further out is up to a pitch away from it.
+      const narrowest = pitch * Math.cos(Math.atan(rise / hub)) - thickness;
+      const next = pitch * Math.cos(Math.atan(rise / (hub + pitch))) - thickness;
+      expect(found).toBeGreaterThan(narrowest);
+      expect(found).toBeLessThan(next);
+      expect(next).toBeLessThan(pitch - thickness);
+    },
+  );
+
+  it('is told alike from few samples and from many', () => {
+    expectClose(gap({}, 30), gap({}, 480), { abs: 1e-3, because: 'chords of 2.5 mm turn by 0.26 near the hub' });
+    expectClose(gap({}), gap({}, 480), { abs: 1e-3, because: 'where the gap is least falls between samples' });
+  });
+
+  it('touches itself when its arms are thick', () => {
+    expect(gap({ thickness: 3 })).toBeLessThan(0);
+  });
+
+  it('is the same when it turns as one', () => {
+    const bench = spiralBench(spiral);
+    const motion = { x: 3, y: -2, turn: 0.7 };
+    const moved = gapOn({
+      ...bench,
+      bent: bench.bands.map((band) => movedBand(band, motion)),
+      poses: Object.fromEntries(
+        bench.pads!.map(({ id }, k) => {
+          const { x, y } = k === 0 ? at(4, 0) : at(0, 15);
+          const [cos, sin] = [Math.cos(0.7), Math.sin(0.7)];
+          return [id, { x: 3 + cos * x - sin * y, y: -2 + sin * x + cos * y, turn: 0.7 }];
+        }),
+      ),
+    });
+    expectClose(moved?.gap ?? Number.NaN, gap({}), { abs: 1e-9, because: 'round-off' });
+  });
+});
+
+describe('a network that does not hold together', () => {
+  const nodes = [
+    { id: 'a', x: 0, y: 0 },
+    { id: 'b', x: 9, y: 0 },
+  ];
+  const band = straightBand(at(0, 0), at(9, 0), 1);
+
+  it('is a mistake of the caller', () => {
+    const member = { id: 'm', from: 'a', to: 'b' };
+    expect(() => gapFinder({ nodes, members: [{ ...member, to: 'c' }], pads: [] }, [], [band])).toThrow(RangeError);
+    expect(() => gapFinder({ nodes, members: [member], pads: [] }, [{ pad: 'p', outlines: [] }], [band])).toThrow(
+      RangeError,
+    );
+    expect(() => gapFinder({ nodes, members: [member], pads: [] }, [], [band])([], {})).toThrow(RangeError);
+  });
+});
