@@ -90,8 +90,10 @@ export const snapArch: FlexureFamily<SnapArchSizes> = {
   drives: [PRESSED, GUIDED],
 
   check: (sizes, thickness, { lineWidth }) => {
-    const wide = [...refuseWideBlock(sizes, thickness), ...refuseTightCrown(sizes, thickness)];
+    const wide = refuseWideBlock(sizes, thickness);
     if (wide.length > 0) return wide;
+    const tight = refuseTightCrown(sizes, thickness);
+    if (tight.length > 0) return tight;
     return [
       ...refuseNarrowBlock(sizes),
       ...judgeArches(sizes, thickness, lineWidth),
