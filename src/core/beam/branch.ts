@@ -1,14 +1,35 @@
 /** Leaving a path sideways where another crosses it. */
 import type { Problem } from '../problems.ts';
-import { correct } from './correct.ts';
+import { correct, dot } from './correct.ts';
 import { solveInPlace } from './dense.ts';
 import { advance, reduce } from './equilibrium.ts';
 import { copyOf, type State } from './network.ts';
 import { observe, unstableWays, type Observed } from './observe.ts';
 import { settle, settleAt } from './settle.ts';
 import { softestWay } from './softest.ts';
-import { endOf, gridOf, lost, walkArcs, walkTo, type Ending, type PathAsked, TOLERANCE, type Walk } from './walk.ts';
-import { accept, arcBetween, spend, stateAt, stateIn, walkerFrom, type Step, type Walker } from './walker.ts';
+import {
+  endOf,
+  gridOf,
+  lost,
+  walkArcs,
+  walkTo,
+  type Ending,
+  type PathAsked,
+  SHORTEST,
+  TOLERANCE,
+  type Walk,
+} from './walk.ts';
+import {
+  accept,
+  arcBetween,
+  predicted,
+  spend,
+  stateAt,
+  stateIn,
+  walkerFrom,
+  type Step,
+  type Walker,
+} from './walker.ts';
 
 /** Between which states the first way of giving was met. */
 export interface Crossing {
@@ -42,6 +63,7 @@ function locate(walker: Walker, { before, to }: Crossing): State {
   walker.history.splice(0, walker.history.length, ...steps);
   let low = steps.at(-1)!.state;
   let high = to;
+  walker.state = low;
   reduce(walker.network, low, walker.reduced);
   const waysLow = unstableWays(walker);
   let soft = { low: softestWay(walker.reduced.tangent, walker.weights).value, high: Number.NaN };
@@ -50,18 +72,41 @@ function locate(walker: Walker, { before, to }: Crossing): State {
     const line = low.share + ((high - low.share) * soft.low) / (soft.low - soft.high);
     const inside = Number.isFinite(line) && i % 3 !== 2 && (line - low.share) * (line - high) < 0;
     const share = inside ? line : (low.share + high) / 2;
-    const found = stateAt(walker, share);
-    if (!found) break;
+    const state = stateAt(walker, share)?.state ?? straightAt(walker, share);
+    if (!state) break;
+    // The stiffness of the last step's start is not that of the state: so near to nothing, the difference counts.
+    reduce(walker.network, state, walker.reduced);
+    spend(walker, 1);
     const value = softestWay(walker.reduced.tangent, walker.weights).value;
     if (unstableWays(walker) === waysLow) {
-      low = found.state;
+      low = state;
       soft = { ...soft, low: value };
     } else {
       high = share;
       soft = { ...soft, high: value };
     }
   }
+  reduce(walker.network, low, walker.reduced);
   return low;
+}
+
+/** Newton's steps where the softest way is held: more are never needed from a prediction this near. */
+const MOST_STRAIGHT = 8;
+
+/** As `stateAt`, but nothing moves along the softest way, in which Newton's method finds no hold close to a crossing. */
+function straightAt(walker: Walker, share: number): State | undefined {
+  const { network, reduced, weights } = walker;
+  if (walker.history.length < 2) return undefined;
+  const state = predicted(walker, share);
+  state.share = share;
+  for (let i = 0; i < MOST_STRAIGHT; i += 1) {
+    reduce(network, state, reduced);
+    spend(walker, 1);
+    const step = reduced.residual.map((r) => -r);
+    if (!solveInPlace(stiffened(reduced.tangent, weights), step)) return undefined;
+    if (advance(network, state, step, 0, 1) < walker.tolerance) return state;
+  }
+  return undefined;
 }
 
 /** The state a little to the side of a crossing, on the path that leaves it; and how far its nodes went [mm]. */
@@ -96,7 +141,13 @@ export function leaveSideways(walk: Walk, crossing: Crossing): SecondPath | unde
   const { network, budget } = walk.walker;
   const walker = walkerFrom(network, walk.walker.state, walk.asked.tolerance ?? TOLERANCE, budget);
   const at = locate(walker, crossing);
-  const along: Walk = { walker, asked: walk.asked, seen: [kinkAt(walker, at, walk.asked)], stride: walk.stride };
+  const along: Walk = {
+    walker,
+    asked: walk.asked,
+    seen: [kinkAt(walker, at, walk.asked)],
+    stride: walk.stride,
+    shortest: SHORTEST * Math.abs(endOf(walk.asked)),
+  };
   const found = fall(along, walk, at) ?? turnOff(along, at);
   spend(walk.walker, walker.spent);
   if (!found) return undefined;
@@ -172,7 +223,7 @@ function goOn(along: Walk, grid: readonly number[]): Ending {
     if (ending === 'stuck' && !fallOn(along, share)) return rejoin(along) ?? ending;
     if (typeof ending === 'object') return ending;
     const now = observe(walker, last, asked.shapes === true);
-    if (hasCorner(before, now)) tellJoin(along, before.point.share);
+    if ((ending === 'stuck' || hasCorner(before, now)) && !hasJoined(along)) tellJoin(along, before.point.share);
     seen.push(now);
   }
   return 'arrived';
@@ -189,12 +240,21 @@ function fallOn({ walker }: Walk, share: number): boolean {
 
 /** Between points of one smooth path the energy grows as the efforts and their slopes say, to a small part. */
 const SMOOTH = 5e-5;
+/** And the effort as the mean of its slopes, to this part of their difference. */
+const LEVEL = 0.2;
 
+/** Each test has corners that it cannot see, at 21 and 79 % of the way and in its middle; together they see them all. */
 function hasCorner({ point: a, slope: s0 }: Observed, { point: b, slope: s1 }: Observed): boolean {
   const span = b.share - a.share;
   const expected = (span * (a.effort + b.effort)) / 2 + (span * span * (s0 - s1)) / 12;
   const size = Math.abs(span) * (Math.abs(a.effort) + Math.abs(b.effort) + Math.abs(span * s0) + Math.abs(span * s1));
-  return Math.abs(b.energy - a.energy - expected) > SMOOTH * size;
+  const off = Math.abs((b.effort - a.effort) / span - (s0 + s1) / 2);
+  return Math.abs(b.energy - a.energy - expected) > SMOOTH * size || off > LEVEL * Math.abs(s1 - s0);
+}
+
+/** A join is told once: a steep path looks cornered on a coarse grid, and would be told to have joined again. */
+function hasJoined({ seen }: Walk): boolean {
+  return seen.some(({ slopeOn }) => slopeOn !== undefined);
 }
 
 /** Tells the corner between the share of the last point told and the present state, and comes back to the latter. */
@@ -205,7 +265,10 @@ function tellJoin(along: Walk, since: number): void {
   accept(walker, state, state.share);
   reduce(walker.network, state, walker.reduced);
   const join = joinBefore(walker, since);
-  if (join) seen.push(kinkAt(walker, join, asked));
+  if (join) {
+    const kink = kinkAt(walker, join, asked);
+    seen.push({ ...kink, slopeOn: straightSlope(walker) });
+  }
   walker.history.length = 0;
   accept(walker, state, state.share);
   reduce(walker.network, state, walker.reduced);
@@ -242,11 +305,12 @@ function joinBefore(walker: Walker, turned: number): State | undefined {
   const steps = 8;
   for (let k = 1; k <= 2 * steps; k += 1) {
     const share = start + ((turned - start) * k) / steps;
-    const found = stateAt(walker, share);
-    if (!found) return undefined;
+    // Straight on, or the walk would go back along the path on which it came.
+    const state = straightAt(walker, share) ?? stateAt(walker, share)?.state;
+    if (!state) return undefined;
     const before = walker.history.slice();
     if (unstableWays(walker) > 0) return locate(walker, { before, to: share });
-    accept(walker, found.state, share);
+    accept(walker, state, share);
   }
   return undefined;
 }
@@ -273,6 +337,13 @@ function straightOn(walker: Walker, share: number): State | undefined {
   const { converged, iterations } = correct(network, state, reduced, walker.tolerance);
   spend(walker, iterations);
   return converged ? state : undefined;
+}
+
+/** Change of the effort with the share on the path that goes straight on. */
+function straightSlope({ reduced, weights }: Walker): number {
+  const rate = reduced.byShare.map((k) => -k);
+  if (!solveInPlace(stiffened(reduced.tangent, weights), rate)) return Number.NaN;
+  return reduced.effortByShare + dot(reduced.effortBy, rate);
 }
 
 /** The tangent with its softest way, or the two alike, made as stiff as its stiffest. */

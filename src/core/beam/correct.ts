@@ -54,8 +54,8 @@ interface Step {
 }
 
 function stepAtShare(reduced: Reduced): Step | undefined {
-  const step = Float64Array.from(reduced.residual, (r) => -r);
-  return solveInPlace(Float64Array.from(reduced.tangent), step) ? { step, share: 0 } : undefined;
+  const step = reduced.residual.map((r) => -r);
+  return solveInPlace(reduced.tangent.slice(), step) ? { step, share: 0 } : undefined;
 }
 
 /** The share is one more unknown and the plane one more equation; at a limit point this system is still regular. */

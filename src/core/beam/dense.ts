@@ -8,40 +8,71 @@
  * @returns false when the matrix is singular to the last digit
  */
 export function solveInPlace(matrix: Float64Array, right: Float64Array): boolean {
-  const n = right.length;
+  const rows = factorInPlace(matrix, right.length);
+  if (!rows) return false;
+  solveFactored(matrix, rows, right);
+  return true;
+}
+
+/**
+ * Splits a square into a lower and an upper triangle, by elimination with row exchange.
+ *
+ * @param matrix - full square, row by row; replaced by both triangles
+ * @param n - side [-]
+ * @returns which row stands where, or undefined when the matrix is singular to the last digit
+ */
+export function factorInPlace(matrix: Float64Array, n: number): Int32Array | undefined {
+  const rows = new Int32Array(n);
   for (let k = 0; k < n; k += 1) {
     let best = k;
     for (let i = k + 1; i < n; i += 1) {
       if (Math.abs(matrix[i * n + k]!) > Math.abs(matrix[best * n + k]!)) best = i;
     }
+    rows[k] = best;
     const pivot = matrix[best * n + k]!;
-    if (!(Math.abs(pivot) > 0)) return false;
-    if (best !== k) exchange(matrix, right, k, best);
+    if (!(Math.abs(pivot) > 0)) return undefined;
+    if (best !== k) exchange(matrix, n, k, best);
     for (let i = k + 1; i < n; i += 1) {
       const share = matrix[i * n + k]! / pivot;
+      matrix[i * n + k] = share;
       if (share === 0) continue;
-      for (let j = k; j < n; j += 1) matrix[i * n + j] = matrix[i * n + j]! - share * matrix[k * n + j]!;
-      right[i] = right[i]! - share * right[k]!;
+      for (let j = k + 1; j < n; j += 1) matrix[i * n + j] = matrix[i * n + j]! - share * matrix[k * n + j]!;
     }
+  }
+  return rows;
+}
+
+/**
+ * Solves with a square that has been split by `factorInPlace`.
+ *
+ * @param matrix - both triangles
+ * @param rows - which row stands where [-]
+ * @param right - b; replaced by x
+ */
+export function solveFactored(matrix: Float64Array, rows: Int32Array, right: Float64Array): void {
+  const n = right.length;
+  for (let k = 0; k < n; k += 1) {
+    const from = rows[k]!;
+    const kept = right[from]!;
+    right[from] = right[k]!;
+    right[k] = kept;
+  }
+  for (let k = 0; k < n; k += 1) {
+    for (let i = k + 1; i < n; i += 1) right[i] = right[i]! - matrix[i * n + k]! * right[k]!;
   }
   for (let k = n - 1; k >= 0; k -= 1) {
     let sum = right[k]!;
     for (let j = k + 1; j < n; j += 1) sum -= matrix[k * n + j]! * right[j]!;
     right[k] = sum / matrix[k * n + k]!;
   }
-  return true;
 }
 
-function exchange(matrix: Float64Array, right: Float64Array, i: number, j: number): void {
-  const n = right.length;
+function exchange(matrix: Float64Array, n: number, i: number, j: number): void {
   for (let k = 0; k < n; k += 1) {
     const kept = matrix[i * n + k]!;
     matrix[i * n + k] = matrix[j * n + k]!;
     matrix[j * n + k] = kept;
   }
-  const kept = right[i]!;
-  right[i] = right[j]!;
-  right[j] = kept;
 }
 
 /**

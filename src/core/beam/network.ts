@@ -95,7 +95,7 @@ export function restOf({ runs, frames, rule }: Network): State {
   return {
     share: 0,
     unknowns: new Float64Array(frames.unknowns),
-    nodes: runs.map((run) => Float64Array.from(run.home)),
+    nodes: runs.map((run) => run.home.slice()),
     stress: runs.map((run) => new Float64Array(3 * run.elements * rule.degree)),
   };
 }
@@ -104,9 +104,9 @@ export function restOf({ runs, frames, rule }: Network): State {
 export function copyOf({ share, unknowns, nodes, stress }: State): State {
   return {
     share,
-    unknowns: Float64Array.from(unknowns),
-    nodes: nodes.map((array) => Float64Array.from(array)),
-    stress: stress.map((array) => Float64Array.from(array)),
+    unknowns: unknowns.slice(),
+    nodes: nodes.map((array) => array.slice()),
+    stress: stress.map((array) => array.slice()),
   };
 }
 

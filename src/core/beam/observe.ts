@@ -11,6 +11,8 @@ export interface Observed {
   readonly point: PathPoint;
   /** Change of the effort with the share; NaN where loads alone drive. */
   readonly slope: number;
+  /** The same on the way on from here, where the path has a corner and comes in with another. */
+  readonly slopeOn?: number;
   readonly state: State;
   readonly shapes: readonly MemberShape[] | undefined;
 }
@@ -18,7 +20,7 @@ export interface Observed {
 /** Ways in which the network would leave this state if the drive were held. */
 export function unstableWays({ reduced, network }: Walker): number {
   const { unknowns, hasFollower } = network.frames;
-  const tangent = Float64Array.from(reduced.tangent);
+  const tangent = reduced.tangent.slice();
   if (hasFollower) makeSymmetric(tangent, unknowns);
   return reduced.negative + negativesOf(tangent, unknowns);
 }

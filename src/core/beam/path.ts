@@ -3,7 +3,18 @@ import type { Problem } from '../problems.ts';
 import { leaveSideways, type Crossing, type SecondPath } from './branch.ts';
 import { copyOf, restOf, type Network, type State } from './network.ts';
 import { observe, unstableWays, type Observed } from './observe.ts';
-import { endOf, gridOf, lost, TOLERANCE, walkArcs, walkTo, type Ending, type PathAsked, type Walk } from './walk.ts';
+import {
+  endOf,
+  gridOf,
+  lost,
+  SHORTEST,
+  TOLERANCE,
+  walkArcs,
+  walkTo,
+  type Ending,
+  type PathAsked,
+  type Walk,
+} from './walk.ts';
 import { accept, stateAt, walkerFrom } from './walker.ts';
 
 /** A path as walked, before it is told. */
@@ -29,7 +40,8 @@ export function walkPath(network: Network, asked: PathAsked, from?: State): Walk
   const tolerance = asked.tolerance ?? TOLERANCE;
   const walker = walkerFrom(network, from ? copyOf(from) : restOf(network), tolerance, asked.budget ?? BUDGET);
   const range = Math.abs(endOf(asked));
-  const walk: Walk = { walker, asked, seen: [], stride: range / Math.min(gridOf(asked).length, 20) };
+  const grid = gridOf(asked);
+  const walk: Walk = { walker, asked, seen: [], stride: range / Math.min(grid.length, 20), shortest: SHORTEST * range };
   accept(walker, walker.state, walker.state.share);
   let ways = 0;
   let crossing: Crossing | undefined;
@@ -37,6 +49,8 @@ export function walkPath(network: Network, asked: PathAsked, from?: State): Walk
     const now = unstableWays(walker);
     if (now !== ways && !crossing && walker.history.length > 1) {
       crossing = { before: walker.history.slice(0, -1), to: walker.state.share };
+      // What follows on this path is only told, not taken: it is not worth small steps.
+      walk.shortest = range / grid.length / 2;
     }
     ways = now;
   };
@@ -46,7 +60,7 @@ export function walkPath(network: Network, asked: PathAsked, from?: State): Walk
   walk.seen.push(observe(walker, first.iterations, asked.shapes === true));
   ways = unstableWays(walker);
   let ending: Ending = 'arrived';
-  for (const share of gridOf(asked)) {
+  for (const share of grid) {
     let last = 0;
     ending = walkTo(walk, share, (_, iterations) => {
       last = iterations;
@@ -56,7 +70,7 @@ export function walkPath(network: Network, asked: PathAsked, from?: State): Walk
     walk.seen.push(observe(walker, last, asked.shapes === true));
   }
   // Beyond a crossing the first path is not the one that will be taken; where it gets lost it is let go.
-  if (ending === 'stuck') ending = crossing ? 'arrived' : walkArcs(walk, gridOf(asked));
+  if (ending === 'stuck') ending = crossing ? 'arrived' : walkArcs(walk, grid);
   const end = typeof ending === 'object' ? ending : ending === 'stuck' ? lost(walker) : undefined;
   const second = crossing && asked.second !== false ? leaveSideways(walk, crossing) : undefined;
   return {

@@ -109,9 +109,9 @@ function downhill(
   let scale = 0;
   for (let i = 0; i < n; i += 1) scale = Math.max(scale, Math.abs(tangent[i * n + i]!) / weights[i]!);
   for (let more = 0; more <= scale * 10; more = more === 0 ? scale * 1e-7 : more * 8) {
-    const held = Float64Array.from(tangent);
+    const held = tangent.slice();
     for (let i = 0; i < n; i += 1) held[i * n + i] = held[i * n + i]! + more * weights[i]!;
-    if (negativesOf(Float64Array.from(held), n) > 0) continue;
+    if (negativesOf(held.slice(), n) > 0) continue;
     const step = residual.map((r) => -r);
     return solveInPlace(held, step) ? { step, isNewton: more === 0 } : undefined;
   }

@@ -93,26 +93,41 @@ function crest(run: Run, { stretch, bending }: NodeStrains, i: number, side: 'le
  */
 export function shapesOf(network: Network, state: State): readonly MemberShape[] {
   return network.model.members.map((member, m) => {
-    const parts = [2 * m, 2 * m + 1].map((r) => {
-      const run = network.runs[r]!;
-      const nodes = state.nodes[r]!;
-      const strains = nodeStrains(network, r, nodes, network.rooms[r]!.forces);
-      // The node in the middle belongs to both halves and is told once.
-      const skip = run.from === 0 ? 0 : 1;
-      const pick = (array: Float64Array, stride = 1, d = 0) =>
-        Array.from({ length: run.nodes - skip }, (_, i) => array[(i + skip) * stride + d]!);
-      return { run, skip, nodes, strains, pick };
+    const halves = [2 * m, 2 * m + 1].map((r) => network.runs[r]!);
+    // The node in the middle belongs to both halves and is told once.
+    const count = halves.reduce((sum, run) => sum + run.nodes, -1);
+    const shape = emptyShape(member.id, count);
+    let at = 0;
+    halves.forEach((run, half) => {
+      const nodes = state.nodes[2 * m + half]!;
+      const strains = nodeStrains(network, 2 * m + half, nodes, network.rooms[2 * m + half]!.forces);
+      for (let i = half; i < run.nodes; i += 1, at += 1) fillIn(shape, at, run, nodes, strains, i);
     });
-    const all = (take: (part: (typeof parts)[number]) => number[]) => Float64Array.from(parts.flatMap(take));
-    return {
-      member: member.id,
-      along: all(({ run, pick }) => pick(run.along)),
-      x: all(({ nodes, pick }) => pick(nodes, 3, 0)),
-      y: all(({ nodes, pick }) => pick(nodes, 3, 1)),
-      angle: all(({ nodes, pick }) => pick(nodes, 3, 2)),
-      thickness: all(({ run, pick }) => pick(run.nodeThickness)),
-      left: all(({ strains, pick }) => pick(strains.stretch).map((n, i) => n - pick(strains.bending)[i]!)),
-      right: all(({ strains, pick }) => pick(strains.stretch).map((n, i) => n + pick(strains.bending)[i]!)),
-    };
+    return shape;
   });
+}
+
+function emptyShape(member: string, count: number): MemberShape {
+  const array = () => new Float64Array(count);
+  return {
+    member,
+    along: array(),
+    x: array(),
+    y: array(),
+    angle: array(),
+    thickness: array(),
+    left: array(),
+    right: array(),
+  };
+}
+
+function fillIn(shape: MemberShape, at: number, run: Run, nodes: Float64Array, strains: NodeStrains, i: number): void {
+  const [stretch, bending] = [strains.stretch[i]!, strains.bending[i]!];
+  shape.along[at] = run.along[i]!;
+  shape.x[at] = nodes[3 * i]!;
+  shape.y[at] = nodes[3 * i + 1]!;
+  shape.angle[at] = nodes[3 * i + 2]!;
+  shape.thickness[at] = run.nodeThickness[i]!;
+  shape.left[at] = stretch - bending;
+  shape.right[at] = stretch + bending;
 }

@@ -1,4 +1,4 @@
-import { solveInPlace } from './dense.ts';
+import { factorInPlace, solveFactored } from './dense.ts';
 
 /** The eigenvalue of a symmetric matrix that is nearest to zero, and its vector of unit length. */
 export interface Softest {
@@ -17,12 +17,16 @@ export interface Softest {
 export function softestWay(tangent: Float64Array, weights: Float64Array): Softest {
   const n = weights.length;
   const roots = weights.map((w) => Math.sqrt(w));
-  const scaled = tangent.map((k, i) => k / (roots[Math.floor(i / n)]! * roots[i % n]!));
+  const scaled = tangent.slice();
+  for (let i = 0; i < n; i += 1) {
+    for (let j = 0; j < n; j += 1) scaled[i * n + j] = scaled[i * n + j]! / (roots[i]! * roots[j]!);
+  }
+  const rows = factorInPlace(scaled, n);
   let vector = Float64Array.from({ length: n }, (_, i) => 1 + 0.37 * Math.sin(1 + 2.1 * i));
   let value = 0;
-  for (let round = 0; round < 12; round += 1) {
-    const next = Float64Array.from(vector);
-    if (!solveInPlace(Float64Array.from(scaled), next)) break;
+  for (let round = 0; rows && round < 12; round += 1) {
+    const next = vector.slice();
+    solveFactored(scaled, rows, next);
     const length = Math.sqrt(next.reduce((sum, v) => sum + v * v, 0));
     const overlap = next.reduce((sum, v, i) => sum + v * vector[i]!, 0);
     const before = value;

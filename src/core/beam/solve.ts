@@ -30,6 +30,8 @@ const FEWEST = 4;
 const MOST = 128;
 /** Between nodes the largest strain is read off a parabola, so it is known to fewer figures than the states are. */
 const STRAIN_ALLOWANCE = 30;
+/** A strain that matters to nobody: errors are not weighed against less. */
+const NO_STRAIN = 1e-6;
 /** Halving the mesh raises the error 256 times in theory; taking only 16 keeps the estimate above the error. */
 const GAIN = 16;
 
@@ -78,7 +80,9 @@ function firstElements(model: BeamModel, member: Member, accuracy: 'interactive'
   }
   const asked = Math.max(0, ...model.motions.map((motion) => Math.abs(motion.turn ?? 0)));
   const count = (turn + Math.min(asked, Math.PI)) / TURN_PER_ELEMENT[accuracy];
-  const shaped = typeof member.thickness === 'number' ? FEWEST : 2 * FEWEST;
+  // Waves give way in shorter waves, and thicknesses that change want more points, than their turning tells.
+  const isPlain = typeof member.thickness === 'number' && member.shape.kind !== 'rise' && member.shape.kind !== 'wave';
+  const shaped = isPlain ? FEWEST : 2 * FEWEST;
   return Math.min(MOST, Math.max(shaped, 4 * Math.ceil(count / 4)));
 }
 
@@ -91,7 +95,7 @@ const UNKNOWN = {
 /** The same states on half the mesh, compared. */
 function estimate(network: Network, walked: Walked): ErrorEstimate {
   const { elements } = network;
-  const seen = [...walked.seen, ...(walked.second?.seen ?? [])];
+  const seen = takenOf(walked);
   const last = seen.at(-1);
   if (!last || seen.length < 2) return { effort: 0, strain: 0, position: 0, elements };
   if (elements.some((count) => count % 4 !== 0)) return { ...UNKNOWN, elements };
@@ -103,13 +107,20 @@ function estimate(network: Network, walked: Walked): ErrorEstimate {
   const effortScale = seen.reduce((most, { point }) => Math.max(most, Math.abs(point.effort)), 0);
   const gaps = [...new Set([worst, last])].map((observed) => gapTo(network, coarse, observed));
   const most = (of: (gap: Gap) => number) => Math.max(...gaps.map(of)) / GAIN;
-  const strain = Math.abs(worst.point.peak.strain);
+  const strain = Math.max(Math.abs(worst.point.peak.strain), NO_STRAIN);
   return {
     effort: effortScale > 0 ? most((gap) => gap.effort) / effortScale : 0,
-    strain: strain > 0 ? most((gap) => gap.strain) / strain : 0,
+    strain: most((gap) => gap.strain) / strain,
     position: most((gap) => gap.position) / network.scale,
     elements,
   };
+}
+
+/** The states that a real part passes: beyond a crossing, those of the second path. */
+function takenOf({ seen, second }: Walked): readonly Observed[] {
+  if (!second) return seen;
+  const isBefore = ({ point }: Observed) => Math.abs(point.share) < Math.abs(second.leaves);
+  return [...seen.filter(isBefore), ...second.seen];
 }
 
 interface Gap {
@@ -169,8 +180,8 @@ function leaving({ seen, leaves }: SecondPath): PathEvent {
 export function takenPath(answer: PathAnswer): Pick<PathAnswer, 'points' | 'events' | 'shapes'> {
   const { second } = answer;
   if (!second) return answer;
-  const before = answer.points.filter(({ share }) => share < second.leaves).length;
-  const isBefore = ({ share, kind }: PathEvent) => share < second.leaves || kind === 'bifurcation';
+  const before = answer.points.filter(({ share }) => Math.abs(share) < Math.abs(second.leaves)).length;
+  const isBefore = ({ share, kind }: PathEvent) => Math.abs(share) < Math.abs(second.leaves) || kind === 'bifurcation';
   return {
     points: [...answer.points.slice(0, before), ...second.path.points],
     events: [...answer.events.filter(isBefore), ...second.path.events],

@@ -15,7 +15,7 @@ import { lagrange } from './rule.ts';
 export function toCoarse(fine: Network, state: State, coarse: Network): State {
   const moved: State = {
     share: state.share,
-    unknowns: Float64Array.from(state.unknowns),
+    unknowns: state.unknowns.slice(),
     nodes: coarse.runs.map((run, r) => sampled(fine, state.nodes[r]!, run.nodes)),
     stress: coarse.runs.map((run) => new Float64Array(3 * run.elements * coarse.rule.degree)),
   };

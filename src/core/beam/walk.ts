@@ -26,7 +26,7 @@ export interface PathAsked {
 /** Largest last step of Newton's method when nothing else is asked [-]. */
 export const TOLERANCE = 1e-5;
 /** Steps shorter than this share of the way make no headway; the path turns back there or ends. */
-const SHORTEST = 1e-4;
+export const SHORTEST = 1e-4;
 /** Steps along the arc are no longer than this: turns in rad, movements over scale. */
 const LONGEST_ARC = 0.15;
 const SHORTEST_ARC = 1e-6;
@@ -41,6 +41,8 @@ export interface Walk {
   readonly seen: Observed[];
   /** Length of a step in the share that has lately worked. */
   stride: number;
+  /** A step may be halved to this length; shorter ones are not tried, and the walk is stuck. */
+  shortest: number;
 }
 
 export type Ending = 'arrived' | 'stuck' | Problem;
@@ -71,7 +73,6 @@ function percent(share: number): string {
 /** Takes the walk to a share in steps as long as work. */
 export function walkTo(walk: Walk, target: number, onStep: (walk: Walk, iterations: number) => void): Ending {
   const { walker } = walk;
-  const range = endOf(walk.asked);
   while (Math.abs(target - walker.state.share) > 1e-12) {
     const halt = mayGoOn(walk);
     if (halt) return halt;
@@ -80,7 +81,7 @@ export function walkTo(walk: Walk, target: number, onStep: (walk: Walk, iteratio
     const found = stateAt(walker, share);
     if (!found) {
       walk.stride = Math.min(walk.stride, Math.abs(share - walker.state.share)) / 2;
-      if (walk.stride < SHORTEST * Math.abs(range)) return 'stuck';
+      if (walk.stride < walk.shortest) return 'stuck';
       continue;
     }
     accept(walker, found.state, share);

@@ -74,8 +74,8 @@ export function accept(walker: Walker, state: State, at: number): void {
 
 /** Direction of the path at the present state, by share; undefined where it is singular. */
 function rateOf({ reduced }: Walker): Float64Array | undefined {
-  const rate = Float64Array.from(reduced.byShare, (k) => -k);
-  return solveInPlace(Float64Array.from(reduced.tangent), rate) ? rate : undefined;
+  const rate = reduced.byShare.map((k) => -k);
+  return solveInPlace(reduced.tangent.slice(), rate) ? rate : undefined;
 }
 
 /** The polynomial through remembered states, at a place beyond them. */
@@ -170,7 +170,7 @@ export function stateAhead(walker: Walker, arc: number): Found | undefined {
 
 /** Change of the effort with the share along the path: below zero it pulls itself on. */
 export function effortSlope({ reduced }: Walker): number {
-  const rate = Float64Array.from(reduced.byShare, (k) => -k);
-  if (rate.length > 0 && !solveInPlace(Float64Array.from(reduced.tangent), rate)) return Number.NaN;
+  const rate = reduced.byShare.map((k) => -k);
+  if (rate.length > 0 && !solveInPlace(reduced.tangent.slice(), rate)) return Number.NaN;
   return reduced.effortByShare + dot(reduced.effortBy, rate);
 }
