@@ -26,10 +26,10 @@ const MOST_ITERATIONS = 12;
  * figures with every step.
  *
  * @param network - the network [-]
- * @param state - the start; replaced by the equilibrium
- * @param reduced - left as it was before the last step
+ * @param state - the start [mm, rad]; replaced by the equilibrium
+ * @param reduced - left as it was before the last step [N, mm, rad]
  * @param tolerance - largest last step [-], of turns [rad] and of movements over the network's scale
- * @param plane - where the share is not held: the plane to stay in
+ * @param plane - where the share is not held: the plane to stay in [-]
  * @returns whether it converged, and how many times the equations were set up [-]
  */
 export function correct(network: Network, state: State, reduced: Reduced, tolerance: number, plane?: Plane): Corrected {

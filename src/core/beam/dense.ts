@@ -3,8 +3,8 @@
 /**
  * Solves A·x = b by elimination with row exchange.
  *
- * @param matrix - full square, row by row; destroyed
- * @param right - b; replaced by x
+ * @param matrix - full square, row by row [-]; destroyed
+ * @param right - b [-]; replaced by x
  * @returns false when the matrix is singular to the last digit
  */
 export function solveInPlace(matrix: Float64Array, right: Float64Array): boolean {
@@ -17,7 +17,7 @@ export function solveInPlace(matrix: Float64Array, right: Float64Array): boolean
 /**
  * Splits a square into a lower and an upper triangle, by elimination with row exchange.
  *
- * @param matrix - full square, row by row; replaced by both triangles
+ * @param matrix - full square, row by row [-]; replaced by both triangles
  * @param n - side [-]
  * @returns which row stands where, or undefined when the matrix is singular to the last digit
  */
@@ -45,9 +45,9 @@ export function factorInPlace(matrix: Float64Array, n: number): Int32Array | und
 /**
  * Solves with a square that has been split by `factorInPlace`.
  *
- * @param matrix - both triangles
+ * @param matrix - both triangles [-]
  * @param rows - which row stands where [-]
- * @param right - b; replaced by x
+ * @param right - b [-]; replaced by x
  */
 export function solveFactored(matrix: Float64Array, rows: Int32Array, right: Float64Array): void {
   const n = right.length;
@@ -79,7 +79,7 @@ function exchange(matrix: Float64Array, n: number, i: number, j: number): void {
  * How many eigenvalues of a symmetric matrix are negative, by Sylvester's law: the signs of the pivots of a symmetric
  * elimination that takes the largest diagonal entry next.
  *
- * @param matrix - full symmetric square, row by row; destroyed
+ * @param matrix - full symmetric square, row by row [-]; destroyed
  * @param n - side [-]
  * @returns count [-], 0 to n
  */

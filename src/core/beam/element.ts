@@ -22,10 +22,9 @@ export const KEPT = 5;
  * @param element - which of its elements [-]
  * @param nodes - x, y [mm], angle [rad] of the run's nodes
  * @param stress - N, V [N], M [N·mm] carried at the run's points
- * @param kept - filled with what `advanceStress` needs
+ * @param kept - filled with what `advanceStress` needs [-, 1/mm]
  * @param tangent - filled: upper triangle, square of side 3·(degree + 1) [N/mm, N, N·mm]
  * @param force - filled: force of the element on its nodes, 3·(degree + 1) [N, N, N·mm]
- * @param scratch - room for degree + 1 values and as many slopes [-]
  * @returns strain energy [N·mm]
  */
 export function elementTangent(
@@ -141,7 +140,7 @@ export function elementTangent(
  * @param rule - polynomials [-]
  * @param run - the run [-]
  * @param step - change of x, y [mm] and angle [rad] of its nodes
- * @param kept - what the last tangent was taken at
+ * @param kept - what the last tangent was taken at [-, 1/mm]
  * @param stress - N, V [N], M [N·mm] at its points, replaced
  */
 export function advanceStress(

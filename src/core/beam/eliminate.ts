@@ -9,8 +9,8 @@ const LEAST_PIVOT = 1e-14;
 /**
  * Eliminates the first unknowns of a system K·d = −f.
  *
- * @param matrix - upper triangle in a square of side `size`; reduced in place
- * @param force - f; reduced in place
+ * @param matrix - upper triangle in a square of side `size` [-]; reduced in place
+ * @param force - f [-]; reduced in place
  * @param size - side of the square [-]
  * @param count - how many unknowns go [-]
  * @returns how many pivots were negative [-]: ways in which this part is unstable by itself
@@ -42,11 +42,11 @@ export function eliminate(matrix: Float64Array, force: Float64Array, size: numbe
 /**
  * The way back: the eliminated unknowns from those that were kept.
  *
- * @param matrix - as `eliminate` left it
- * @param force - as `eliminate` left it
+ * @param matrix - as `eliminate` left it [-]
+ * @param force - as `eliminate` left it [-]
  * @param size - side of the square [-]
  * @param count - how many unknowns went [-]
- * @param solution - the kept ones from `count` on; the others are filled in
+ * @param solution - the kept ones from `count` on [-]; the others are filled in
  * @param withForce - 1 for the step of −f, 0 for what follows from the kept unknowns alone [-]
  */
 export function restore(

@@ -117,7 +117,7 @@ function eliminateOne(matrix: Float64Array, force: Float64Array, k: number, gone
  *
  * @param network - the network [-]
  * @param state - where it is [-]
- * @param reduced - filled
+ * @param reduced - filled [N, mm, rad]
  */
 export function reduce(network: Network, state: State, reduced: Reduced): void {
   const { runs, rooms, frames } = network;
@@ -245,7 +245,7 @@ function addLoads(network: Network, state: State, reduced: Reduced): void {
  * Takes a step of the unknowns and the share, and everything inside the runs along with it.
  *
  * @param network - as last reduced [-]
- * @param state - changed
+ * @param state - changed [mm, rad]
  * @param step - change of the unknowns [mm, rad]
  * @param share - change of the share [-]
  * @param withForce - 1 for a step of Newton's method, 0 for one along the tangent [-]

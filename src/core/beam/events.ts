@@ -43,7 +43,7 @@ interface Way {
   readonly energy: Cubic;
 }
 
-/** At a corner the slope is unknown; the way to or from it is then a parabola. */
+/** At a corner the slope of the way in, or out, may be unknown; that way is then a parabola. */
 function wayBetween(from: Observed, to: Observed): Way {
   const span = to.point.share - from.point.share;
   const [e0, e1] = [from.point.effort, to.point.effort];
@@ -52,7 +52,8 @@ function wayBetween(from: Observed, to: Observed): Way {
     if (Number.isFinite(slope)) return slope * span;
     return Number.isFinite(other) ? 2 * chord - other * span : chord;
   };
-  const effort = hermite(e0, known(from.slope, to.slope), e1, known(to.slope, from.slope));
+  const start = from.slopeOn ?? from.slope;
+  const effort = hermite(e0, known(start, to.slope), e1, known(to.slope, start));
   const energy = hermite(from.point.energy, e0 * span, to.point.energy, e1 * span);
   return { from, to, span, effort, energy };
 }

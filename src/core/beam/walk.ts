@@ -112,7 +112,7 @@ export function lost({ state }: Walker): Problem {
  *
  * @param walk - at least two states are remembered [-]
  * @param grid - shares to land on [-]
- * @param onTurn - asked where the share begins to run away from where it is meant to go; an ending ends the walk
+ * @param onTurn - asked where the share begins to run away from where it is meant to go [-]; an ending ends the walk
  * @returns why it ended
  */
 export function walkArcs(walk: Walk, grid: readonly number[], onTurn?: () => Ending | undefined): Ending {

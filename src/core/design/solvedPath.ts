@@ -57,7 +57,7 @@ export function effortUpTo(solved: Solved, amount: number): number {
  * The amount at which the skin first reaches a strain; past the end of the way in proportion to its last state.
  *
  * @param solved - the whole way [-]
- * @param strain - as a fraction, ≥ 0
+ * @param strain - as a fraction [-], ≥ 0
  * @param rootFactor - factor on strains at the roots [-], ≥ 1
  * @returns amount [rad] or [mm], either way, as a magnitude; Infinity where nothing strains
  */
