@@ -25,7 +25,7 @@ export function bySolver(detail: SolveDetail = {}): Respond {
     const short = endsShort(understood, answered.value);
     if (short) return short;
     const solved = answered.value;
-    return ok(isExact ? { ...handResponse(asked), solved } : solvedResponse(understood, solved));
+    return ok(isExact ? { ...handResponse(asked), strainByHand: true, solved } : solvedResponse(understood, solved));
   };
 }
 
@@ -38,6 +38,7 @@ function solvedResponse(understood: Understood, solved: Solved): Response {
     nominalStrain: Math.max(within, atRoots, hand),
     strainWithin: Math.max(within, hand),
     strainAtRoots: atRoots,
+    ...(hand > Math.max(within, atRoots) ? { strainByHand: true } : {}),
     effort: effortUpTo(solved, amount),
     stiffness: first && first.amount !== 0 ? first.effort / first.amount : 0,
     widthRatio: solved.widthRatio,

@@ -19,6 +19,8 @@ export interface Response {
   readonly widthRatio?: number;
   /** False where the figures are those of a form that only estimates them. */
   readonly exact: boolean;
+  /** True where a hand form that is exact tells the strain, in proportion to the amount, and not the way of the solver. */
+  readonly strainByHand?: boolean;
   /** The whole way, where the solver was asked. */
   readonly solved?: Solved;
 }

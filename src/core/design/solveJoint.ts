@@ -25,6 +25,8 @@ export interface SolveDetail extends Pick<SolveAsked, 'cancelled' | 'accuracy'> 
   readonly parts?: number;
   /** False for a search, where only strain and effort up to the wanted amount are asked for. */
   readonly whole?: boolean;
+  /** False where the way ends at the wanted amount, with its shapes; as `whole` when left out. */
+  readonly beyond?: boolean;
 }
 
 /**
@@ -47,7 +49,8 @@ export function solveJoint(understood: Understood, detail: SolveDetail = {}): Re
   const mechanics = mechanicsOf(family.id);
   const poisson = understood.filament.properties.poissonsRatio.typical;
   const reach = Math.min(AT_MOST * amount, mechanics.reach(sizes, section.thickness, drive));
-  const end = detail.whole === false ? amount : Math.max(A_LITTLE_PAST * amount, reach);
+  const { whole = true, beyond = whole } = detail;
+  const end = beyond ? Math.max(A_LITTLE_PAST * amount, reach) : amount;
   const narrow = mechanics.network(sizes, section.thickness, { drive, amount: end, widthRatio: 1 });
   const checked = checkModel(modelOf(narrow, poisson));
   if (!checked.ok) return checked;
@@ -96,17 +99,17 @@ function followWay(
   network: FlexureNetwork,
   end: number,
   amount: number,
-  { parts = PARTS.wanted, whole = true, ...rest }: SolveDetail,
+  { parts = PARTS.wanted, whole = true, beyond: _, ...rest }: SolveDetail,
 ): { readonly path: SolvedPath; readonly answer: PathAnswer } {
-  const answer = followPath(model, { ...rest, shares: sharesTo(amount / Math.abs(end), parts, whole), shapes: whole });
+  const answer = followPath(model, { ...rest, shares: sharesTo(amount / Math.abs(end), parts), shapes: whole });
   return { path: pathOf(answer, network, end, whole), answer };
 }
 
 /** Shares up to the wanted amount in equal parts, then on to the end. */
-function sharesTo(wanted: number, parts: number, whole: boolean): readonly number[] {
+function sharesTo(wanted: number, parts: number): readonly number[] {
   const even = (from: number, to: number, count: number) =>
     Array.from({ length: count }, (_, i) => from + ((to - from) * (i + 1)) / count);
-  return [...even(0, wanted, parts), ...(whole && wanted < 1 ? even(wanted, 1, PARTS.beyond) : [])];
+  return [...even(0, wanted, parts), ...(wanted < 1 ? even(wanted, 1, PARTS.beyond) : [])];
 }
 
 function pathOf(answer: PathAnswer, network: FlexureNetwork, end: number, whole: boolean): SolvedPath {
