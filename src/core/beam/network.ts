@@ -47,9 +47,10 @@ const RULE = ruleOf(DEGREE);
  *
  * @param model - network that has passed `checkModel` [-]
  * @param elements - elements along each member [-], even, ≥ 2
+ * @param rule - polynomials of an element; others than the usual ones are for comparing [-]
  * @returns the network ready to be solved
  */
-export function prepare(model: BeamModel, elements: readonly number[]): Network {
+export function prepare(model: BeamModel, elements: readonly number[], rule: Rule = RULE): Network {
   const { places, ofNode } = namedFrames(model);
   const hang = (node: string) => {
     const frame = ofNode.get(node) ?? 0;
@@ -57,16 +58,16 @@ export function prepare(model: BeamModel, elements: readonly number[]): Network 
   };
   const halved = model.members.map((member, index) => {
     const half = Math.max(1, Math.ceil((elements[index] ?? 2) / 2));
-    return halve(model, index, RULE, half, hang(member.from), hang(member.to), places.length + index);
+    return halve(model, index, rule, half, hang(member.from), hang(member.to), places.length + index);
   });
   const runs = halved.flatMap(({ runs: both }) => both);
   const frames = framesOf(model, [...places, ...halved.map(({ middle }) => middle)]);
   return {
     model,
-    rule: RULE,
+    rule,
     runs,
     frames,
-    rooms: runs.map((run) => roomFor(run, RULE)),
+    rooms: runs.map((run) => roomFor(run, rule)),
     scale: Math.max(...halved.map(({ length }) => length)),
     lengths: halved.map(({ length }) => length),
     elements: halved.map(({ runs: [first] }) => 2 * first.elements),
