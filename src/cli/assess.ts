@@ -1,69 +1,71 @@
-/** `npm run -s assess -- part.json`: assesses exported parts and prints one JSON document. */
-import { createReadStream } from 'node:fs';
+/**
+ * `npm run -s assess -- part.json`: assesses exported parts, or solves a network, and prints one JSON document. It is
+ * written when everything is known, so that a call that is broken off leaves nothing behind.
+ */
+import { Readable } from 'node:stream';
+import { pipeline } from 'node:stream/promises';
 import type { Problem } from '../core/problems.ts';
-import { fail, type Result } from '../core/result.ts';
-import type { Part } from '../core/design/joint.ts';
+import { MAX_NETWORK_BYTES, readNetworkBytes } from '../files/networkFile.ts';
 import { MAX_PART_BYTES, readPartBytes } from '../files/partFile.ts';
+import { readArguments, USAGE, type Asked } from './arguments.ts';
+import { inBlocks, jsonPieces } from './document.ts';
+import { NETWORK_HEADER, reportNetwork } from './networkReport.ts';
+import { emptyRoom } from './pathReport.ts';
+import { clearProgress, showProgress } from './progress.ts';
+import { readInput } from './readInput.ts';
 import { HEADER, reportPart, type PartReport } from './report.ts';
 
-const USAGE = `Assesses every joint of exported parts and prints one JSON document.
-
-  npm run -s assess -- part.json [more.json ...]
-  npm run -s assess -- -            reads the part from standard input
-
-Exit code: 0 every joint was assessed, 1 a file or a joint has problems (they are in the document), 2 wrong use.
-`;
-
-interface Answers {
-  readonly parts: (PartReport & { readonly file: string })[];
-  readonly problems: (Problem & { readonly file: string })[];
+interface Answer {
+  readonly document: object;
+  readonly hasProblems: boolean;
 }
 
-/** Reads no more than tells that it is too much, so that a wrong path cannot fill the memory. */
-async function bytesOf(stream: AsyncIterable<Buffer>): Promise<Uint8Array> {
-  const chunks: Buffer[] = [];
-  let size = 0;
-  for await (const chunk of stream) {
-    chunks.push(chunk);
-    size += chunk.length;
-    if (size > MAX_PART_BYTES) break;
-  }
-  return Buffer.concat(chunks);
-}
-
-async function read(file: string): Promise<Result<Part>> {
-  try {
-    return readPartBytes(await bytesOf(file === '-' ? process.stdin : createReadStream(file)));
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : 'unknown reason';
-    return fail({ code: 'unreadable', message: `The file cannot be opened: ${reason}` });
-  }
-}
-
-async function assessFiles(files: readonly string[]): Promise<Answers> {
-  const answers: Answers = { parts: [], problems: [] };
+async function assessFiles({ files, path }: Extract<Asked, { kind: 'parts' }>): Promise<Answer> {
+  const parts: (PartReport & { readonly file: string })[] = [];
+  const problems: (Problem & { readonly file: string })[] = [];
+  const room = emptyRoom();
   for (const file of files) {
     // One after the other: standard input can be read only once, and the answers keep the order of the files.
-    const part = await read(file);
-    if (part.ok) answers.parts.push({ file, ...reportPart(part.value, part.notes) });
-    else answers.problems.push(...part.problems.map((problem) => ({ file, ...problem })));
+    const part = await readInput(file, MAX_PART_BYTES, readPartBytes);
+    if (!part.ok) {
+      problems.push(...part.problems.map((problem) => ({ file, ...problem })));
+      continue;
+    }
+    const count = part.value.joints.length;
+    const onJoint = (_: unknown, index: number) => showProgress(`joint ${index + 1} of ${count}`);
+    parts.push({ file, ...reportPart(part.value, part.notes, { path, onJoint }, room) });
   }
-  return answers;
+  const isRefused = parts.some(({ joints }) => joints.some((joint) => 'problems' in joint));
+  return { document: { ...HEADER, parts, problems }, hasProblems: problems.length > 0 || isRefused };
 }
 
-function isRefused({ parts, problems }: Answers): boolean {
-  return problems.length > 0 || parts.some(({ joints }) => joints.some((joint) => 'problems' in joint));
+async function solveNetwork({ file, asked }: Extract<Asked, { kind: 'network' }>): Promise<Answer> {
+  const network = await readInput(file, MAX_NETWORK_BYTES, readNetworkBytes);
+  showProgress('following the network');
+  const report = network.ok ? reportNetwork(network.value, network.notes, asked) : { problems: network.problems };
+  return { document: { ...NETWORK_HEADER, file, ...report }, hasProblems: report.problems.length > 0 };
+}
+
+async function print(document: object): Promise<void> {
+  const text = Readable.from(inBlocks(jsonPieces(document)));
+  try {
+    await pipeline(text, process.stdout, { end: false });
+  } catch (error) {
+    // Whoever reads may stop when it has seen enough.
+    if (!(error instanceof Error && 'code' in error && error.code === 'EPIPE')) throw error;
+  }
 }
 
 async function main(given: readonly string[]): Promise<number> {
-  const files = given.filter((argument) => argument === '-' || !argument.startsWith('-'));
-  if (files.length === 0 || files.length < given.length) {
+  const asked = readArguments(given);
+  if (!asked) {
     process.stderr.write(USAGE);
     return 2;
   }
-  const answers = await assessFiles(files);
-  process.stdout.write(`${JSON.stringify({ ...HEADER, ...answers }, null, 2)}\n`);
-  return isRefused(answers) ? 1 : 0;
+  const { document, hasProblems } = await (asked.kind === 'network' ? solveNetwork(asked) : assessFiles(asked));
+  clearProgress();
+  await print(document);
+  return hasProblems ? 1 : 0;
 }
 
 process.exitCode = await main(process.argv.slice(2));

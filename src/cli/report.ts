@@ -1,28 +1,21 @@
 /** What the terminal says about a part: the assessments as plain data with the unit in every key. Pure. */
+import { bySolver } from '../core/design/bySolver.ts';
 import { assess } from '../core/design/assess.ts';
 import type { Allowable, Assessment } from '../core/design/assessment.ts';
 import type { Joint, Part } from '../core/design/joint.ts';
 import { findDrive } from '../core/flexures/drives.ts';
-import type { Parameter } from '../core/flexures/family.ts';
 import { findFamily } from '../core/flexures/index.ts';
 import type { Problem } from '../core/problems.ts';
-import { asRad, degrees } from '../core/units.ts';
+import { amounts, effort as effortIn, EFFORT_UNITS, SIZE_UNITS, snake, UNITS, type Json } from './keys.ts';
+import { emptyRoom, reportPath, type Room } from './pathReport.ts';
+import { sayable } from './sayable.ts';
+import { reportSolved } from './solverReport.ts';
 
 export const HEADER = {
   format: 'bendbook-assessment',
   version: 2,
-  units: {
-    length: 'mm',
-    angle: 'rad, and deg where the key says so',
-    torque: 'N·mm',
-    force: 'N',
-    stress: 'MPa',
-    strain: 'fraction',
-    life: 'cycles',
-  },
+  units: UNITS,
 } as const;
-
-type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json | undefined };
 
 export interface JointReport {
   readonly id: string;
@@ -37,20 +30,6 @@ export interface PartReport {
   /** What reading the file had to repair or leave out. */
   readonly notes: readonly Problem[];
 }
-
-/** `inRow` → `in_row`. */
-function snake(name: string): string {
-  return name.replaceAll(/[A-Z]/g, (capital) => `_${capital.toLowerCase()}`);
-}
-
-const SIZE_UNITS: Readonly<Record<Parameter['kind'], string>> = { length: '_mm', count: '', angle: '_rad', ratio: '' };
-
-const EFFORT_UNITS = {
-  turn: { name: 'torque', effort: 'Nmm', stiffness: 'Nmm_per_rad' },
-  travel: { name: 'force', effort: 'N', stiffness: 'N_per_mm' },
-} as const;
-
-type Measure = keyof typeof EFFORT_UNITS;
 
 function inputsOf({ family, sizes, movement, profile, measuredThickness }: Joint) {
   const found = findFamily(family);
@@ -85,16 +64,10 @@ function inputsOf({ family, sizes, movement, profile, measuredThickness }: Joint
   };
 }
 
-/** A travel, or an angle in both units; degrees to twelve figures, so that 35 reads as 35. */
-function amounts(name: string, amount: number, measure: Measure) {
-  if (measure === 'travel') return { [`${name}_mm`]: amount };
-  return { [`${name}_rad`]: amount, [`${name}_deg`]: Number(degrees(asRad(amount)).toPrecision(12)) };
-}
-
 function effortOf({ effort }: Assessment) {
   const unit = EFFORT_UNITS[effort.measure];
   return {
-    [`${unit.name}_${unit.effort}`]: effort.effort,
+    ...effortIn(effort.effort, effort.measure),
     [`low_${unit.effort}`]: effort.low,
     [`high_${unit.effort}`]: effort.high,
     [`stiffness_${unit.stiffness}`]: effort.stiffness,
@@ -141,6 +114,8 @@ function allowableOf({ name, limit, strain, margin, applies, grade, provenance }
 function answersOf(assessment: Assessment) {
   const { strain, set, life, joint, verdict, drive } = assessment;
   return {
+    drive: drive.id,
+    measure: drive.measure,
     estimate: assessment.estimate,
     ...sectionOf(assessment),
     peak_strain: { value: strain.peak, where: strain.where, nominal: strain.nominal, root_factor: strain.rootFactor },
@@ -152,45 +127,36 @@ function answersOf(assessment: Assessment) {
     allowables: assessment.allowables.map(allowableOf),
     verdict: { grade: verdict.grade, reason: verdict.reason, margin: verdict.margin },
     weakest_provenance: { ...assessment.provenance },
+    ...(assessment.solved ? { solver: reportSolved(assessment, assessment.solved) } : {}),
   };
-}
-
-/** Percentiles past anything counted are a guess with a number's face; the terminal says null, as the screen says “beyond”. */
-function withheld(value: number, path: string, countedUpTo: number): Problem | undefined {
-  if (!/^life_cycles\.(scatter_only\.)?p\d0$/.test(path) || !(value > countedUpTo)) return undefined;
-  const message = `${path} lies past the ${countedUpTo} cycles that anyone has counted and is not given`;
-  return { code: 'beyond-data', message, field: path, limit: countedUpTo };
-}
-
-function notFinite(value: number, path: string): Problem | undefined {
-  if (Number.isFinite(value)) return undefined;
-  return { code: 'no-answer', message: `${path} has no finite value and is not given`, field: path };
-}
-
-/** The same data with null for what JSON cannot hold or nobody can know; each such figure leaves a note. */
-function sayable(data: Json | undefined, path: string, countedUpTo: number, notes: Problem[]): Json | undefined {
-  if (typeof data === 'number') {
-    const note = notFinite(data, path) ?? withheld(data, path, countedUpTo);
-    if (!note) return data;
-    notes.push(note);
-    return null;
-  }
-  if (typeof data !== 'object' || data === null) return data;
-  if (Array.isArray(data)) {
-    return data.map((item: Json, index) => sayable(item, `${path}[${index}]`, countedUpTo, notes) ?? null);
-  }
-  const entries = Object.entries(data as Readonly<Record<string, Json | undefined>>);
-  return Object.fromEntries(
-    entries.map(([key, value]) => [key, sayable(value, path === '' ? key : `${path}.${key}`, countedUpTo, notes)]),
-  );
 }
 
 /** One assessed joint as the terminal says it. */
 export function reportAssessment(assessment: Assessment): JointReport {
   const { joint, life } = assessment;
   const notes: Problem[] = [...assessment.notes];
-  const answers = sayable(answersOf(assessment), '', life.maxReportableCycles, notes) as Readonly<Record<string, Json>>;
+  const answers = sayable(answersOf(assessment), '', notes, life.maxReportableCycles) as Readonly<Record<string, Json>>;
   return { id: joint.id, name: joint.name, family: joint.family, inputs: inputsOf(joint), ...answers, notes };
+}
+
+function refused(joint: Joint, problems: readonly Problem[]): JointReport {
+  const { id, name, family } = joint;
+  return { id, name, family, inputs: inputsOf(joint), problems };
+}
+
+/** The assessment with the way of its movement, where that was asked for. */
+function withPath(assessment: Assessment, parts: number | undefined, room: Room): JointReport {
+  const report = reportAssessment(assessment);
+  if (parts === undefined) return report;
+  const path = reportPath(assessment, parts, room);
+  return path.ok ? { ...report, path: path.value as unknown as Json } : { ...report, problems: path.problems };
+}
+
+export interface ReportAsked {
+  /** Equal parts of the wanted movement in which the way of every joint is told; not at all when left out. */
+  readonly path?: number | undefined;
+  /** Told before each joint is solved. */
+  readonly onJoint?: (joint: Joint, index: number) => void;
 }
 
 /**
@@ -198,17 +164,22 @@ export function reportAssessment(assessment: Assessment): JointReport {
  *
  * @param part - a part whose shape has been checked
  * @param notes - what reading it said; cautions that the joints repeat are left to the joints
+ * @param asked - whether the whole way is wanted
+ * @param room - how many middle lines the document still takes
  */
-export function reportPart(part: Part, notes: readonly Problem[]): PartReport {
+export function reportPart(
+  part: Part,
+  notes: readonly Problem[],
+  asked: ReportAsked = {},
+  room: Room = emptyRoom(),
+): PartReport {
   const said = new Set<string>();
   const joints = part.joints.map((joint, index): JointReport => {
-    const assessed = assess(joint);
-    if (!assessed.ok) {
-      const { id, name, family } = joint;
-      return { id, name, family, inputs: inputsOf(joint), problems: assessed.problems };
-    }
+    asked.onJoint?.(joint, index);
+    const assessed = assess(joint, bySolver());
+    if (!assessed.ok) return refused(joint, assessed.problems);
     for (const note of assessed.value.notes) said.add(`joints[${index}].${note.field} ${note.message}`);
-    return reportAssessment(assessed.value);
+    return withPath(assessed.value, asked.path, room);
   });
   const unsaid = notes.filter((note) => !said.has(`${note.field} ${note.message}`));
   return { name: part.name, invented: part.invented, joints, notes: unsaid };
