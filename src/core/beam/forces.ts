@@ -49,7 +49,9 @@ export function forcesOf(network: Network, state: State): Forces {
       const share = (frames.factor[i]! * (atFrames[i]! - load)) / (i % 3 === 2 ? scale : 1);
       reduced[unknown] = reduced[unknown]! + share;
     }
-    largest = Math.max(largest, Math.abs(load) / (i % 3 === 2 ? scale : 1));
+    // Where springs alone resist, no member carries anything to weigh against.
+    const felt = Math.max(Math.abs(load), Math.abs(atFrames[i]!));
+    largest = Math.max(largest, felt / (i % 3 === 2 ? scale : 1));
   }
   for (const force of reduced) loose = Math.max(loose, Math.abs(force));
   return {
