@@ -30,7 +30,8 @@ function briefOf(any: Joint, unit: LengthUnit) {
     return undefined;
   };
   const text = kindText(any.family);
-  const template = (any.measuredThickness === undefined ? text.brief : text.measuredBrief) + text.details(any.movement.drive);
+  const details = text.details(any.movement.drive, any.sizes);
+  const template = (any.measuredThickness === undefined ? text.brief : text.measuredBrief) + details;
   const parts = briefParts(template, { joint: any, family, unit, put });
   return { family, puts, parts };
 }

@@ -96,6 +96,8 @@ export interface FlexureFamily<P extends Record<keyof P, number> = Record<string
     /** How many alike side by side push together: effort times as much, strain unchanged. */
     readonly sideBySide?: keyof P & string;
   };
+  /** Whether it may come to rest in a second place: the brief then asks whether it should. */
+  readonly snaps?: true;
   /** Ways in which it can be moved; the first is the usual one. */
   readonly drives: readonly [Drive, ...Drive[]];
   /** Refusals and cautions about these sizes; limits of single parameters are checked by `checkSizes`. */

@@ -87,6 +87,7 @@ export const snapArch: FlexureFamily<SnapArchSizes> = {
     sideBySide: SIDE_BY_SIDE,
   },
   roles: { count: 'lines', length: 'span', depth: 'depth', fillet: 'fillet', sideBySide: 'sideBySide' },
+  snaps: true,
   drives: [PRESSED, GUIDED],
 
   check: (sizes, thickness, { lineWidth }) => {

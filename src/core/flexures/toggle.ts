@@ -88,6 +88,7 @@ export const toggle: FlexureFamily<ToggleSizes> = {
     pad: 'pad',
     sideBySide: 'sideBySide',
   },
+  snaps: true,
   drives: [PRESSED],
 
   check: (sizes, thickness) => {

@@ -145,6 +145,17 @@ function parseSafely(expression: string): Node | undefined {
   }
 }
 
+/** What a square of a unit would be a square of. */
+const A_MEASURE: Readonly<Record<QuantityKind, string>> = {
+  length: 'a length',
+  angle: 'an angle',
+  count: 'a count',
+  number: 'a number',
+  share: 'a share',
+  force: 'a force',
+  torque: 'a torque',
+};
+
 /**
  * The value of a sum, in mm, rad or as a plain number; or what is wrong with it.
  * `bare` is what a number without a unit is worth.
@@ -158,6 +169,6 @@ export function workOut(tokens: readonly Token[], bare: number, kind: QuantityKi
   if (typeof worked === 'string') return worked;
   if (worked.power === 0) return worked.size * bare;
   if (worked.power === 1) return worked.size;
-  const what = kind === 'angle' ? 'an angle' : 'a length';
+  const what = A_MEASURE[kind];
   return `comes out as ${worked.power === 2 ? 'a square' : 'a power'} of ${what}, not as ${what}; write ${EXAMPLES[kind]}`;
 }

@@ -16,11 +16,15 @@ const NAMES: Readonly<Record<QuantityKind, string>> = {
   angle: 'The angle',
   count: 'The count',
   number: 'The number',
+  share: 'The share',
+  force: 'The force',
+  torque: 'The torque',
 };
 
 /** What a number without a unit is worth. */
 function bareFactor(kind: QuantityKind, unit: LengthUnit): number {
   if (kind === 'length') return unit === 'mm' ? 1 : MM_PER_INCH;
+  if (kind === 'share') return 0.01;
   return kind === 'angle' ? Math.PI / 180 : 1;
 }
 
@@ -83,7 +87,7 @@ export function prepareSums(): void {
 
 /**
  * Reads `12`, `0,5`, `5 000`, `3/8 in`, `1 3/8"`, `2 × 0.42` and the like. A number without a unit is in the chosen
- * unit (degrees for angles), inside a sum too: `3/8 in + 2` is 11.525 mm. A whole number before a fraction is a
+ * unit (degrees for angles, per cent for shares), inside a sum too: `3/8 in + 2` is 11.525 mm. A whole number before a fraction is a
  * mixed fraction. Any text gives a value or a message.
  */
 export function readQuantity(

@@ -4,7 +4,8 @@
  */
 import { fail, ok, type Result } from '../../core/result.ts';
 
-export type QuantityKind = 'length' | 'angle' | 'count' | 'number';
+/** A `share` is shown in per cent, a `force` in N, a `torque` in N·mm. */
+export type QuantityKind = 'length' | 'angle' | 'count' | 'number' | 'share' | 'force' | 'torque';
 
 export type Token =
   | { readonly is: 'number'; readonly value: number }
@@ -16,7 +17,7 @@ const MOST_CHARACTERS = 120;
 
 const DEGREE = Math.PI / 180;
 
-/** What one of each unit is worth in mm or rad. */
+/** What one of each unit is worth in mm, rad, a fraction, N or N·mm. */
 const LENGTHS: Readonly<Record<string, number>> = {
   mm: 1,
   cm: 10,
@@ -29,19 +30,45 @@ const LENGTHS: Readonly<Record<string, number>> = {
   feet: 304.8,
 };
 const ANGLES: Readonly<Record<string, number>> = { deg: DEGREE, degree: DEGREE, degrees: DEGREE, rad: 1 };
+/** A pound-force and an inch of it by their definitions. */
+const FORCES: Readonly<Record<string, number>> = { n: 1, mn: 0.001, kn: 1000, lbf: 4.4482216152605 };
+const TORQUES: Readonly<Record<string, number>> = { nmm: 1, ncm: 10, nm: 1000, lbfin: 4.4482216152605 * 25.4 };
+const UNITS: Readonly<Record<QuantityKind, Readonly<Record<string, number>>>> = {
+  length: LENGTHS,
+  angle: ANGLES,
+  count: {},
+  number: {},
+  share: { percent: 0.01 },
+  force: FORCES,
+  torque: TORQUES,
+};
 
 export const EXAMPLES: Readonly<Record<QuantityKind, string>> = {
   length: '12, 2*0.42 or 3/8 in',
   angle: '35, 70/2 or 0.6 rad',
   count: '2 or 5 000',
   number: '0.5 or 1/2',
+  share: '50 or 100/3',
+  force: '20 or 15 + 5',
+  torque: '30 or 2*15',
 };
 const UNITS_SAID: Readonly<Record<QuantityKind, string>> = {
   length: 'mm, cm, m, in or ft',
   angle: 'deg or rad',
   count: 'no unit',
   number: 'no unit',
+  share: '%',
+  force: 'N, kN or lbf',
+  torque: 'N·mm, N·cm, N·m or lbf·in',
 };
+
+/** What the units of a kind measure. */
+const OF_WHAT: readonly (readonly [QuantityKind, string])[] = [
+  ['length', 'length'],
+  ['angle', 'angle'],
+  ['force', 'force'],
+  ['torque', 'torque'],
+];
 
 /** A refusal of what was typed, worded for the screen: the field, what is wrong, and what to write instead. */
 export function refuse<T>(
@@ -63,15 +90,19 @@ const FRACTIONS: Readonly<Record<string, string>> = {
   '⅞': '7/8',
 };
 
+/** The sign between the two halves of a unit of torque, which is no product of two values. */
+const TORQUE_SIGN = /\b(n|lbf)\s*[×⋅·∙*-]\s*(mm|cm|m|in)\b/gi;
+
 /** Characters that people type or paste for the ones that are read. */
-function tidy(text: string): string {
+function tidy(text: string, kind: QuantityKind): string {
   return (
-    text
+    (kind === 'share' ? text.replaceAll('%', ' percent ') : text)
       // Marks of writing direction and joining come along with pasted text and show nothing.
       .replaceAll(/[\u200b-\u200f\u202a-\u202e\u2060\u2066-\u2069\ufeff]/g, '')
       .replaceAll(/[½¼¾⅛⅜⅝⅞]/g, (sign, at: number, whole: string) =>
         /\d\s*$/.test(whole.slice(0, at)) ? ` ${FRACTIONS[sign]}` : `(${FRACTIONS[sign]})`,
       )
+      .replaceAll(TORQUE_SIGN, '$1$2')
       .replaceAll(/[×⋅·∙]/g, '*')
       .replaceAll(/[÷⁄∕]/g, '/')
       .replaceAll(/[−–‒]/g, '-')
@@ -111,12 +142,11 @@ function readDigits(literal: string, kind: QuantityKind): number | undefined {
 
 function unitToken(word: string, kind: QuantityKind, name: string): Result<Token> {
   if (word === 'x') return ok({ is: 'sign', sign: '*' });
-  const wanted = kind === 'length' ? LENGTHS : kind === 'angle' ? ANGLES : {};
+  const wanted = UNITS[kind];
   if (Object.hasOwn(wanted, word)) return ok({ is: 'unit', name: word, factor: wanted[word] ?? 1 });
-  const isLength = Object.hasOwn(LENGTHS, word);
-  const isUnit = isLength || Object.hasOwn(ANGLES, word);
-  const wrong = isUnit
-    ? `cannot be in “${word}”, which is a unit of ${isLength ? 'length' : 'angle'}; use ${UNITS_SAID[kind]}`
+  const other = OF_WHAT.find(([of]) => Object.hasOwn(UNITS[of], word));
+  const wrong = other
+    ? `cannot be in “${word}”, which is a unit of ${other[1]}; use ${UNITS_SAID[kind]}`
     : `cannot be read: “${word.slice(0, 20)}” is not a unit here; write a number or a sum, such as ${EXAMPLES[kind]}`;
   return refuse(name, wrong, word);
 }
@@ -126,7 +156,7 @@ export function readTokens(typed: string, kind: QuantityKind, name: string): Res
   if (typed.length > MOST_CHARACTERS) {
     return refuse(name, `cannot be read from more than ${MOST_CHARACTERS} characters; write ${EXAMPLES[kind]}`, typed);
   }
-  const text = tidy(typed);
+  const text = tidy(typed, kind);
   const tokens: Token[] = [];
   for (let at = 0; at < text.length;) {
     const space = matchAt(SPACE, text, at);

@@ -92,7 +92,9 @@ export function Brief({ joint, assessment, unit, onChange }: Props) {
         </p>
       )}
       <div id={detailsId}>
-        {open && <BriefSentence className="details" template={text.details(joint.movement.drive)} of={of} />}
+        {open && (
+          <BriefSentence className="details" template={text.details(joint.movement.drive, joint.sizes)} of={of} />
+        )}
       </div>
     </section>
   );

@@ -4,13 +4,17 @@ import type { FlexureFamily } from '../../core/flexures/family.ts';
 import { findDrive } from '../../core/flexures/drives.ts';
 import { FILAMENTS } from '../../core/material/filaments.ts';
 import { FIT_RULES, type FitRule, type Lying, type PrintProfile } from '../../core/print/profile.ts';
-import { fitRuleText, HELD, type BriefChoice } from '../text/briefText.ts';
-import { kindText, LYING_TEXT } from '../text/kindText.ts';
+import { effortText } from '../text/amountText.ts';
+import { fitRuleText, HELD, STAYS, WISH, WISH_SAID, type BriefChoice, type NamedSize } from '../text/briefText.ts';
+import { kindText, lyingText } from '../text/kindText.ts';
 import { inHundred, setLength, unitAfter, type LengthUnit } from '../text/numbers.ts';
+import { assessOnce } from './assessOnce.ts';
 
 interface Option {
   readonly value: string;
   readonly text: string;
+  /** As it is said of a change, where that is more than what stands in the sentence. */
+  readonly said?: string;
 }
 
 export interface BriefOptions {
@@ -61,7 +65,43 @@ function withDrive({ joint, family }: ChoiceOf, id: string): Joint {
   return withMovement(joint, { drive: id, amount });
 }
 
-const CHOICES: Readonly<Record<BriefChoice, (of: ChoiceOf) => BriefOptions>> = {
+/** A first wish for the effort: what it takes now, rounded up to two figures. */
+function firstWish(joint: Joint): number {
+  const assessed = assessOnce(joint);
+  const now = assessed.ok ? assessed.value.effort.effort : 10;
+  const unit = 10 ** (Math.floor(Math.log10(Math.max(now, 0.1))) - 1);
+  return Number((Math.ceil(now / unit) * unit).toPrecision(2));
+}
+
+function effortOptions({ joint, family }: ChoiceOf): BriefOptions {
+  const { effortAtMost, ...movement } = joint.movement;
+  const most = effortAtMost ?? firstWish(joint);
+  const measure = findDrive(family, movement.drive)?.measure ?? 'turn';
+  const words = kindText(family.id).wish ?? WISH;
+  return {
+    path: 'movement.effortAtMost',
+    value: effortAtMost === undefined ? 'any' : 'most',
+    options: [
+      { value: 'any', text: words.any, said: WISH_SAID.any },
+      { value: 'most', text: words.most, said: WISH_SAID.most(effortText(most, measure)) },
+    ],
+    with: (value) => ({ ...joint, movement: value === 'any' ? movement : { ...movement, effortAtMost: most } }),
+  };
+}
+
+/** A size that is chosen in words. */
+function sizeOptions(name: NamedSize, { joint, family }: ChoiceOf): BriefOptions {
+  const size = name.slice('sizes.'.length);
+  const words = kindText(family.id).choices?.[size] ?? {};
+  return {
+    path: name,
+    value: String(joint.sizes[size]),
+    options: Object.entries(words).map(([value, text]) => ({ value, text })),
+    with: (value) => ({ ...joint, sizes: { ...joint.sizes, [size]: Number(value) } }),
+  };
+}
+
+const CHOICES: Readonly<Record<Exclude<BriefChoice, NamedSize>, (of: ChoiceOf) => BriefOptions>> = {
   drive: (of) => ({
     path: 'movement.drive',
     value: of.joint.movement.drive,
@@ -86,7 +126,7 @@ const CHOICES: Readonly<Record<BriefChoice, (of: ChoiceOf) => BriefOptions>> = {
   lying: ({ joint, family }) => ({
     path: 'profile.lying',
     value: joint.profile.lying,
-    options: family.lyings.map((value) => ({ value, text: LYING_TEXT[value] })),
+    options: family.lyings.map((value) => ({ value, text: lyingText(family.id, value) })),
     with: (value) => withProfile(joint, { lying: value as Lying }),
   }),
   held: ({ joint }) => ({
@@ -98,6 +138,16 @@ const CHOICES: Readonly<Record<BriefChoice, (of: ChoiceOf) => BriefOptions>> = {
     ],
     with: (value) => withMovement(joint, { held: value === 'held' }),
   }),
+  stays: ({ joint }) => ({
+    path: 'movement.stays',
+    value: joint.movement.stays === undefined ? 'either' : joint.movement.stays ? 'stays' : 'back',
+    options: (['stays', 'back', 'either'] as const).map((value) => ({ value, text: STAYS[value] })),
+    with: (value) => {
+      const { stays: _wish, ...movement } = joint.movement;
+      return { ...joint, movement: value === 'either' ? movement : { ...movement, stays: value === 'stays' } };
+    },
+  }),
+  effort: effortOptions,
   chance: ({ joint }) => ({
     path: 'movement.chance',
     value: String(joint.movement.chance),
@@ -114,6 +164,8 @@ const CHOICES: Readonly<Record<BriefChoice, (of: ChoiceOf) => BriefOptions>> = {
   }),
 };
 
+const isNamed = (name: BriefChoice): name is NamedSize => name.startsWith('sizes.');
+
 export function briefOptions(name: BriefChoice, of: ChoiceOf): BriefOptions {
-  return CHOICES[name](of);
+  return isNamed(name) ? sizeOptions(name, of) : CHOICES[name](of);
 }

@@ -4,7 +4,15 @@ import { findDrive } from '../../core/flexures/drives.ts';
 import type { FlexureFamily } from '../../core/flexures/family.ts';
 import type { ChoiceSpec } from '../controls/ChoiceField.tsx';
 import type { ValueSpec } from '../controls/valueSpec.ts';
-import { AMOUNT_LABELS, changedText, hintText, LABELS, type BriefChoice, type BriefValue } from '../text/briefText.ts';
+import {
+  AMOUNT_LABELS,
+  changedText,
+  chosenText,
+  hintText,
+  LABELS,
+  type BriefChoice,
+  type BriefValue,
+} from '../text/briefText.ts';
 import type { Measure } from '../text/amountText.ts';
 import { kindText } from '../text/kindText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
@@ -24,13 +32,27 @@ export type BriefPart =
   | { readonly is: 'value'; readonly spec: ValueSpec; readonly stop: string }
   | { readonly is: 'choice'; readonly spec: ChoiceSpec; readonly stop: string };
 
-const CHOICE_NAMES: readonly string[] = ['drive', 'ways', 'filament', 'lying', 'held', 'chance', 'fitRule'];
+const CHOICE_NAMES: readonly string[] = [
+  'drive',
+  'ways',
+  'filament',
+  'lying',
+  'held',
+  'stays',
+  'chance',
+  'effort',
+  'fitRule',
+];
+
+function isChoice(name: string, { family }: BriefOf): name is BriefChoice {
+  return CHOICE_NAMES.includes(name) || kindText(family.id).choices?.[name.replace('sizes.', '')] !== undefined;
+}
 
 function measureOf({ joint, family }: BriefOf): Measure {
   return findDrive(family, joint.movement.drive)?.measure ?? 'turn';
 }
 
-function labelOf(name: BriefValue, of: BriefOf): string {
+function labelOf(name: BriefValue | BriefChoice, of: BriefOf): string {
   if (name === 'amount') return AMOUNT_LABELS[measureOf(of)];
   const sizes = kindText(of.joint.family).sizes;
   const size = of.family.roles[name as keyof FlexureFamily['roles']] ?? name.replace('sizes.', '');
@@ -71,8 +93,11 @@ function changeOf(of: BriefOf, label: string) {
 
 function choiceSpec(name: BriefChoice, of: BriefOf): ChoiceSpec {
   const { path, value, options, ...choice } = briefOptions(name, of);
-  const label = LABELS[name];
-  const textOf = (chosen: string) => options.find((option) => option.value === chosen)?.text ?? chosen;
+  const label = labelOf(name, of);
+  const textOf = (chosen: string) => {
+    const option = options.find(({ value: one }) => one === chosen);
+    return option?.said ?? option?.text ?? chosen;
+  };
   return {
     key: name,
     label,
@@ -80,7 +105,8 @@ function choiceSpec(name: BriefChoice, of: BriefOf): ChoiceSpec {
     options,
     take: (next) => {
       const said = { ...changeOf(of, label), now: textOf(next), was: textOf(value), count: 0 };
-      return of.put(choice.with(next), changedText(name, said), path, label);
+      const text = name.startsWith('sizes.') ? chosenText(said.now, said.was) : changedText(name, said);
+      return of.put(choice.with(next), text, path, label);
     },
   };
 }
@@ -88,6 +114,8 @@ function choiceSpec(name: BriefChoice, of: BriefOf): ChoiceSpec {
 /** Words of the sentence that follow the values. */
 function wordsFor(name: string, of: BriefOf): string | undefined {
   const { joint, family } = of;
+  if (name === 'told') return kindText(family.id).told?.(joint.sizes, joint.movement.amount, of.unit) ?? '';
+  if (name.startsWith('s.')) return joint.sizes[name.slice('s.'.length)] === 1 ? '' : 's';
   if (name === 'by') return measureOf(of) === 'turn' ? '' : ' by';
   if (name === 'drive' && family.drives.length === 1) return kindText(family.id).drives[joint.movement.drive];
   if (name === 'layers') return joint.sizes[family.roles.count] === 1 ? 'layer' : 'layers';
@@ -99,9 +127,17 @@ const FIELD = /\{([\w.]+)\}/;
 /** A comma that follows a field belongs to it, or it could begin a line. */
 const LEADING_STOP = /^[.,:;]+/;
 
+/** A wish for the effort is a choice, and a value after it where one is wished for. */
+function withWish(template: string, { joint }: BriefOf): string {
+  return template.replaceAll(
+    '{wish}',
+    joint.movement.effortAtMost === undefined ? '{effort}' : '{effort} {effortAtMost}',
+  );
+}
+
 /** A sentence with `{name}` in the place of its fields, as text and fields. */
 export function briefParts(template: string, of: BriefOf): readonly BriefPart[] {
-  const parts = rawParts(template, of);
+  const parts = rawParts(withWish(template, of), of);
   return parts.map((part, at): BriefPart => {
     const [before, next] = [parts[at - 1], parts[at + 1]];
     if (part.is !== 'text')
@@ -123,8 +159,8 @@ function rawParts(template: string, of: BriefOf): readonly BriefPart[] {
     const begins = at === 1 && template.startsWith('{');
     const words = wordsFor(piece, of);
     if (words !== undefined) return { is: 'text', text: begins ? capital(words) : words };
-    if (CHOICE_NAMES.includes(piece)) {
-      const spec = choiceSpec(piece as BriefChoice, of);
+    if (isChoice(piece, of)) {
+      const spec = choiceSpec(piece, of);
       return { is: 'choice', spec: begins ? capitalised(spec) : spec, stop: '' };
     }
     return { is: 'value', spec: valueSpec(piece as BriefValue, of), stop: '' };

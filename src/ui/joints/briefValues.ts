@@ -7,9 +7,10 @@ import { PROFILE_LIMITS } from '../../core/print/checkProfile.ts';
 import { findDrive } from '../../core/flexures/drives.ts';
 import { asRad, degrees } from '../../core/units.ts';
 import type { QuantityKind } from '../controls/quantity.ts';
-import { cyclesStep, stepIn } from '../controls/settle.ts';
+import { cyclesStep, effortStep, stepIn } from '../controls/settle.ts';
+import { EFFORT_UNIT } from '../text/amountText.ts';
 import type { BriefValue, NamedSize, ProfileField, SizeRole } from '../text/briefText.ts';
-import { grouped, lengthFigure, setLength, unitAfter, type LengthUnit } from '../text/numbers.ts';
+import { grouped, lengthFigure, NO_BREAK, setLength, unitAfter, type LengthUnit } from '../text/numbers.ts';
 
 /** One value of a joint: where it is, what it may be. */
 export interface BriefField {
@@ -40,11 +41,16 @@ export function sizeLimits(family: FlexureFamily, name: string): Parameter {
   return found;
 }
 
+/** A ratio that cannot pass one is a share of something, said in per cent. */
+export function quantityOf({ kind, max }: Parameter): QuantityKind {
+  return kind === 'ratio' ? (max <= 1 ? 'share' : 'number') : kind;
+}
+
 function sizeField(name: string, joint: Joint, family: FlexureFamily, least: number): BriefField {
   const parameter = sizeLimits(family, name);
-  const { kind, min, max, step } = parameter;
+  const { min, max, step } = parameter;
   return {
-    kind: kind === 'ratio' ? 'number' : kind,
+    kind: quantityOf(parameter),
     path: `sizes.${name}`,
     value: joint.sizes[name] ?? Number.NaN,
     min,
@@ -69,40 +75,50 @@ function profileField(name: ProfileField, joint: Joint): BriefField {
   };
 }
 
-const OTHERS: Readonly<Record<'amount' | 'cycles' | 'thickness', (joint: Joint, family: FlexureFamily) => BriefField>> =
-  {
-    amount: (joint, family) => {
-      const { measure, min, max, step } = findDrive(family, joint.movement.drive) ?? family.drives[0];
-      return {
-        kind: measure === 'turn' ? 'angle' : 'length',
-        path: 'movement.amount',
-        value: joint.movement.amount,
-        min,
-        max,
-        step,
-        least: 0,
-        with: (value) => ({ ...joint, movement: { ...joint.movement, amount: value } }),
-      };
-    },
-    cycles: (joint) => ({
-      kind: 'count',
-      path: 'movement.cycles',
-      value: joint.movement.cycles,
-      ...MOVEMENT_LIMITS.cycles,
-      step: 1,
+type Other = 'amount' | 'cycles' | 'thickness' | 'effortAtMost';
+
+const OTHERS: Readonly<Record<Other, (joint: Joint, family: FlexureFamily) => BriefField>> = {
+  amount: (joint, family) => {
+    const { measure, min, max, step } = findDrive(family, joint.movement.drive) ?? family.drives[0];
+    return {
+      kind: measure === 'turn' ? 'angle' : 'length',
+      path: 'movement.amount',
+      value: joint.movement.amount,
+      min,
+      max,
+      step,
       least: 0,
-      with: (value) => ({ ...joint, movement: { ...joint.movement, cycles: value } }),
-    }),
-    thickness: (joint) => ({
-      kind: 'length',
-      path: 'measuredThickness',
-      value: joint.measuredThickness ?? Number.NaN,
-      ...MEASURED_THICKNESS_LIMITS,
-      step: CALIPER_STEP,
-      least: 2,
-      with: (value) => ({ ...joint, measuredThickness: value }),
-    }),
-  };
+      with: (value) => ({ ...joint, movement: { ...joint.movement, amount: value } }),
+    };
+  },
+  cycles: (joint) => ({
+    kind: 'count',
+    path: 'movement.cycles',
+    value: joint.movement.cycles,
+    ...MOVEMENT_LIMITS.cycles,
+    step: 1,
+    least: 0,
+    with: (value) => ({ ...joint, movement: { ...joint.movement, cycles: value } }),
+  }),
+  effortAtMost: (joint, family) => ({
+    kind: findDrive(family, joint.movement.drive)?.measure === 'travel' ? 'force' : 'torque',
+    path: 'movement.effortAtMost',
+    value: joint.movement.effortAtMost ?? Number.NaN,
+    ...MOVEMENT_LIMITS.effortAtMost,
+    step: 1,
+    least: 0,
+    with: (value) => ({ ...joint, movement: { ...joint.movement, effortAtMost: value } }),
+  }),
+  thickness: (joint) => ({
+    kind: 'length',
+    path: 'measuredThickness',
+    value: joint.measuredThickness ?? Number.NaN,
+    ...MEASURED_THICKNESS_LIMITS,
+    step: CALIPER_STEP,
+    least: 2,
+    with: (value) => ({ ...joint, measuredThickness: value }),
+  }),
+};
 
 const isRole = (name: BriefValue): name is SizeRole => SIZE_ROLES.includes(name);
 const isNamed = (name: BriefValue): name is NamedSize => name.startsWith('sizes.');
@@ -111,7 +127,10 @@ const isProfile = (name: BriefValue): name is ProfileField => PROFILE_FIELDS.inc
 /** The part of a joint that a value field holds. */
 export function briefField(name: BriefValue, joint: Joint, family: FlexureFamily): BriefField {
   if (isRole(name)) return sizeField(family.roles[name] ?? name, joint, family, LEAST[name] ?? 2);
-  if (isNamed(name)) return sizeField(name.slice('sizes.'.length), joint, family, 2);
+  if (isNamed(name)) {
+    const size = name.slice('sizes.'.length);
+    return sizeField(size, joint, family, LEAST[size as BriefValue] ?? 2);
+  }
   if (isProfile(name)) return profileField(name, joint);
   return OTHERS[name](joint, family);
 }
@@ -120,23 +139,33 @@ export function briefField(name: BriefValue, joint: Joint, family: FlexureFamily
 export function sayValue(field: BriefField, value: number, unit: LengthUnit): string {
   if (field.kind === 'length') return setLength(value, unit, unit === 'mm' ? field.least : 3);
   if (field.kind === 'angle') return String(Number(degrees(asRad(value)).toFixed(2)));
-  return field.kind === 'number' ? String(Number(value.toFixed(3))) : grouped(value);
+  if (field.kind === 'share') return String(Number((value * 100).toFixed(1)));
+  return field.kind === 'count' ? grouped(value) : String(Number(value.toFixed(3)));
 }
+
+const SUFFIXES: Partial<Readonly<Record<QuantityKind, string>>> = {
+  angle: '°',
+  share: `${NO_BREAK}%`,
+  force: `${NO_BREAK}${EFFORT_UNIT.travel}`,
+  torque: `${NO_BREAK}${EFFORT_UNIT.turn}`,
+};
 
 export function suffixOf(field: BriefField, unit: LengthUnit): string {
   if (field.kind === 'length') return unitAfter(unit);
-  return field.kind === 'angle' ? '°' : '';
+  return SUFFIXES[field.kind] ?? '';
 }
 
 /** The value in the unit that is shown. */
 export function shownNumber(field: BriefField, unit: LengthUnit): number {
   if (field.kind === 'length') return Number(lengthFigure(field.value, unit, 4));
+  if (field.kind === 'share') return Number((field.value * 100).toFixed(1));
   return field.kind === 'angle' ? Number(degrees(asRad(field.value)).toFixed(2)) : field.value;
 }
 
 /** How far one press of an arrow key goes from a value. */
 export function stepOf(name: BriefValue, field: BriefField, unit: LengthUnit): (value: number, up: boolean) => number {
   if (name === 'cycles') return cyclesStep;
+  if (name === 'effortAtMost') return effortStep;
   const step = field.kind === 'length' ? stepIn(unit, field.step) : field.step;
   return () => step;
 }

@@ -1,7 +1,7 @@
 /** Words of the brief's value fields: labels, hints, and what is said of a change, in the past tense with the old value. */
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Measure } from './amountText.ts';
-import type { KindText } from './kindText.ts';
+import type { KindText } from './kinds/kind.ts';
 import { setLength, unitAfter, type LengthUnit } from './numbers.ts';
 
 /** Sizes by the role they play, whatever a family calls them. */
@@ -9,9 +9,11 @@ export type SizeRole = 'count' | 'length' | 'depth' | 'fillet' | 'pad' | 'inRow'
 export type ProfileField = 'nozzle' | 'lineWidth' | 'layerHeight' | 'firstLayerHeight';
 /** A size that plays no common role, by its name. */
 export type NamedSize = `sizes.${string}`;
-type KnownValue = SizeRole | ProfileField | 'amount' | 'cycles' | 'thickness';
+type KnownValue = SizeRole | ProfileField | 'amount' | 'cycles' | 'thickness' | 'effortAtMost';
 export type BriefValue = KnownValue | NamedSize;
-export type BriefChoice = 'drive' | 'ways' | 'filament' | 'lying' | 'held' | 'chance' | 'fitRule';
+type KnownChoice = 'drive' | 'ways' | 'filament' | 'lying' | 'held' | 'stays' | 'chance' | 'effort' | 'fitRule';
+/** A size that is chosen in words goes by its name too. */
+export type BriefChoice = KnownChoice | NamedSize;
 
 /** A value as it is said: with its unit, and bare for the old one beside it. */
 interface Change {
@@ -28,13 +30,13 @@ interface Change {
 const plural = (count: number, one: string) => (count === 1 ? one : `${one}s`);
 const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
-const CHANGED: Readonly<Record<KnownValue | BriefChoice, (change: Change) => string>> = {
+const CHANGED: Readonly<Record<KnownValue | KnownChoice, (change: Change) => string>> = {
   amount: ({ label, now, was }) => `${label} made ${now}, was ${was}`,
   drive: ({ now, was }) => `Made so that it ${now}, was: ${was}`,
   cycles: ({ now, was }) => `Flexes made ${now}, were ${was}`,
   count: ({ now, was, kind, count }) =>
     `Made ${now} ${plural(count, kind.unitOfCount)} ${kind.unitOfCount === 'line' ? 'across' : 'through'}, was ${was}`,
-  length: ({ now, was, kind }) => `${capital(kind.piece)} made ${now} long, was ${was}`,
+  length: ({ now, was, kind: { room } }) => `${capital(room.thing)} made ${now} ${room.is}, was ${was}`,
   depth: ({ now, was, kind }) => `${capital(kind.piece)} made ${now} ${kind.deep}, was ${was}`,
   fillet: ({ now, was }) => `Roots filleted ${now}, were ${was}`,
   pad: ({ now, was, kind }) => `${kind.padName}s made ${now} thick, were ${was}`,
@@ -50,7 +52,10 @@ const CHANGED: Readonly<Record<KnownValue | BriefChoice, (change: Change) => str
   filament: ({ now, was }) => `Filament made ${now}, was ${was}`,
   lying: ({ now, was }) => `Printed ${now}, was ${was}`,
   held: ({ now, was }) => `Now ${now}, was ${was}`,
+  stays: ({ now, was }) => `Now it ${now}, was: ${was}`,
   chance: ({ now, was }) => `Made ${now} that should get there, was ${was}`,
+  effort: ({ now, was }) => `Effort ${now}, was ${was}`,
+  effortAtMost: ({ now, was }) => `Effort at most ${now}, was ${was}`,
   fitRule: ({ now, was }) => `Lines counted as ${now}, were ${was}`,
 };
 
@@ -62,9 +67,14 @@ export function changedText(name: BriefValue | BriefChoice, change: Change): str
   return CHANGED[name](change);
 }
 
+/** What is said of a size that is chosen in words. */
+export function chosenText(now: string, was: string): string {
+  return `Made ${now.replace(/,$/, '')}, was ${was.replace(/,$/, '')}`;
+}
+
 export const AMOUNT_LABELS: Readonly<Record<Measure, string>> = { turn: 'Angle', travel: 'Travel' };
 
-export const LABELS: Readonly<Record<Exclude<KnownValue, SizeRole | 'amount'> | BriefChoice, string>> = {
+export const LABELS: Readonly<Record<Exclude<KnownValue, SizeRole | 'amount'> | KnownChoice, string>> = {
   drive: 'How it is moved',
   cycles: 'Number of flexes',
   thickness: 'Measured thickness',
@@ -76,7 +86,10 @@ export const LABELS: Readonly<Record<Exclude<KnownValue, SizeRole | 'amount'> | 
   filament: 'Filament',
   lying: 'How it lies on the plate',
   held: 'What happens after a flex',
+  stays: 'Whether it stays in its second place',
   chance: 'Share that should get there',
+  effort: 'How hard it may push back',
+  effortAtMost: 'Effort at most',
   fitRule: 'How lines side by side are counted',
 };
 
@@ -98,6 +111,7 @@ const HINTS: Readonly<Record<KnownValue, (step: string) => string>> = {
   layerHeight: (step) => `up and down keys step ${step}`,
   firstLayerHeight: (step) => `up and down keys step ${step}`,
   thickness: (step) => `as calipers read it; up and down keys step ${step}`,
+  effortAtMost: (step) => `the hardest push on the way; up and down keys step ${step}`,
 };
 
 /** What a field takes, said before anything is typed; `step` is one press of an arrow key. */
@@ -106,6 +120,13 @@ export function hintText(name: BriefValue, step: string): string {
 }
 
 export const HELD = { released: 'let go after each flex', held: 'held bent' } as const;
+
+export const STAYS = { stays: 'stays there', back: 'comes back', either: 'stays or comes back' } as const;
+
+/** The wish for the effort where a kind has no words of its own for it, as it stands after “it may push back”. */
+export const WISH = { any: 'with any effort', most: 'with at most' } as const;
+/** The same as it is said of a change. */
+export const WISH_SAID = { any: 'of any size', most: (figure: string) => `at most ${figure}` } as const;
 
 /** How lines side by side make a thickness, with the thickness where a count is given. */
 export function fitRuleText(rule: 'nominal' | 'overlapped', count: string, thickness: string | undefined): string {

@@ -19,6 +19,7 @@ export const FIGURES = {
 export const AIDS = {
   life: (of: CountOf) => `dots: ${of === 'lines' ? 'lines across' : 'layers'}; shade: 10 to 90 in 100`,
   length: (of: CountOf) => `one curve a ${ONE[of]} count`,
+  byForm: 'dashed: by simple formula, through the solved point',
   effort: (measure: Measure) => (measure === 'turn' ? 'turning effort on the pad' : 'push on the tip'),
 } as const;
 

@@ -1,7 +1,7 @@
 /** Names and values of fields as problems mention them; a field is a path such as `sizes.length` or `joints[2].name`. */
 import type { Problem } from '../../core/problems.ts';
 import { asRad } from '../../core/units.ts';
-import { angle, grouped, length, type LengthUnit } from './numbers.ts';
+import { angle, grouped, length, NO_BREAK, type LengthUnit } from './numbers.ts';
 
 const NAMES: Readonly<Record<string, string>> = {
   lines: 'Lines across',
@@ -101,6 +101,10 @@ const LENGTHS = new Set([
   'thickness',
 ]);
 
+const ANGLES = new Set(['angle', 'angleRad', 'between', 'incline']);
+/** Shares of something, said in per cent. */
+const SHARES = new Set(['taper', 'centre', 'crossing']);
+
 function lastKey(field: string | undefined): string {
   return (
     field
@@ -133,7 +137,8 @@ export function fieldValue(
   const key = lastKey(field);
   if (measure === 'rad') return angle(asRad(value));
   if (LENGTHS.has(key) || key === AMOUNT) return length(value, unit, unit === 'mm' && value < 0.1 ? 3 : undefined);
-  if (key === 'angle' || key === 'angleRad' || key === 'between') return angle(asRad(value));
+  if (ANGLES.has(key)) return angle(asRad(value));
+  if (SHARES.has(key)) return `${Number((value * 100).toFixed(1))}${NO_BREAK}%`;
   if (key === 'chance') return `${Number((value * 100).toFixed(1))} in 100`;
   return Number.isInteger(value) ? grouped(value) : String(Number(value.toFixed(3)));
 }

@@ -1,11 +1,12 @@
 /** What to set and check when printing this joint. */
 import type { Assessment } from '../../core/design/assessment.ts';
 import { nearestLayers } from '../../core/print/wholeLayers.ts';
-import { kindText } from './kindText.ts';
+import { kindText, lyingText } from './kindText.ts';
 import { amountWithin } from './amountText.ts';
 import { counted, inWords, setLength, unitAfter, type LengthUnit } from './numbers.ts';
 
 type Note = (a: Assessment, unit: LengthUnit) => string | undefined;
+type Several = (a: Assessment, unit: LengthUnit) => readonly string[];
 
 const figure = (value: number, unit: LengthUnit, least?: number) =>
   `${setLength(value, unit, least)}${unitAfter(unit)}`;
@@ -23,7 +24,7 @@ const lines: Note = (a, unit) => {
   if (section.countOf !== 'lines' || fit.outcome !== 'whole') return undefined;
   const set = `Line width ${figure(joint.profile.lineWidth, unit)} from a ${figure(joint.profile.nozzle, unit, 1)} nozzle, ${contoursText(a)}`;
   const equal = fit.nearest === 1 ? 'one full line runs' : `exactly ${fit.nearest} equal lines run`;
-  return `${set}; check before printing that ${equal} along the ${kindText(joint.family).piece}.`;
+  return `${set}; check before printing that ${equal} along ${kindText(joint.family).thin}.`;
 };
 
 const layers: Note = ({ fit, section, joint }, unit) => {
@@ -33,41 +34,40 @@ const layers: Note = ({ fit, section, joint }, unit) => {
     fit.nearest === 1
       ? `one layer, the first, ${figure(firstLayerHeight, unit)}`
       : `${counted(fit.nearest, 'layer')}, the first ${figure(firstLayerHeight, unit)} and the rest ${figure(layerHeight, unit)}`;
-  return `The crease is ${heights}; check before printing that no layer more bridges it.`;
+  return `${kindText(joint.family).thin} is ${heights}; check before printing that it gets no layer more.`;
 };
 
-const squish: Note = ({ section, fit }) =>
-  section.countOf === 'layers'
-    ? `Set the height of the first layer with care: it is ${fit.nearest === 1 ? 'all' : `one of ${inWords(fit.nearest)}`} of the crease, and pressed too flat the crease comes out thinner and weaker than drawn.`
-    : undefined;
-
-const across: Note = ({ section }) =>
-  section.countOf === 'layers'
-    ? 'Lay the lines of the crease from plate to plate, across the fold, so that bending does not pull them apart.'
-    : undefined;
+const squish: Note = ({ section, fit, joint }) => {
+  if (section.countOf !== 'layers') return undefined;
+  const { thin } = kindText(joint.family);
+  const much = fit.nearest === 1 ? 'all' : `one of ${inWords(fit.nearest)}`;
+  return `Set the height of the first layer with care: it is ${much} of ${thin}, and pressed too flat ${thin} comes out thinner and weaker than drawn.`;
+};
 
 const notWhole: Note = (a) =>
   a.fit.outcome === 'whole'
     ? undefined
     : `As it is, the thin section is ${a.fit.exact.toFixed(2)} ${a.fit.countOf}. Scale the part, set another ${a.section.countOf === 'lines' ? 'line width' : 'layer height'}, or redraw it: see the ways out.`;
 
-const starts: Note = ({ section, joint }) =>
-  section.countOf === 'lines'
-    ? 'Start points on the far face of a pad, never along the heavy chain line.'
-    : `Start points on the ${kindText(joint.family).padName.toLowerCase()}s, never in the crease or its fillets.`;
+const starts: Note = ({ joint }) => kindText(joint.family).starts;
 
 const lying: Note = ({ joint, section }, unit) => {
-  if (joint.profile.lying === 'crease') return 'Lay it with the crease on the plate, where it needs no support.';
+  // What is thin in the build direction lies flush on the plate, and its kind says how.
+  if (joint.profile.lying === 'crease') return undefined;
+  const { piece, thin, deep, sizes } = kindText(joint.family);
   if (joint.profile.lying === 'upright') {
-    return 'It stands: layers stack along the leaf, and bending pulls them apart. Turn the part if it can be turned.';
+    return `It stands: layers stack along the ${piece}, and bending pulls them apart. Turn the part if it can be turned.`;
   }
   const { count } = nearestLayers(section.width, joint.profile);
   const stack = `${counted(count, 'layer')} of ${figure(joint.profile.layerHeight, unit)}`;
-  return `Lay it flat, so that lines run along the leaf and ${stack} stack over its depth.`;
+  const over = deep === 'deep' ? 'its depth' : `the ${(sizes['depth'] ?? 'width').toLowerCase()}`;
+  return `Print it ${lyingText(joint.family, joint.profile.lying)}, so that lines run along ${thin} and ${stack} stack over ${over}.`;
 };
 
-const even: Note = ({ section }) =>
-  section.countOf === 'lines' ? 'Let nothing widen or narrow lines to fill gaps in the leaf.' : undefined;
+const even: Note = ({ section, joint }) =>
+  section.countOf === 'lines'
+    ? `Let nothing widen or narrow lines to fill gaps in ${kindText(joint.family).thin}.`
+    : undefined;
 
 const LIKES: Readonly<Record<string, string>> = {
   pla: 'PLA whitens and breaks within few flexes when bent hard, and softens in a warm car.',
@@ -90,17 +90,21 @@ const stop: Note = ({ overBend: { hardStop }, filament: { name }, joint, drive }
   return hardStop > joint.movement.amount ? stops : `${stops} ${name} has no room past what is wanted here.`;
 };
 
-const eyes: Note = () => 'Eye protection when you first flex it; printed parts vary, so test yours.';
+const eyes: Note = ({ joint }) =>
+  kindText(joint.family).eyes ?? 'Eye protection when you first flex it; printed parts vary, so test yours.';
 
-const NOTES: readonly Note[] = [
+/** Notes of the kind itself. */
+const own: Several = (a, unit) => kindText(a.joint.family).notes(a, unit);
+
+const NOTES: readonly (Note | Several)[] = [
   notWhole,
   lines,
   layers,
   squish,
-  across,
   starts,
   lying,
   even,
+  own,
   filament,
   cool,
   stop,

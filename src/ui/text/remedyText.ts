@@ -2,7 +2,7 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Remedy, RemedyKind, Spare } from '../../core/design/remedy.ts';
 import { amountText, amountWithin, effortText, setAmount, type Measure } from './amountText.ts';
-import { kindText, LYING_TEXT } from './kindText.ts';
+import { kindText, lyingText } from './kindText.ts';
 import {
   cycles,
   grouped,
@@ -33,11 +33,12 @@ const long = (a: Assessment, unit: LengthUnit) => `${setLength(a.length, unit)}$
 const moves = (a: Assessment, unit: LengthUnit) => setAmount(a.joint.movement.amount, a.drive.measure, unit);
 const pieces = (a: Assessment) => (a.inRow === 1 ? kindText(a.joint.family).piece : kindText(a.joint.family).pieces);
 const piece = (a: Assessment) => kindText(a.joint.family).piece;
+const room = (a: Assessment) => kindText(a.joint.family).room;
 const perCent = (scale: number | undefined) => share(scale ?? 1);
 
 /** What to do, in the imperative. */
 const TITLES: Readonly<Record<RemedyKind, (change: Change) => string>> = {
-  lengthen: ({ after, unit }) => `Make the ${piece(after)} ${long(after, unit)} long`,
+  lengthen: ({ after, unit }) => `Make the ${room(after).thing} ${long(after, unit)} ${room(after).is}`,
   'fewer lines': ({ before, after }) => `Use ${countOf(after, true)} instead of ${inWords(before.fit.nearest)}`,
   'more lines': ({ before, after }) => `Use ${countOf(after, true)} instead of ${inWords(before.fit.nearest)}`,
   'line width': ({ before, after, unit }) =>
@@ -47,7 +48,7 @@ const TITLES: Readonly<Record<RemedyKind, (change: Change) => string>> = {
   'share the angle': ({ after }) => `Put ${inWords(after.inRow)} ${pieces(after)} in a row`,
   'larger fillet': ({ after, unit }) => `Fillet the roots ${length(after.fillet, unit)}`,
   'other filament': ({ after }) => `Print it in ${after.filament.name}`,
-  'turn the part': ({ after }) => `Print it ${LYING_TEXT[after.joint.profile.lying]}`,
+  'turn the part': ({ after }) => `Print it ${lyingText(after.joint.family, after.joint.profile.lying)}`,
   'stop earlier': ({ after, unit }) => `Stop it at ${moves(after, unit)}`,
   'scale the part': ({ after, scale }) => `Scale the part to ${perCent(scale)}, for ${countOf(after, true)}`,
   'draw whole lines': ({ after, unit }) => `Redraw it ${countOf(after, true)} thick, ${thick(after, unit)}`,
@@ -56,7 +57,7 @@ const TITLES: Readonly<Record<RemedyKind, (change: Change) => string>> = {
 /** What was done, in the past tense with the old value. */
 const DONE: Readonly<Record<RemedyKind, (change: Change) => string>> = {
   lengthen: ({ before, after, unit }) =>
-    `${capital(piece(after))} made ${long(after, unit)} long, was ${setLength(before.length, unit)}`,
+    `${capital(room(after).thing)} made ${long(after, unit)} ${room(after).is}, was ${setLength(before.length, unit)}`,
   'fewer lines': ({ before, after }) =>
     `Made ${countOf(after)} ${after.section.countOf === 'lines' ? 'across' : 'through'}, was ${before.fit.nearest}`,
   'more lines': ({ before, after }) =>
@@ -68,7 +69,7 @@ const DONE: Readonly<Record<RemedyKind, (change: Change) => string>> = {
     `Roots filleted ${length(after.fillet, unit)}, were ${setLength(before.fillet, unit)}`,
   'other filament': ({ before, after }) => `Filament made ${after.filament.name}, was ${before.filament.name}`,
   'turn the part': ({ before, after }) =>
-    `Printed ${LYING_TEXT[after.joint.profile.lying]}, was ${LYING_TEXT[before.joint.profile.lying]}`,
+    `Printed ${lyingText(after.joint.family, after.joint.profile.lying)}, was ${lyingText(before.joint.family, before.joint.profile.lying)}`,
   'stop earlier': ({ before, after, unit }) => `Stopped at ${moves(after, unit)}, was ${moves(before, unit)}`,
   'scale the part': ({ scale }) => `Part scaled to ${perCent(scale)}, was ${perCent(1)}`,
   'draw whole lines': ({ before, after, unit }) =>
@@ -90,8 +91,11 @@ const TO_PRINT: Readonly<Record<string, string>> = {
 
 /** What the change itself costs, without what it does to the feel. */
 const COSTS: Readonly<Record<RemedyKind, (change: Change) => string>> = {
-  lengthen: ({ before, after, unit }) =>
-    `${setLength((after.length - before.length) * after.inRow, unit)}${unitAfter(unit)} more room`,
+  lengthen: ({ before, after, unit }) => {
+    const { times = 1, instead } = room(after);
+    const grown = times * after.inRow * (after.length - before.length);
+    return instead ?? `${setLength(grown, unit)}${unitAfter(unit)} more room`;
+  },
   'fewer lines': ({ after }) => (after.fit.nearest === 1 ? singleCost(after) : ''),
   'more lines': () => '',
   'line width': ({ before, after }) =>
@@ -209,7 +213,7 @@ export function spareText(a: Assessment, spare: Spare, unit: LengthUnit): readon
   const text = kindText(a.joint.family);
   const labels: Readonly<Record<Spare['value'], string>> = {
     amount: a.drive.measure === 'turn' ? 'Bend it up to' : 'Move it up to',
-    length: `${capital(text.piece)} as short as`,
+    length: `${capital(text.room.thing)} as ${text.room.little} as`,
     cycles: 'Flexes, up to',
     count: `${capital(text.unitOfCount)}s, at most`,
   };

@@ -1,5 +1,6 @@
 /** Where every number comes from: formula in words, figures with low and high, source, and how far to trust it. */
 import type { AllowableName, Assessment } from '../../core/design/assessment.ts';
+import { isExactByHand } from '../../core/design/response.ts';
 import { familyOf } from '../../core/flexures/index.ts';
 import { LIFE_HOLDS_FOR } from '../../core/life/assessLife.ts';
 import { bendingModulus, soundness, strainFactorAcrossLayers } from '../../core/material/choose.ts';
@@ -8,6 +9,7 @@ import { SOURCES, type SourceKey } from '../../core/sources.ts';
 import { NOTCH_SENSITIVITY } from '../../core/strength/rootFactor.ts';
 import { radians } from '../../core/units.ts';
 import { effortText } from './amountText.ts';
+import { kindText } from './kindText.ts';
 import { grouped, NO_BREAK, percent } from './numbers.ts';
 import { sentence } from './said.ts';
 
@@ -71,16 +73,28 @@ function quantityRow(name: string, quantity: Quantity, isStrain = false): Source
   ]);
 }
 
+/** Whether the figures are those of the solver, and not of a form that is exact as well. */
+function isSolved({ joint, drive, sizes, section, solved }: Assessment): boolean {
+  const { amount } = joint.movement;
+  const asked = { family: familyOf(joint), drive: drive.id, sizes, thickness: section.thickness, amount };
+  return solved !== undefined && !isExactByHand(asked);
+}
+
+const SOLVED =
+  'everything that bends is followed as a true curve that may stretch, pads taken as rigid, step by step to the wanted amount';
+
 /** How the strain along the flexure follows: the formula of an arc, or the form that stands in for one. */
-function strainForm({ strain, section, travel, drive, joint }: Assessment): readonly [string, readonly string[]] {
+function strainForm(a: Assessment): readonly [string, readonly string[]] {
+  const { strain, travel, drive, joint } = a;
   const nominal = percent(strain.nominal);
   if (travel) {
-    const what = section.countOf === 'lines' ? 'leaf' : 'crease';
+    const what = kindText(joint.family).piece;
     return [
       `thickness × angle ÷ (2 × length), ${nominal},`,
       [`the ${what} is taken as bent to an arc`, cited('plane-bending')],
     ];
   }
+  if (isSolved(a)) return [`the largest on the way by exact curves, ${nominal},`, [SOLVED, cited('reissner-rod')]];
   const form = familyOf(joint).handForms.find((one) => one.drive === drive.id && one.peakStrain !== undefined);
   return [`by a hand form, ${nominal},`, form ? [form.because, cited(form.source)] : []];
 }
@@ -108,14 +122,20 @@ function thicknessRow({ section, joint }: Assessment): SourceRow {
     : row('computed', 'Thickness', 'overlapping beads that keep their area', [cited('bead-section')]);
 }
 
-function effortRows({ effort, filament, joint, travel }: Assessment): readonly SourceRow[] {
+function effortForm(a: Assessment): string {
+  if (a.travel) return 'modulus × width × thickness³ ÷ 12 × angle ÷ length';
+  return isSolved(a) ? 'modulus × the largest on the way by exact curves' : 'modulus × a hand form of its sizes';
+}
+
+function effortRows(a: Assessment): readonly SourceRow[] {
+  const { effort, filament, joint, travel } = a;
   const isTurn = effort.measure === 'turn';
   const first = effortText(effort.stiffness * (isTurn ? radians(1) : 1), effort.measure);
   return [
     row(
       soundness(effort.provenance) === 'memory' ? 'memory' : 'computed',
-      `Effort, ${effortText(effort.effort, effort.measure)}; ${travel ? 'at first' : 'on the way there'} ${first} a ${isTurn ? 'degree' : 'millimetre'}`,
-      `${travel ? 'modulus × width × thickness³ ÷ 12 × angle ÷ length' : 'modulus × a hand form of its sizes'}, × ${effort.widthRatio.toFixed(2)} for its width`,
+      `Effort, ${effortText(effort.effort, effort.measure)}; ${travel || isSolved(a) ? 'at first' : 'on the way there'} ${first} a ${isTurn ? 'degree' : 'millimetre'}`,
+      `${effortForm(a)}, × ${effort.widthRatio.toFixed(2)} for its width`,
       [
         'a wide leaf cannot narrow as it bends, which makes it stiffer; past the onset of set it pushes less; plastics also relax, which this does not know',
         cited('wide-strip'),

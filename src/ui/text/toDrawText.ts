@@ -1,12 +1,14 @@
 /** The dimensions to carry into a drawing program, and how far the joint may be bent. */
 import type { Assessment } from '../../core/design/assessment.ts';
+import { leastGap, secondRest } from '../../core/design/solvedPath.ts';
 import { isAsked } from '../../core/flexures/drives.ts';
+import type { Parameter } from '../../core/flexures/family.ts';
 import { familyOf } from '../../core/flexures/index.ts';
 import { asRad, degrees, type Mm } from '../../core/units.ts';
 import { amountText, amountWithin, roughAmount } from './amountText.ts';
 import { thicknessFigure } from './drawingText.ts';
 import { kindText } from './kindText.ts';
-import { grouped, lengthFigure, setLength, type LengthUnit } from './numbers.ts';
+import { angle, grouped, lengthFigure, NO_BREAK, setLength, type LengthUnit } from './numbers.ts';
 
 export interface Dimension {
   readonly label: string;
@@ -45,36 +47,68 @@ function within(label: string, value: number, a: Assessment, unit: LengthUnit): 
   return far ? { ...row, shown: `over ${row.shown}`, plain: `over ${row.plain}` } : row;
 }
 
-/** Sizes that are drawn. */
+/** What plays no role that is drawn: how many are in a row or side by side is said last. */
+const LAST_ROLES = ['inRow', 'sideBySide'] as const;
+
+/** Sizes that are drawn: in the order of the kind, as far as the drive asks for them; then what follows from them. */
 export function sizesToDraw(a: Assessment, unit: LengthUnit): readonly Dimension[] {
-  const { joint, section, fillet, padThickness, inRow, sideBySide, length } = a;
-  const text = kindText(joint.family);
-  const depth = text.sizes[familyOf(joint).roles.depth];
-  const filletFigure = setLength(fillet, unit);
-  const rows = [
-    cut('Flexing length, between fillets', length, unit),
-    cut('Thickness', section.thickness, unit, thicknessFigure(a, unit)),
-    cut(depth ?? 'Depth', section.width, unit),
-    cut(`Root fillets, ${text.fillets}`, fillet, unit, fillet > 0 ? `R ${filletFigure}` : 'none'),
-    ...(padThickness === undefined ? [] : [cut(`${text.padName}s, thick`, padThickness, unit)]),
-    ...otherSizes(a),
+  const { joint, section, sizes, sideBySide, inRow } = a;
+  const { parameters, roles } = familyOf(joint);
+  const last = LAST_ROLES.flatMap((role) => roles[role] ?? []);
+  const asked = Object.entries(parameters).filter(
+    ([name, parameter]) => isAsked(parameter, a.drive.id) && !last.includes(name),
+  );
+  const follows = kindText(joint.family).follows?.(sizes, section.thickness, joint.movement.amount) ?? [];
+  return [
+    ...asked.map(([name, parameter]) => sizeRow(name, parameter, a, unit)),
+    ...follows.map(({ label, value }) => cut(label, Number(value.toFixed(3)), unit)),
+    ...(roles.inRow === undefined || inRow === 1 ? [] : [rowOf(roles.inRow, a, unit)]),
+    ...(roles.sideBySide === undefined || sideBySide === 1 ? [] : [besideRow(roles.sideBySide, a)]),
   ];
-  const beside = sideBySide === 1 ? [] : [count('Side by side', grouped(sideBySide), sideBySide)];
-  if (inRow === 1) return [...rows, ...beside];
-  const each = `${grouped(inRow)}, ${amountText(a.amountEach, a.drive.measure, unit)} each`;
-  return [...rows, count('In a row', each, inRow), ...beside];
+}
+
+/** Labels on a drawing, where they say more than in the brief. */
+function labelOf(name: string, { joint, fillet }: Assessment): string {
+  const { roles } = familyOf(joint);
+  const text = kindText(joint.family);
+  if (name === roles.fillet) return fillet > 0 ? `Root fillets, ${text.fillets}` : 'Root fillets';
+  if (name === roles.pad) return `${text.padName}s, thick`;
+  return text.drawn?.[name] ?? text.sizes[name] ?? name;
+}
+
+function sizeRow(name: string, parameter: Parameter, a: Assessment, unit: LengthUnit): Dimension {
+  const { roles } = familyOf(a.joint);
+  const value = a.sizes[name] ?? Number.NaN;
+  const label = labelOf(name, a);
+  if (name === roles.count) return cut('Thickness', a.section.thickness, unit, thicknessFigure(a, unit));
+  if (name === roles.fillet) {
+    return cut(label, value, unit, value > 0 ? `R ${setLength(value, unit)}` : 'none');
+  }
+  const words = kindText(a.joint.family).choices?.[name]?.[value];
+  if (words !== undefined) return count(label, words.replace(/,$/, ''), value);
+  if (parameter.kind === 'length') return cut(label, value, unit);
+  if (parameter.kind === 'angle') {
+    const figure = angle(asRad(value), 2);
+    return { label, shown: figure, plain: figure.replace('°', ''), in: 'angle' };
+  }
+  if (parameter.kind === 'count') return count(label, grouped(value), value);
+  const shown = parameter.max <= 1 ? percentOf(value) : String(Number(value.toFixed(3)));
+  return count(label, shown, Number(value.toFixed(3)));
+}
+
+const percentOf = (value: number) => `${Number((value * 100).toFixed(1))}${NO_BREAK}%`;
+
+function rowOf(name: string, a: Assessment, unit: LengthUnit): Dimension {
+  const { inRow, amountEach, drive } = a;
+  return count(labelOf(name, a), `${grouped(inRow)}, ${amountText(amountEach, drive.measure, unit)} each`, inRow);
+}
+
+function besideRow(name: string, a: Assessment): Dimension {
+  return count(labelOf(name, a), grouped(a.sideBySide), a.sideBySide);
 }
 
 function count(label: string, shown: string, value: number): Dimension {
   return { label, shown, plain: String(value), in: 'count' };
-}
-
-/** Ratios that the drive asks for. */
-function otherSizes({ joint, drive, sizes }: Assessment): readonly Dimension[] {
-  const labels = kindText(joint.family).sizes;
-  return Object.entries(familyOf(joint).parameters)
-    .filter(([, parameter]) => parameter.kind === 'ratio' && isAsked(parameter, drive.id))
-    .map(([name]) => count(labels[name] ?? name, String(sizes[name]), sizes[name] ?? Number.NaN));
 }
 
 /** Where it goes at full travel, and how far it may be bent. */
@@ -88,6 +122,7 @@ export function travelToDraw(a: Assessment, unit: LengthUnit): readonly Dimensio
   ];
   const rows = [
     ...(arc ?? []),
+    ...solvedRows(a, unit),
     within('Put a hard stop at', overBend.hardStop, a, unit),
     within('A trace of set from', overBend.atSet, a, unit),
     within('Stays bent past', overBend.atYield, a, unit),
@@ -97,6 +132,18 @@ export function travelToDraw(a: Assessment, unit: LengthUnit): readonly Dimensio
   const isLittle = measure === 'turn' ? degrees(asRad(set.amount)) < 0.5 : set.amount < 0.1;
   if (isLittle) return rows;
   return [...rows, moved('Left in it after one bend, up to', roughAmount(set.amount, measure, unit), a)];
+}
+
+/** Where it rests by itself, and what room it leaves: known only where the solver has answered. */
+function solvedRows(a: Assessment, unit: LengthUnit): readonly Dimension[] {
+  const { solved, drive, joint } = a;
+  if (!solved) return [];
+  const rest = familyOf(joint).snaps ? secondRest(solved) : undefined;
+  const met = leastGap(solved, joint.movement.amount);
+  return [
+    ...(rest ? [moved('Second rest, by itself', amountText(rest.amount, drive.measure, unit), a)] : []),
+    ...(met ? [follows('Least room on the way', Math.max(0, met.gap), unit)] : []),
+  ];
 }
 
 /** The table as text that a drawing program or any table takes: label, figure and unit, parted by tabs. */

@@ -1,8 +1,11 @@
 /** The verdict: a heading for every grade and reason, and the sentences under it. */
 import { allowableNamed } from '../../core/design/allowables.ts';
 import type { Allowable, AllowableName, Assessment, Fit, Grade, VerdictReason } from '../../core/design/assessment.ts';
+import { leastGap, secondRest } from '../../core/design/solvedPath.ts';
+import { familyOf } from '../../core/flexures/index.ts';
 import type { ProvenanceKind } from '../../core/material/types.ts';
-import { roughAmount, setAmount } from './amountText.ts';
+import { amountText, effortText, roughAmount, setAmount } from './amountText.ts';
+import { kindText } from './kindText.ts';
 import { cycles, grouped, inHundred, length, percent, type LengthUnit } from './numbers.ts';
 import { figure, type Said } from './said.ts';
 
@@ -81,8 +84,11 @@ function strainPart(a: Assessment, unit: LengthUnit): Said {
   const relation = over ? (past ? 'past' : 'over') : 'within';
   const at = AT_LIMIT[limit.name === 'held' ? 'repeated' : limit.name];
   const lying = a.joint.profile.lying === 'upright' ? ' when bending pulls its layers apart' : '';
+  // What snaps strains more on its way than where it comes to rest.
+  const when = familyOf(a.joint).snaps ? 'On the way to' : 'At';
+  const moved = setAmount(a.joint.movement.amount, a.drive.measure, unit);
   return [
-    `At ${setAmount(a.joint.movement.amount, a.drive.measure, unit)} the skin of the ${a.section.countOf === 'lines' ? 'leaf' : 'crease'} strains ${a.estimate ? 'about ' : ''}`,
+    `${when} ${moved} the skin of the ${kindText(a.joint.family).piece} strains ${a.estimate ? 'about ' : ''}`,
     figure(percent(a.strain.peak), a.provenance.strain),
     `, ${relation} the ${percent(limit.limit)} ${at(a.filament.name)}${lying}, `,
   ];
@@ -151,12 +157,64 @@ function heldPart(a: Assessment): Said {
   return [`Held bent, ${does}: that is ${relation} the ${percent(held.limit)} that ${a.filament.name} holds for long.`];
 }
 
+/** How hard it pushes back, where that is wished for. */
+function effortPart({ joint, effort, estimate, provenance }: Assessment): Said {
+  const { effortAtMost } = joint.movement;
+  if (effortAtMost === undefined) return [];
+  const relation = effort.effort > effortAtMost ? 'over' : 'within';
+  return [
+    `It takes up to ${estimate ? 'about ' : ''}`,
+    figure(effortText(effort.effort, effort.measure), provenance.effort),
+    `, ${relation} your ${effortText(effortAtMost, effort.measure)}.`,
+  ];
+}
+
+/** Where it rests by itself and what brings it back, or that nothing keeps it there; only the solver can tell. */
+function restPart({ joint, solved, effort, drive }: Assessment, unit: LengthUnit): Said {
+  const { stays } = joint.movement;
+  if (!solved || (stays === undefined && !familyOf(joint).snaps)) return [];
+  const rest = secondRest(solved);
+  if (!rest) return [`It has no second rest on the way, so it comes back by itself${stays ? '; it should stay' : ''}.`];
+  const { points, events } = solved.forward;
+  const back = -effort.modulus * Math.min(...[...points, ...events].map((state) => state.effort));
+  return [
+    'It comes to rest at ',
+    figure(amountText(rest.amount, drive.measure, unit), 'computed'),
+    `, and ${effortText(back, effort.measure)} bring it back from there${stays === false ? '; it should come back by itself' : ''}.`,
+  ];
+}
+
+/** Where it comes nearer to itself than a line is wide, or touches. */
+function gapPart({ joint, solved, drive }: Assessment, unit: LengthUnit): Said {
+  const met = solved && leastGap(solved, joint.movement.amount);
+  if (!met || met.gap >= joint.profile.lineWidth) return [];
+  const at = amountText(met.amount, drive.measure, unit).replace('-', '\u2212');
+  if (met.gap <= 0) return [`At ${at} it touches itself.`];
+  return [`At ${at} it comes within `, figure(length(met.gap, unit), 'computed'), ' of itself.'];
+}
+
+type Part = 'bending' | 'printing' | 'effort' | 'rest' | 'gap';
+/** What is said first, where that is not the bending. */
+const GOVERNS: Partial<Readonly<Record<VerdictReason, Part>>> = {
+  printing: 'printing',
+  effort: 'effort',
+  stays: 'rest',
+  'comes back': 'rest',
+  touches: 'gap',
+};
+
 /** The sentences of the verdict, the governing matter first. */
 export function verdictSentences(a: Assessment, unit: LengthUnit): readonly Said[] {
-  const bending: Said = [...strainPart(a, unit), joining(a, unit), ...lifePart(a)];
-  const printing = a.fit.outcome === 'whole' ? [] : printPart(a.fit, a.section.thickness, unit);
-  const ordered = a.verdict.reason === 'printing' ? [printing, bending] : [bending, printing];
-  return [...ordered, heldPart(a)].filter((said) => said.length > 0);
+  const parts: Readonly<Record<Part, Said>> = {
+    bending: [...strainPart(a, unit), joining(a, unit), ...lifePart(a)],
+    printing: a.fit.outcome === 'whole' ? [] : printPart(a.fit, a.section.thickness, unit),
+    effort: effortPart(a),
+    rest: restPart(a, unit),
+    gap: gapPart(a, unit),
+  };
+  const first = GOVERNS[a.verdict.reason] ?? 'bending';
+  const others = (Object.keys(parts) as Part[]).filter((part) => part !== first).map((part) => parts[part]);
+  return [parts[first], ...others, heldPart(a)].filter((said) => said.length > 0);
 }
 
 const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

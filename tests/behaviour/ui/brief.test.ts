@@ -18,7 +18,7 @@ function partsOf(joint: Joint, unit: LengthUnit = 'mm', puts: { next: Joint; sai
     return undefined;
   };
   const of = { joint, family: familyOf(joint), unit, put };
-  return { brief: briefParts(brief, of), details: briefParts(details(joint.movement.drive), of) };
+  return { brief: briefParts(brief, of), details: briefParts(details(joint.movement.drive, joint.sizes), of) };
 }
 
 function spoken(part: BriefPart): string {
@@ -55,8 +55,8 @@ describe('the brief', () => {
 
   it('asks for the sizes of its drive, and for how many are side by side in every one', () => {
     expect(read(partsOf(LEAF).details)).toContain('into pads 4 mm thick, 1 in a row, 1 side by side.');
-    expect(read(partsOf(PUSHED).details)).toContain('the tip 1 times as thick as the root, 1 side by side.');
-    expect(read(partsOf(CENTRED).details)).toContain('the pin 0.5 of the way along the leaf, 1 side by side.');
+    expect(read(partsOf(PUSHED).details)).toContain('the tip 100 % as thick as the root, 1 side by side.');
+    expect(read(partsOf(CENTRED).details)).toContain('the pin 50 % of the way along the leaf, 1 side by side.');
     expect(read(partsOf(CREASE).details)).toContain('1 in a row, 1 side by side.');
   });
 

@@ -1,0 +1,249 @@
+/** What the curves of a solved joint say: names, readings, marks on the way, and the tables that stand for the figures. */
+import type { Direction } from '../../core/beam/spatialStiffness.ts';
+import type { Mm } from '../../core/units.ts';
+import { amountText, EFFORT_UNIT, effortText, type Measure } from './amountText.ts';
+import { effortFigure, inWords, length, lengthFigure, NO_BREAK, share, unitAfter, type LengthUnit } from './numbers.ts';
+import { figure, type Said } from './said.ts';
+import type { ProvenanceKind } from '../../core/material/types.ts';
+
+export const SOLVED_NAMES = {
+  effort: 'Effort against movement',
+  energy: 'Energy against movement',
+  sideBySide: 'Effort side by side',
+  compass: 'How far the pad gives',
+  room: 'Room against movement',
+} as const;
+
+export const SOLVED_AIDS = {
+  effort: (measure: Measure) => (measure === 'turn' ? 'turning effort' : 'push along the way'),
+  marked: 'ball in a cup: it rests there',
+  energy: 'hollows are rests',
+  sideBySide: 'strain does not change',
+  compass: (radius: Mm, unit: LengthUnit) => `mm under 1${NO_BREAK}N, turned ${length(radius, unit, 1)} from its middle`,
+  room: 'least clear distance',
+} as const;
+
+const KEYS = 'Left and Right move the reading, with Shift ten steps, Home and End to the ends. Escape leaves it.';
+
+export const SOLVED_HOW = {
+  way: KEYS,
+  sideBySide: 'Left and Right change the count that is read, Home and End go to the ends. Escape leaves it.',
+  compass: 'Left and Right go round the six directions. Escape leaves them.',
+} as const;
+
+export const SOLVED_AXES = {
+  sideBySide: 'alike, side by side',
+} as const;
+
+export const ENERGY_UNIT = 'N·mm';
+
+function energyText(energy: number): string {
+  return `${effortFigure(energy)}${NO_BREAK}${ENERGY_UNIT}`;
+}
+
+export type MarkKind = 'rests' | 'balanced' | 'snaps' | 'eases' | 'returns';
+
+/** Beside a mark on effort against movement: “snap load 82.0 N”, “rests, 5.64 mm”. */
+export function markText(kind: MarkKind, amount: number, effort: number, measure: Measure, unit: LengthUnit): string {
+  const load = effortText(Math.abs(effort), measure);
+  if (kind === 'snaps') return `snap load ${load}`;
+  if (kind === 'returns') return `return load ${load}`;
+  if (kind === 'eases') return `eases to ${load}`;
+  return `${kind}, ${amountText(amount, measure, unit)}`;
+}
+
+export const UNDER_A_WEIGHT = { lands: 'under a weight it jumps across', passes: 'under a weight it jumps past the end' } as const;
+export const PULLS_ITSELF = 'below the line it pulls itself on';
+export const ONLY_GUIDED = 'dashed: only when guided';
+export const WEAKER_BY_FORM = 'thin dashes: simple formula';
+
+export function wantedAtMost(effort: number, measure: Measure): string {
+  return `wanted: at most ${Number(effort.toPrecision(4))}${NO_BREAK}${EFFORT_UNIT[measure]}`;
+}
+
+/** “−35°: −22.1 N·mm, 19.1 to 24.6; only when guided”. */
+export function wayReading(
+  { amount, typical, low, high, holds }: WayFigures,
+  measure: Measure,
+  unit: LengthUnit,
+  staysBent: boolean,
+): string {
+  const spread = `${signed(low, typical)} to ${signed(high, typical)}`;
+  const head = `${signedAmount(amount, measure, unit)}: ${signed(typical)}${NO_BREAK}${EFFORT_UNIT[measure]}, ${spread}`;
+  return [head, ...(holds ? [] : ['only when guided']), ...(staysBent ? ['stays bent'] : [])].join('; ');
+}
+
+interface WayFigures {
+  readonly amount: number;
+  readonly typical: number;
+  readonly low: number;
+  readonly high: number;
+  readonly holds: boolean;
+}
+
+function signed(value: number, like = value): string {
+  const text = effortFigure(Math.abs(value), Math.abs(like));
+  return value < 0 && Number(text) !== 0 ? `−${text}` : text;
+}
+
+export function signedAmount(amount: number, measure: Measure, unit: LengthUnit): string {
+  return `${amount < 0 ? '−' : ''}${amountText(Math.abs(amount), measure, unit)}`;
+}
+
+/** “49.9 N at 2.20 mm”. */
+export function nowText(effort: number, amount: number, measure: Measure, unit: LengthUnit): string {
+  return `${signed(effort)}${NO_BREAK}${EFFORT_UNIT[measure]} at ${signedAmount(amount, measure, unit)}`;
+}
+
+export function energyReading(amount: number, energy: number, measure: Measure, unit: LengthUnit): string {
+  return `${signedAmount(amount, measure, unit)}: ${energyText(energy)} kept`;
+}
+
+export const ENERGY_WORDS = {
+  hill: (energy: number) => `hill ${effortFigure(energy)}`,
+  kept: (energy: number) => `kept ${effortFigure(energy)}`,
+  comeBack: (energy: number) => `${effortFigure(energy)} to come back`,
+} as const;
+
+/** “6 side by side: 15.6 N, within the 20 N wanted”. */
+export function sideReading(count: number, effort: number, atMost: number, measure: Measure): string {
+  const kept = effort <= atMost ? 'within' : 'over';
+  const wanted = `${Number(atMost.toPrecision(4))}${NO_BREAK}${EFFORT_UNIT[measure]}`;
+  return `${count} side by side: ${effortText(effort, measure)}, ${kept} the ${wanted} wanted`;
+}
+
+export function sideNow(count: number, effort: number, measure: Measure): string {
+  return `now ${count}, ${effortText(effort, measure)}`;
+}
+
+export function sideNote(keeps: number, most: number): string {
+  if (keeps === 0) return 'Even one pushes harder than is wanted.';
+  return keeps === most
+    ? `Up to ${inWords(most)} keep to what is wanted, as far as the figure goes.`
+    : `Up to ${inWords(keeps)} ${keeps === 1 ? 'keeps' : 'keep'} to what is wanted.`;
+}
+
+const DIRECTION_WORDS: Readonly<Record<Direction, string>> = {
+  x: 'along x',
+  y: 'along y',
+  z: 'out of the plane',
+  turnX: 'tilt about x',
+  turnY: 'tilt about y',
+  turnZ: 'turn in the plane',
+};
+
+export function directionText(direction: Direction): string {
+  return DIRECTION_WORDS[direction];
+}
+
+/** A give under one newton, to two figures: “1.5 mm”; nothing moves without resistance for ever. */
+export function giveText(give: number): string {
+  return Number.isFinite(give) ? `${twoFigures(give)}${NO_BREAK}mm` : 'freely';
+}
+
+function twoFigures(value: number): string {
+  if (value < 0.001) return 'under 0.001';
+  return value >= 10 ? String(Math.round(value)) : String(Number(value.toPrecision(2)));
+}
+
+/** In the direction's own unit: “0.98 N/mm”, “86.5 N·mm/rad”. */
+export function stiffnessText(stiffness: number, direction: Direction): string {
+  const unit = direction.startsWith('turn') ? 'N·mm/rad' : 'N/mm';
+  return `${threeFigures(stiffness)}${NO_BREAK}${unit}`;
+}
+
+function threeFigures(value: number): string {
+  if (value === 0) return '0';
+  return value >= 1000 ? `${Math.round(value / 10 ** (Math.floor(Math.log10(value)) - 2)) * 10 ** (Math.floor(Math.log10(value)) - 2)}` : String(Number(value.toPrecision(3)));
+}
+
+export function compassReading(direction: Direction, give: number, stiffness: number): string {
+  const how = Number.isFinite(give) ? `gives ${giveText(give)}` : 'gives freely';
+  return `${directionText(direction)}: ${how}, ${stiffnessText(stiffness, direction)}`;
+}
+
+interface SoftAndStiff {
+  readonly soft: { readonly direction: Direction; readonly give: number };
+  readonly stiff: { readonly direction: Direction; readonly give: number };
+  readonly ratio: number;
+  readonly apart: number;
+}
+
+/** “Soft in turn in the plane (4.0 mm), stiff in along x (1.1 mm): 3.6 times as far; …”. */
+export function softStiffSaid({ soft, stiff, ratio, apart }: SoftAndStiff, mark: ProvenanceKind): Said {
+  const named = (one: SoftAndStiff['soft']) => `${directionText(one.direction)} (${giveText(one.give)})`;
+  if (!Number.isFinite(ratio)) return [`It gives freely: ${directionText(soft.direction)}. Stiffest: ${named(stiff)}.`];
+  return [
+    `Softest: ${named(soft)}. Stiffest: ${named(stiff)}. That is `,
+    figure(`${times(ratio)} times`, mark),
+    ` as far; the next softest gives ${apart < 1.05 ? 'as far as the softest' : `${times(apart)} times less far`}.`,
+  ];
+}
+
+function times(ratio: number): string {
+  return ratio >= 100 ? String(Number(ratio.toPrecision(2))) : String(Number(ratio.toPrecision(2)));
+}
+
+export const TWIST_NOTE =
+  'Small movements from rest. Twist as of a plain rectangle; that ends cannot warp is left out, so short strips are stiffer than this.';
+export const NO_COMPASS =
+  'Six stiffnesses are not given: its strips twist, and stand in the reckoning as hinges with a spring.';
+export const NO_LENGTHS =
+  'Strain against length is left out: no simple formula of this kind carries the strain to other lengths.';
+
+/** “0.26 mm at −35°”. */
+export function roomReading(amount: number, gap: Mm | undefined, measure: Measure, unit: LengthUnit): string {
+  const at = signedAmount(amount, measure, unit);
+  if (gap === undefined) return `${at}: nothing faces anything`;
+  return gap > 0 ? `${at}: ${length(gap, unit)} apart` : `${at}: it touches`;
+}
+
+export function oneLine(width: Mm, unit: LengthUnit): string {
+  return `one line, ${lengthFigure(width, unit)}`;
+}
+
+export const TOUCHES = 'touches';
+
+export function roomNote(least: { readonly amount: number; readonly gap: Mm }, measure: Measure, unit: LengthUnit): string {
+  const at = signedAmount(least.amount, measure, unit);
+  return least.gap > 0
+    ? `Never less than ${length(least.gap, unit)} apart on the whole way.`
+    : `It touches, the worst of it at ${at}; what happens from there on is not followed.`;
+}
+
+/** How far off the simple formula is at the wanted amount. */
+export function formNote(byForm: number | undefined, solved: number, amount: string): string {
+  if (byForm === undefined) return '';
+  const off = byForm / solved - 1;
+  if (!Number.isFinite(off) || Math.abs(off) > 1) return `${sentenceCase(WEAKER_BY_FORM)}, an estimate.`;
+  if (Math.abs(off) < 0.005) return `${sentenceCase(WEAKER_BY_FORM)}, right at ${amount}.`;
+  return `${sentenceCase(WEAKER_BY_FORM)}, ${share(Math.abs(off))} too ${off < 0 ? 'soft' : 'stiff'} at ${amount}.`;
+}
+
+function sentenceCase(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+}
+
+export const EFFORT_NOTE = 'Followed state by state; shaded: low to high modulus.';
+export const ENERGY_NOTE = 'Kept in what bends, for the usual modulus, as if nothing stayed bent.';
+export const RISE_NOTE = 'One more adds as much again.';
+
+export const solvedTables = {
+  effort: 'Effort by movement; the wanted movement first, then what is marked on the way',
+  effortHeads: (measure: Measure) => [measure === 'turn' ? 'bent by' : 'moved by', 'typical', 'low modulus', 'high modulus', 'holds'],
+  holds: (holds: boolean) => (holds ? 'under a weight' : 'only when guided'),
+  energy: 'Energy by movement; rests and hills first',
+  energyHeads: ['at', 'energy'],
+  energyCell: energyText,
+  sideBySide: 'Effort by count',
+  sideHeads: ['side by side', 'effort', 'wanted'],
+  compass: 'How the moving pad gives, softest first',
+  compassHeads: ['direction', 'gives under 1 N', 'stiffness'],
+  room: 'Least clear distance by movement',
+  roomHeads: ['at', 'apart'],
+  within: (kept: boolean) => (kept ? 'within' : 'over'),
+} as const;
+
+export function inUnit(unit: LengthUnit): string {
+  return unitAfter(unit).trim();
+}

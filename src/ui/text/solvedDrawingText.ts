@@ -1,0 +1,183 @@
+/** Words and figures on the drawing of a joint that the solver has answered, and on the scale that moves it. */
+import type { Assessment } from '../../core/design/assessment.ts';
+import { isAsked } from '../../core/flexures/drives.ts';
+import { familyOf } from '../../core/flexures/index.ts';
+import type { Dimension } from '../../core/flexures/network.ts';
+import { asRad, type Mm } from '../../core/units.ts';
+import { amountText, effortText, EFFORT_UNIT, setAmount, type Measure } from './amountText.ts';
+import { thicknessFigure, VIEWS } from './drawingText.ts';
+import { fieldName } from './fieldText.ts';
+import {
+  angle,
+  counted,
+  effortFigure,
+  length,
+  lengthFigure,
+  NO_BREAK,
+  percent,
+  share,
+  type LengthUnit,
+} from './numbers.ts';
+
+/** A size as it stands on its dimension line; `drawn` is the distance drawn [mm], for sizes that are a share of something. */
+export function dimensionFigure(a: Assessment, dimension: Dimension, drawn: Mm, unit: LengthUnit): string {
+  const family = familyOf(a.joint);
+  const { parameter } = dimension;
+  const value = a.sizes[parameter] ?? Number.NaN;
+  if (parameter === family.roles.count) return thicknessFigure(a, unit);
+  const before = { diameter: '∅', radius: `R${NO_BREAK}` }[dimension.kind as string] ?? '';
+  switch (family.parameters[parameter]?.kind) {
+    case 'count': {
+      const { lineWidth } = a.joint.profile;
+      return `${lengthFigure(value * lineWidth, unit)} = ${value} × ${lengthFigure(lineWidth, unit)}`;
+    }
+    case 'angle':
+      return angle(asRad(value));
+    case 'ratio':
+      return `${lengthFigure(drawn, unit)} = ${share(value)}`;
+    default:
+      return `${before}${lengthFigure(value, unit)}`;
+  }
+}
+
+/** What a size is called where there is room for words. */
+export function sizeName(parameter: string): string {
+  return fieldName({ field: parameter });
+}
+
+/** “turned”, “moved”: what the scrubber reads out first. */
+export const MOVED: Readonly<Record<Measure, string>> = { turn: 'turned', travel: 'moved' };
+
+export const SCRUBBER_LABEL: Readonly<Record<Measure, string>> = { turn: 'Turned by, degrees', travel: 'Moved by' };
+
+/** The head over the effort: what it does is said, so that no sign need be. */
+export function effortHead(isPulling: boolean): string {
+  return isPulling ? 'it pulls' : 'effort';
+}
+
+/** Signed where it goes both ways: “−21.4°”, “2.20 mm”. */
+export function signedAmount(amount: number, measure: Measure, unit: LengthUnit): string {
+  const size = amountText(Math.abs(amount), measure, unit);
+  const decimal = measure === 'turn' && !size.includes('.') ? `${size.slice(0, -1)}.0°` : size;
+  return amount < 0 && Number.parseFloat(size) !== 0 ? `−${decimal}` : decimal;
+}
+
+/** Words of the marked states: on the scale, in the row of three, and what holds there. */
+export const MARKED = {
+  snap: { short: 'snaps', title: 'Just before it snaps' },
+  balanced: { short: 'balanced', title: 'Balanced, for an instant' },
+  return: { short: 'snaps back', title: 'Just before it snaps back' },
+  rest: { short: 'rests', title: 'Second rest' },
+} as const;
+
+/** What it takes in a marked state; `back` is the load that brings it back from its second rest. */
+export function markedEffort(
+  kind: keyof typeof MARKED,
+  effort: number,
+  back: number | undefined,
+  measure: Measure,
+): string {
+  const figure = (value: number) => `${effortFigure(Math.abs(value))}${NO_BREAK}${EFFORT_UNIT[measure]}`;
+  if (kind === 'snap') return `${figure(effort)} to push it on`;
+  if (kind === 'balanced') return 'no effort; falls either way';
+  if (kind === 'return') return `${figure(effort)} to bring it back`;
+  return back === undefined ? 'stays' : `stays; ${figure(back)} to bring it back`;
+}
+
+/** “Second rest, 5.64 mm”. */
+export function markedTitle(kind: keyof typeof MARKED, amount: number, measure: Measure, unit: LengthUnit): string {
+  return `${MARKED[kind].title}, ${amountText(amount, measure, unit)}`;
+}
+
+/** What the scrubber says of where it stands: amount, strain, effort, and the marked state it stands on. */
+export function stateText(
+  at: {
+    readonly amount: number;
+    readonly strain: number;
+    readonly effort: number;
+    readonly mark?: keyof typeof MARKED;
+  },
+  wanted: number,
+  measure: Measure,
+  unit: LengthUnit,
+): string {
+  const isPulling = at.effort * Math.sign(at.amount || 1) < 0;
+  const effort = `${effortHead(isPulling)} ${effortText(Math.abs(at.effort), measure)}`;
+  const mark = at.mark ? `, ${MARKED[at.mark].title.toLowerCase()}` : '';
+  return `${signedAmount(at.amount, measure, unit)} of ${setAmount(wanted, measure, unit)}, strain ${percent(at.strain)}, ${effort}${mark}`;
+}
+
+/** How near two parts come in a state, in two lines; nothing while they keep their distance. */
+export function nearText(gap: Mm, keep: Mm, unit: LengthUnit): readonly [string, string] | undefined {
+  if (gap >= keep) return undefined;
+  const rule = `keep ${length(keep, unit)} or more`;
+  if (gap <= 0) return ['they touch', rule];
+  return [`${length(gap, unit)} apart`, rule];
+}
+
+export const CENTRE_PATH = 'path of the centre';
+export const FROM_THE_SIDE = 'from the side';
+export const OUT_OF_SIGHT = 'strips twist out of sight';
+export const STAYS = 'stays';
+
+/** “stacked in 2 planes, 0.40 between”. */
+export function planesText(count: number, between: Mm, unit: LengthUnit): string {
+  return `in ${count} planes, ${lengthFigure(between, unit)} between`;
+}
+
+/** “one of 3 side by side”, or nothing. */
+export function besideFigure({ sideBySide }: Assessment): string {
+  return sideBySide > 1 ? `one of ${sideBySide} side by side` : '';
+}
+
+/** The sizes of a joint that its drive asks for, in words. */
+function sizesText(a: Assessment, unit: LengthUnit): string {
+  const family = familyOf(a.joint);
+  const kinds = {
+    length: (value: number) => length(value, unit),
+    angle: (value: number) => angle(asRad(value)),
+    count: String,
+    ratio: (value: number) => String(Number(value.toFixed(3))),
+  };
+  return Object.entries(family.parameters)
+    .filter(([, parameter]) => isAsked(parameter, a.drive.id))
+    .map(([name, { kind }]) => `${sizeName(name).toLowerCase()} ${kinds[kind](a.sizes[name] ?? Number.NaN)}`)
+    .join(', ');
+}
+
+export interface Described {
+  readonly view: keyof typeof VIEWS;
+  readonly scale: string;
+  readonly unit: LengthUnit;
+  /** Marked states in the order in which they are met, with strain and effort. */
+  readonly marks: readonly { readonly kind: keyof typeof MARKED; readonly amount: number; readonly effort: number }[];
+  /** Least gap up to the wanted amount and where [mm], where anything can touch. */
+  readonly nearest?: { readonly gap: Mm; readonly amount: number };
+  readonly keep: Mm;
+  /** How far the centre of a turn drifts [mm]. */
+  readonly drift?: Mm;
+}
+
+/** The whole figure in words, for those who cannot see it. */
+export function describeSolved(a: Assessment, { view, scale, unit, marks, nearest, keep, drift }: Described): string {
+  const { drive, joint, strain, section } = a;
+  const { measure } = drive;
+  const both = joint.movement.ways === 'both ways' ? ', and as far the other way' : '';
+  const many = counted(section.count, section.countOf.slice(0, -1));
+  const near =
+    nearest && nearest.gap < keep
+      ? `Parts ${nearest.gap <= 0 ? 'touch' : `come within ${length(nearest.gap, unit)} of each other`} at ${signedAmount(nearest.amount, measure, unit)}.`
+      : '';
+  return [
+    `${VIEWS[view]}, ${scale}.`,
+    `Thin section ${length(section.thickness, unit)}, ${many}; ${sizesText(a, unit)}.`,
+    `${measure === 'turn' ? 'Turned' : 'Moved'} ${setAmount(joint.movement.amount, measure, unit)}${both}.`,
+    `The skin strains ${percent(strain.peak)} at most, ${strain.where === 'root' ? 'at a root' : 'between the roots'}.`,
+    ...marks.map(({ kind, amount }) => `${markedTitle(kind, amount, measure, unit)}.`),
+    near,
+    drift === undefined ? '' : `Its centre moves ${length(drift, unit, unit === 'mm' ? 3 : 4)}.`,
+    besideFigure(a),
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+}
