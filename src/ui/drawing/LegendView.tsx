@@ -1,11 +1,18 @@
 import { memo } from 'react';
-import type { Layout } from './layout.ts';
+import type { Point } from '../../core/geometry/outline.ts';
+import type { LegendPlan } from './legendPlan.ts';
 import { strainColour } from './ramp.ts';
 
 const STEPS = 48;
 
+/** A sheet with a legend on it. */
+interface WithLegend {
+  readonly legend: LegendPlan;
+  readonly placed: { readonly legend: Point };
+}
+
 /** What the colours of strain mean, with the filament's limits ticked. */
-export const LegendView = memo(function LegendView({ layout: { legend, placed } }: { readonly layout: Layout }) {
+export const LegendView = memo(function LegendView({ layout: { legend, placed } }: { readonly layout: WithLegend }) {
   const { bar, full, ticks, words, heading } = legend;
   const step = bar.width / STEPS;
   return (
@@ -43,7 +50,7 @@ export const LegendView = memo(function LegendView({ layout: { legend, placed } 
 });
 
 /** Where the skin stands now. */
-export function LegendPointer({ layout, strain }: { readonly layout: Layout; readonly strain: number }) {
+export function LegendPointer({ layout, strain }: { readonly layout: WithLegend; readonly strain: number }) {
   const { legend, placed } = layout;
   const x = placed.legend.x + legend.bar.x + legend.bar.width * Math.min(1, strain / legend.full);
   return <path className="Ia" d={`M${x.toFixed(1)} ${placed.legend.y + legend.bar.y}l-5-8h10Z`} />;

@@ -39,7 +39,7 @@ const SHORTEST_PAD = 1.3;
 /** Wider than a line by a hair, so that an inset of half a line does not collapse. */
 const PASSABLE = 1.001;
 
-const LAID = { flat: 'along', crease: 'layers', upright: 'across' } as const;
+export const LAID = { flat: 'along', crease: 'layers', upright: 'across' } as const;
 
 /** How much may be taken off each pad of a figure before its contours no longer fit [mm]. */
 export function sparePad({ box, fillet, thickness }: Figure): Mm {

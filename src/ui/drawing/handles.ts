@@ -90,17 +90,21 @@ function filletDrag(at: Point, middle: number, { sheet, figure }: Layout): Pick<
 }
 
 function sliderOf(a: Assessment, family: FlexureFamily, role: keyof typeof ENDS) {
-  const name = family.roles[role] ?? role;
+  return sliderOfSize(a, family, family.roles[role] ?? role, ENDS[role], SNAP[role]);
+}
+
+/** What a slider needs of a size: End goes to so many times what is typical, a drag lands on multiples of `snap`. */
+export function sliderOfSize(a: Assessment, family: FlexureFamily, name: string, times: number, snap: number) {
   const parameter = family.parameters[name];
   const value = a.joint.sizes[name] ?? Number.NaN;
   if (!parameter) throw new RangeError(`${family.id} has no ${name}`);
-  const end = Math.max(value, Math.min(parameter.max, ENDS[role] * parameter.typical));
+  const end = Math.max(value, Math.min(parameter.max, times * parameter.typical));
   return {
     value,
     min: parameter.min,
     max: furthest(a, family, name, value, end, parameter.step),
     step: parameter.step,
-    snap: SNAP[role],
+    snap,
   };
 }
 

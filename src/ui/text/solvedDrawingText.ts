@@ -126,8 +126,8 @@ export function planesText(count: number, between: Mm, unit: LengthUnit): string
 }
 
 /** “one of 3 side by side”, or nothing. */
-export function besideFigure({ sideBySide }: Assessment): string {
-  return sideBySide > 1 ? `one of ${sideBySide} side by side` : '';
+export function besideFigure(alike: number): string {
+  return alike > 1 ? `one of ${alike} side by side` : '';
 }
 
 /** The sizes of a joint that its drive asks for, in words. */
@@ -176,7 +176,7 @@ export function describeSolved(a: Assessment, { view, scale, unit, marks, neares
     ...marks.map(({ kind, amount }) => `${markedTitle(kind, amount, measure, unit)}.`),
     near,
     drift === undefined ? '' : `Its centre moves ${length(drift, unit, unit === 'mm' ? 3 : 4)}.`,
-    besideFigure(a),
+    besideFigure(a.solved?.network.alike ?? 1),
   ]
     .filter((part) => part !== '')
     .join(' ');

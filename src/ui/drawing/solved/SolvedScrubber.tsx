@@ -1,0 +1,126 @@
+import { useMemo, type KeyboardEvent } from 'react';
+import type { Assessment } from '../../../core/design/assessment.ts';
+import { effortText } from '../../text/amountText.ts';
+import { percent, type LengthUnit } from '../../text/numbers.ts';
+import { effortHead, MARKED, MOVED, SCRUBBER_LABEL, signedAmount, stateText } from '../../text/solvedDrawingText.ts';
+import { letteringWidth } from '../lettering.ts';
+import { useWidth } from '../useWidth.ts';
+import { amountScale } from './amountScale.ts';
+import type { Reading } from './reading.ts';
+import { scrubbed } from './scrubKeys.ts';
+import type { Marked, Travelled } from './travelled.ts';
+
+interface Props {
+  readonly a: Assessment;
+  readonly travelled: Travelled;
+  readonly amount: number;
+  readonly reading: Reading;
+  readonly unit: LengthUnit;
+  readonly onAmount: (amount: number) => void;
+  readonly moveLabel: string;
+  readonly isPressed: boolean | undefined;
+  readonly onMove: () => void;
+}
+
+/** Moves a joint along its way: a scale with its marked states, and what is felt where it stands. */
+export function SolvedScrubber({ a, travelled, amount, reading, unit, onAmount, moveLabel, isPressed, onMove }: Props) {
+  const { measure } = a.drive;
+  const [track, width] = useWidth<HTMLDivElement>();
+  const scale = useMemo(
+    () => amountScale(travelled, Math.max(1, width), measure, unit),
+    [travelled, width, measure, unit],
+  );
+  const x = scale.x(amount);
+  const isPulling = reading.effort * (amount < 0 ? -1 : 1) < -1e-9;
+  const standing = travelled.marks.find((mark) => Math.abs(mark.amount - amount) < 1e-6 * travelled.to);
+  const press = (event: KeyboardEvent) => {
+    if (event.altKey || event.ctrlKey || event.metaKey) return;
+    const to = scrubbed(event.key, event.shiftKey, amount, travelled, measure);
+    if (to === undefined) return;
+    event.preventDefault();
+    onAmount(to);
+  };
+  const said = { amount, ...reading, ...(standing ? { mark: standing.kind } : {}) };
+  return (
+    <div className="scrub">
+      <button type="button" className="b" aria-pressed={isPressed} onClick={onMove}>
+        {moveLabel}
+      </button>
+      <div className={travelled.marks.length > 0 ? 'track marked' : 'track'} ref={track}>
+        <svg aria-hidden="true" width={width} height="40">
+          <path className="L" d={`M0 12H${width}${scale.ticks}`} />
+          {scale.figures.map(({ x: at, text, anchor }) => (
+            <text key={text} className="s12" x={at} y="36" textAnchor={anchor}>
+              {text}
+            </text>
+          ))}
+          <Marks marks={travelled.marks} at={scale.x} width={width} />
+          <path className="travelled" d={`M${scale.x(0).toFixed(1)} 12H${x.toFixed(1)}`} />
+          <path className="Ia" d={`M${x.toFixed(1)} 12l-6.5-10h13Z`} />
+        </svg>
+        <input
+          type="range"
+          aria-label={SCRUBBER_LABEL[measure]}
+          aria-valuetext={stateText(said, travelled.wanted, measure, unit)}
+          aria-keyshortcuts={travelled.marks.length > 0 ? 'n' : undefined}
+          min={travelled.from}
+          max={travelled.to}
+          step="any"
+          value={amount}
+          onChange={(event) => onAmount(Number(event.currentTarget.value))}
+          onKeyDown={press}
+        />
+      </div>
+      <dl className="read">
+        <div>
+          <dt>{MOVED[measure]}</dt>
+          <dd className="live">{signedAmount(amount, measure, unit)}</dd>
+        </div>
+        <div>
+          <dt>strain</dt>
+          <dd>{percent(reading.strain)}</dd>
+        </div>
+        <div>
+          <dt>{effortHead(isPulling)}</dt>
+          <dd>{effortText(Math.abs(reading.effort), measure)}</dd>
+        </div>
+      </dl>
+    </div>
+  );
+}
+
+/** Full ball: it rests there; open ball: balanced; upright stroke: the effort turns round. Words while they have room. */
+function Marks({
+  marks,
+  at,
+  width,
+}: {
+  readonly marks: readonly Marked[];
+  readonly at: (amount: number) => number;
+  readonly width: number;
+}) {
+  let free = 0;
+  return (
+    <g>
+      {marks.map(({ kind, amount }) => {
+        const x = at(amount);
+        const wide = letteringWidth(MARKED[kind].short, 12);
+        const start = Math.min(width - wide, Math.max(0, x - wide / 2));
+        const hasRoom = start >= free;
+        if (hasRoom) free = start + wide + 8;
+        return (
+          <g key={kind}>
+            {kind === 'rest' && <circle className="I" cx={x} cy="12" r="4.2" />}
+            {kind === 'balanced' && <circle className="open" cx={x} cy="12" r="3.8" />}
+            {(kind === 'snap' || kind === 'return') && <path className="W" d={`M${x.toFixed(1)} 5v14`} />}
+            {hasRoom && (
+              <text className="s12 t2" x={start} y="52">
+                {MARKED[kind].short}
+              </text>
+            )}
+          </g>
+        );
+      })}
+    </g>
+  );
+}

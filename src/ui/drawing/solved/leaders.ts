@@ -1,0 +1,77 @@
+import type { Point } from '../../../core/geometry/outline.ts';
+import { along } from '../../../core/geometry/vector.ts';
+import { labelBox, type Label } from '../lettering.ts';
+import { boxAround, leader, type Marks } from '../marks.ts';
+import { isClearWay, isFree, isFreeOfWords, taken, takenLabel, takenLine, type Room } from './room.ts';
+
+export interface PlacedLeader {
+  readonly marks: Marks;
+  readonly elbow: Point;
+  /** Way out from the tip. */
+  readonly out: Point;
+}
+
+/** Lengths of a leader [px], and how far it may lean from square to the surface [rad]. */
+const REACHES = [30, 42, 56, 74, 96, 124, 160, 204, 260, 330];
+const LEANS = [0.4, -0.4, 0.75, -0.75, 0, 1.05, -1.05];
+/** A leader leaves what it points at over so many px. */
+const SKIP = 14;
+
+/**
+ * A leader to one of several places on surfaces, each with the way out of it; over clear paper if there is any such way,
+ * else across whatever bears no words.
+ */
+export function placeLeader(
+  room: Room,
+  tips: readonly { readonly tip: Point; readonly out: Point }[],
+  text: string,
+  reach: number,
+): PlacedLeader | undefined {
+  for (const paper of [room.paper, room.words]) {
+    for (const length of REACHES) {
+      for (const { tip, out: square } of tips) {
+        for (const lean of LEANS) {
+          const out = turned(square, lean);
+          const elbow = along(tip, out, length);
+          if (!isClearWay(paper, tip, elbow, SKIP)) continue;
+          const found = besideElbow(room, tip, elbow, out, text, reach);
+          if (found) return found;
+        }
+      }
+    }
+  }
+  return undefined;
+}
+
+function besideElbow(
+  room: Room,
+  tip: Point,
+  elbow: Point,
+  out: Point,
+  text: string,
+  reach: number,
+): PlacedLeader | undefined {
+  for (const side of out.x >= 0 ? [1, -1] : [-1, 1]) {
+    const landing = reach > 0 ? reach : 8;
+    const label: Label = {
+      text,
+      x: elbow.x + side * (landing + 4),
+      y: elbow.y + 5,
+      anchor: side > 0 ? 'start' : 'end',
+      tone: 'pencil',
+      size: 13,
+    };
+    if (!isFree(room, labelBox(label)) || !isFreeOfWords(room, boxAround(elbow, reach))) continue;
+    if (reach > 0 && !isFree(room, boxAround(elbow, reach), 0)) continue;
+    takenLabel(room, label);
+    takenLine(room, [tip, elbow]);
+    if (reach > 0) taken(room, boxAround(elbow, reach));
+    return { marks: leader(tip, elbow, side * landing, label), elbow, out };
+  }
+  return undefined;
+}
+
+function turned({ x, y }: Point, by: number): Point {
+  const [c, s] = [Math.cos(by), Math.sin(by)];
+  return { x: c * x - s * y, y: s * x + c * y };
+}

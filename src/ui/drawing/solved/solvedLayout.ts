@@ -1,0 +1,154 @@
+import { allowableNamed } from '../../../core/design/allowables.ts';
+import type { Bounds } from '../../../core/geometry/flatten.ts';
+import type { Point } from '../../../core/geometry/outline.ts';
+import type { LengthUnit } from '../../text/numbers.ts';
+import { clearPaper } from '../clearPaper.ts';
+import { labelBox } from '../lettering.ts';
+import { legendPlan, type LegendPlan } from '../legendPlan.ts';
+import type { Marks } from '../marks.ts';
+import { FRAME, onSheet, SCALES, type Sheet } from '../sheet.ts';
+import { placeBlocks, type Block } from './blocks.ts';
+import { centrePathOf, CIRCLE, type CentrePath } from './centrePath.ts';
+import { placeDimensions, type Grip } from './dimensions.ts';
+import { movedRoom } from './movedAmount.ts';
+import { nearestUpTo } from './nearest.ts';
+import { planesOf, type Planes } from './planes.ts';
+import { taken, type Room } from './room.ts';
+import type { Scene } from './scene.ts';
+import { boundsOf, coveredIn, edgesIn, looksAt } from './swept.ts';
+import type { Travelled } from './travelled.ts';
+
+/** Everything on the sheet of a solved joint with its place; nothing here depends on how far it is moved. */
+export interface SolvedLayout {
+  readonly scene: Scene;
+  readonly travelled: Travelled;
+  readonly unit: LengthUnit;
+  readonly sheet: Sheet;
+  readonly marks: Marks;
+  readonly grips: readonly Grip[];
+  readonly legend: LegendPlan;
+  readonly centre: CentrePath | undefined;
+  readonly planes: Planes | undefined;
+  /** Upper left corners of what stands beside the joint: `legend`, `centre`, `planes`, `near`. */
+  readonly placed: Placed;
+}
+
+/** Upper left corners [px]; of what is not there, none. */
+export type Placed = { readonly legend: Point } & Readonly<Partial<Record<'centre' | 'planes' | 'near', Point>>>;
+
+/** What is kept while a handle is dragged. */
+export type HeldSheet = Pick<SolvedLayout, 'sheet' | 'placed'>;
+
+/** Up to this height a drawing fits a screen with its scrubber above it [px]. */
+const TALLEST = 600;
+/** Room for dimensions above and below, and on either side [px]. */
+const ROOM = { tall: 70, side: 56, smallSide: 10 };
+/** A figure narrower than this is lettered like one on a phone [px]. */
+const SMALL = 520;
+/** Looks at the way for its extent, and for where words must not stand. */
+const LOOKS = 12;
+/** Points of the joint are this close together [px], well under the height of a letter. */
+const STEP = 7;
+const BEYOND = { above: 1000, below: 700 };
+
+export function layOutSolved(
+  scene: Scene,
+  travelled: Travelled,
+  width: number,
+  nominalPxPerMm: number,
+  unit: LengthUnit,
+  held?: HeldSheet,
+): SolvedLayout {
+  const swept = boundsOf(looksAt(scene, travelled, LOOKS).flatMap((state) => edgesIn(scene, state)));
+  if (held) return layOutAt(scene, travelled, held.sheet, swept, unit, held);
+  const small = width < SMALL;
+  const side = small ? ROOM.smallSide : ROOM.side;
+  const fits = (scale: number) => {
+    const px = scale * nominalPxPerMm;
+    return (
+      (swept.right - swept.left) * px <= width - FRAME - 2 * side &&
+      (swept.top - swept.bottom) * px <= TALLEST - ROOM.tall
+    );
+  };
+  const scale = SCALES.find(fits) ?? SCALES.at(-1) ?? 1;
+  return layOutAt(scene, travelled, sheetAt(scene, travelled, swept, scale, width, nominalPxPerMm, small), swept, unit);
+}
+
+/** The sheet with the joint in its middle, or further left where the circle of its centre stands beside it. */
+function sheetAt(
+  scene: Scene,
+  travelled: Travelled,
+  { left, right }: Bounds,
+  scale: number,
+  width: number,
+  nominal: number,
+  small: boolean,
+): Sheet {
+  const pxPerMm = scale * nominal;
+  const free = width - FRAME - (right - left) * pxPerMm;
+  const beside = centrePathOf(scene, travelled, nominal) && !small ? 2 * CIRCLE + 60 : 0;
+  const before = Math.max(free / 2 - Math.max(0, beside - free / 2), Math.min(free / 2, ROOM.side));
+  return { scale, pxPerMm, width, rootX: Math.round(FRAME + before - left * pxPerMm), top: 0, bottom: 0, small };
+}
+
+function layOutAt(
+  scene: Scene,
+  travelled: Travelled,
+  blank: Sheet,
+  swept: Bounds,
+  unit: LengthUnit,
+  held?: HeldSheet,
+): SolvedLayout {
+  const corner = onSheet(blank, { x: swept.left, y: swept.top });
+  const far = onSheet(blank, { x: swept.right, y: swept.bottom });
+  const reach = { left: corner.x, right: far.x, top: corner.y, bottom: far.y };
+  const room = inkedRoom(scene, travelled, blank, reach);
+  for (const box of movedRoom(scene, travelled, blank, unit)) taken(room, box);
+  const { marks, grips } = placeDimensions({ scene, sheet: blank, room, unit, swept: reach });
+
+  const limit = (kind: 'repeated' | 'yield') => allowableNamed(scene.a.allowables, kind).limit;
+  const legend = legendPlan(limit('repeated'), limit('yield'), blank.small);
+  const nominal = blank.pxPerMm / blank.scale;
+  const centre = centrePathOf(scene, travelled, nominal);
+  const planes = blank.small ? undefined : planesOf(scene, nominal, blank.scale);
+  const blocks: readonly Block[] = [
+    { key: 'legend', side: 'right', width: legend.width, height: legend.height },
+    ...(centre ? [{ key: 'centre', side: 'right', width: 2 * CIRCLE + 20, height: 2 * CIRCLE + 26 } as const] : []),
+    ...(planes ? [planesBlock(planes, nominal)] : []),
+    ...(nearestAnywhere(scene, travelled) ? [{ key: 'near', side: 'left', width: 130, height: 32 } as const] : []),
+  ];
+  const boxes = [
+    ...marks.labels.map(labelBox),
+    ...grips.map(({ at }) => ({ x: at.x, y: at.y - 10, width: 0, height: 20 })),
+  ];
+  const top = Math.floor(Math.min(reach.top - 14, ...boxes.map(({ y }) => y - 10)));
+  const bottom = Math.ceil(Math.max(reach.bottom + 14, ...boxes.map(({ y, height }) => y + height + 8)));
+  const fitted = held ?? placeOn(room, blocks, blank, top, bottom);
+  return { scene, travelled, unit, sheet: fitted.sheet, placed: fitted.placed, marks, grips, legend, centre, planes };
+}
+
+function placeOn(room: Room, blocks: readonly Block[], blank: Sheet, top: number, bottom: number): HeldSheet {
+  const { at, top: head } = placeBlocks(room.paper, blocks, blank.width, top, bottom);
+  const { legend = { x: FRAME, y: head } } = at;
+  return { placed: { ...at, legend }, sheet: { ...blank, top: head, bottom: bottom + FRAME + 18 } };
+}
+
+function planesBlock({ scale, total, top, bottom }: Planes, nominal: number): Block {
+  const width = Math.max(118, total * scale * nominal + 20);
+  return { key: 'planes', side: 'right', width, height: (top - bottom) * scale * nominal + 54 };
+}
+
+const nearestAnywhere = (scene: Scene, { from, to }: Travelled) =>
+  nearestUpTo(scene, Math.max(-from, to)) !== undefined;
+
+/** The joint and everything it sweeps through up to the wanted amount, inked in. */
+function inkedRoom(scene: Scene, { from, wanted }: Travelled, sheet: Sheet, reach: Bounds): Room {
+  const height = reach.bottom - reach.top;
+  const over = { x: 0, y: reach.top - BEYOND.above, width: sheet.width, height: height + BEYOND.above + BEYOND.below };
+  const room = { paper: clearPaper(over), words: clearPaper(over) };
+  room.paper.inkBox({ ...over, width: FRAME + 1 });
+  for (const state of looksAt(scene, { from, to: wanted }, LOOKS)) {
+    room.paper.ink(coveredIn(scene, state, STEP / sheet.pxPerMm).map((point) => onSheet(sheet, point)));
+  }
+  return room;
+}
