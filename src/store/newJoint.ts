@@ -1,6 +1,9 @@
 /** Worked joints to begin from: every one can be assessed as it stands, none is an empty form. */
 import type { Joint, Movement } from '../core/design/joint.ts';
-import type { FlexureFamily, Sizes } from '../core/flexures/family.ts';
+import { assess } from '../core/design/assess.ts';
+import { findDrive } from '../core/flexures/drives.ts';
+import type { Drive, FlexureFamily, Sizes } from '../core/flexures/family.ts';
+import { findFamily } from '../core/flexures/index.ts';
 import { straightLeaf } from '../core/flexures/straightLeaf.ts';
 import { nearestLines } from '../core/print/wholeLines.ts';
 import type { Lying, PrintProfile } from '../core/print/profile.ts';
@@ -35,21 +38,30 @@ function typicalSizes(family: FlexureFamily): Sizes {
   return Object.fromEntries(Object.entries(family.parameters).map(([name, { typical }]) => [name, typical]));
 }
 
-function usualMovement({ drives: [drive] }: FlexureFamily, lying: Lying): Movement {
+function usualMovement({ snaps }: FlexureFamily, { id, typical }: Drive, lying: Lying): Movement {
   const { cycles, calmer } = USUAL_USE[lying];
-  return { drive: drive.id, amount: drive.typical / calmer, ways: 'one way', cycles, held: false, chance: 0.95 };
+  const movement = { drive: id, amount: typical / calmer, ways: 'one way', cycles, held: false, chance: 0.95 } as const;
+  return snaps ? { ...movement, stays: true } : movement;
 }
 
-/** A joint of this family with typical sizes, on the printer and in the filament of `like` where there is one. */
-export function newJoint(family: FlexureFamily, name: string, like?: Joint): Joint {
+/** As the printer stands set up where the kind can lie so, else as the kind usually lies. */
+function lyingFor({ lyings }: FlexureFamily, { lying }: PrintProfile): Lying {
+  return lyings.includes(lying) ? lying : lyings[0];
+}
+
+/**
+ * A joint of this family with typical sizes, on the printer and in the filament of `like` where there is one, moved as
+ * is usual or by the drive that is asked for.
+ */
+export function newJoint(family: FlexureFamily, name: string, like?: Joint, drive: Drive = family.drives[0]): Joint {
   const printer = like?.profile ?? USUAL_PROFILE;
-  const lying = family.lyings.includes(printer.lying) ? printer.lying : family.lyings[0];
+  const lying = lyingFor(family, printer);
   return {
     id: 'new',
     name,
     family: family.id,
     sizes: typicalSizes(family),
-    movement: usualMovement(family, lying),
+    movement: usualMovement(family, drive, lying),
     profile: { ...printer, lying },
   };
 }
@@ -63,4 +75,18 @@ export function newMeasuredJoint(name: string, like?: Joint): Joint {
     sizes: { ...joint.sizes, [straightLeaf.roles.count]: count },
     measuredThickness: GUESSED_THICKNESS,
   };
+}
+
+/**
+ * The joint made another kind: its name, printer and filament stay, and its movement as far as the kind knows it. Where
+ * the kind cannot go so far, it goes as far as is usual.
+ */
+export function ofAnotherKind(joint: Joint, family: FlexureFamily, drive: Drive = family.drives[0]): Joint {
+  const worked = { ...newJoint(family, joint.name, joint, drive), id: joint.id };
+  const { drive: _drive, amount, stays: _stays, effortAtMost: _effort, ...use } = joint.movement;
+  const kept = { ...worked, movement: { ...worked.movement, ...use } };
+  const before = findDrive(findFamily(joint.family) ?? family, joint.movement.drive);
+  if (before?.measure !== drive.measure) return kept;
+  const asFar = { ...kept, movement: { ...kept.movement, amount } };
+  return assess(asFar).ok ? asFar : kept;
 }

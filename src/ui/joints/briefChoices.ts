@@ -68,7 +68,7 @@ function withDrive({ joint, family }: ChoiceOf, id: string): Joint {
 /** A first wish for the effort: what it takes now, rounded up to two figures. */
 function firstWish(joint: Joint): number {
   const assessed = assessOnce(joint);
-  const now = assessed.ok ? assessed.value.effort.effort : 10;
+  const now = assessed.ok ? Math.abs(assessed.value.effort.effort) : 10;
   const unit = 10 ** (Math.floor(Math.log10(Math.max(now, 0.1))) - 1);
   return Number((Math.ceil(now / unit) * unit).toPrecision(2));
 }

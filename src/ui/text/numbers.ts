@@ -51,7 +51,8 @@ export function angleWithin(value: Rad): string {
 
 /** Three figures of a torque or a force: “30.2”. `like` is the figure whose decimals it takes. */
 export function effortFigure(value: number, like = value): string {
-  return value.toFixed(like >= 100 ? 0 : like >= 10 ? 1 : 2);
+  const size = Math.abs(like);
+  return value.toFixed(size >= 100 ? 0 : size >= 10 ? 1 : 2).replace('-', '\u2212');
 }
 
 /** A chance as a count in a hundred, never 0 or 100: “over 99”, “87”, “under 1”. */

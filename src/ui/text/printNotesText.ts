@@ -86,7 +86,7 @@ const cool: Note = () => 'Let it cool on the plate before the first bend, or it 
 
 const stop: Note = ({ overBend: { hardStop }, filament: { name }, joint, drive }, unit) => {
   if (hardStop > drive.max) return undefined;
-  const stops = `Add a hard stop at ${amountWithin(hardStop, drive.measure, unit)}: it saves more hinges than any filament.`;
+  const stops = `Add a hard stop at ${amountWithin(hardStop, drive.measure, unit)}: it saves more joints than any filament.`;
   return hardStop > joint.movement.amount ? stops : `${stops} ${name} has no room past what is wanted here.`;
 };
 

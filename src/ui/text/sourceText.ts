@@ -94,17 +94,30 @@ function strainForm(a: Assessment): readonly [string, readonly string[]] {
       [`the ${what} is taken as bent to an arc`, cited('plane-bending')],
     ];
   }
-  if (isSolved(a)) return [`the largest on the way by exact curves, ${nominal},`, [SOLVED, cited('reissner-rod')]];
   const form = familyOf(joint).handForms.find((one) => one.drive === drive.id && one.peakStrain !== undefined);
-  return [`by a hand form, ${nominal},`, form ? [form.because, cited(form.source)] : []];
+  // A form of its own, exact for the strain, stands beside the solver where the network cannot know it.
+  const isExact =
+    form !== undefined && form.rel <= 1e-6 && form.appliesTo(a.sizes, a.section.thickness, joint.movement.amount);
+  if (isSolved(a) && !isExact) {
+    return [`the largest on the way by exact curves, ${nominal},`, [SOLVED, cited('reissner-rod')]];
+  }
+  return [`by ${isExact ? 'an exact' : 'a'} hand form, ${nominal},`, form ? [form.because, cited(form.source)] : []];
+}
+
+/** The factor of the root raises what is strained there, which need not be the most. */
+function rootsText({ where, rootFactor }: Assessment['strain']): string {
+  const factor = rootFactor.toFixed(2);
+  return where === 'root' || rootFactor === 1
+    ? `× root factor ${factor}`
+    : `away from the roots, whose factor is ${factor}`;
 }
 
 function strainRows(a: Assessment): readonly SourceRow[] {
   const { strain, provenance } = a;
   const [form, more] = strainForm(a);
-  const { concentration, rootFactor, notchSensitivity } = strain;
+  const { concentration, notchSensitivity } = strain;
   return [
-    row(provenance.strain, `Strain, ${percent(strain.peak)}`, `${form} × root factor ${rootFactor.toFixed(2)}`, more),
+    row(provenance.strain, `Strain, ${percent(strain.peak)}`, `${form} ${rootsText(strain)}`, more),
     row('published', `The root fillet concentrates it ${concentration.toFixed(2)} times`, 'table of stepped bars', [
       cited('roark-17.1'),
     ]),

@@ -24,10 +24,16 @@ function cut(label: string, value: Mm, unit: LengthUnit, shown?: string): Dimens
   return { label, shown: shown ?? figure, plain: figure, in: 'length' };
 }
 
-/** What follows from the sizes is shown with a decimal less: nobody cuts it. */
-function follows(label: string, value: Mm, unit: LengthUnit, before = ''): Dimension {
+/** Where it goes is shown with a decimal less: nobody cuts it. */
+function goes(label: string, value: Mm, unit: LengthUnit, before = ''): Dimension {
   const figure = lengthFigure(value, unit, unit === 'mm' ? 1 : 3);
   return { label, shown: `${before}${figure}`, plain: lengthFigure(value, unit), in: 'length' };
+}
+
+/** What follows from sizes that are drawn, as finely as calipers read. */
+function follows(label: string, value: Mm, unit: LengthUnit): Dimension {
+  const figure = lengthFigure(value, unit);
+  return { label, shown: figure, plain: figure, in: 'length' };
 }
 
 /** The table's heading has the unit of length; a degree sign stays. */
@@ -58,10 +64,10 @@ export function sizesToDraw(a: Assessment, unit: LengthUnit): readonly Dimension
   const asked = Object.entries(parameters).filter(
     ([name, parameter]) => isAsked(parameter, a.drive.id) && !last.includes(name),
   );
-  const follows = kindText(joint.family).follows?.(sizes, section.thickness, joint.movement.amount) ?? [];
+  const following = kindText(joint.family).follows?.(sizes, section.thickness, joint.movement.amount) ?? [];
   return [
     ...asked.map(([name, parameter]) => sizeRow(name, parameter, a, unit)),
-    ...follows.map(({ label, value }) => cut(label, Number(value.toFixed(3)), unit)),
+    ...following.map(({ label, value }) => follows(label, value, unit)),
     ...(roles.inRow === undefined || inRow === 1 ? [] : [rowOf(roles.inRow, a, unit)]),
     ...(roles.sideBySide === undefined || sideBySide === 1 ? [] : [besideRow(roles.sideBySide, a)]),
   ];
@@ -80,7 +86,13 @@ function sizeRow(name: string, parameter: Parameter, a: Assessment, unit: Length
   const { roles } = familyOf(a.joint);
   const value = a.sizes[name] ?? Number.NaN;
   const label = labelOf(name, a);
-  if (name === roles.count) return cut('Thickness', a.section.thickness, unit, thicknessFigure(a, unit));
+  if (name === roles.count)
+    return cut(
+      kindText(a.joint.family).drawn?.[name] ?? 'Thickness',
+      a.section.thickness,
+      unit,
+      thicknessFigure(a, unit),
+    );
   if (name === roles.fillet) {
     return cut(label, value, unit, value > 0 ? `R ${setLength(value, unit)}` : 'none');
   }
@@ -99,8 +111,9 @@ function sizeRow(name: string, parameter: Parameter, a: Assessment, unit: Length
 const percentOf = (value: number) => `${Number((value * 100).toFixed(1))}${NO_BREAK}%`;
 
 function rowOf(name: string, a: Assessment, unit: LengthUnit): Dimension {
-  const { inRow, amountEach, drive } = a;
-  return count(labelOf(name, a), `${grouped(inRow)}, ${amountText(amountEach, drive.measure, unit)} each`, inRow);
+  const { joint, inRow, amountEach, drive } = a;
+  const each = kindText(joint.family).uneven ? '' : `, ${amountText(amountEach, drive.measure, unit)} each`;
+  return count(labelOf(name, a), `${grouped(inRow)}${each}`, inRow);
 }
 
 function besideRow(name: string, a: Assessment): Dimension {
@@ -116,9 +129,9 @@ export function travelToDraw(a: Assessment, unit: LengthUnit): readonly Dimensio
   const { travel, overBend, set, inRow } = a;
   const each = inRow === 1 ? '' : ', each';
   const arc = travel && [
-    follows(`Bend radius at full travel${each}`, travel.radius, unit, 'R '),
-    follows(`Far pad moves up${each}`, travel.upward, unit),
-    follows(`Far pad moves in${each}`, travel.inward, unit),
+    goes(`Bend radius at full travel${each}`, travel.radius, unit, 'R '),
+    goes(`Far pad moves up${each}`, travel.upward, unit),
+    goes(`Far pad moves in${each}`, travel.inward, unit),
   ];
   const rows = [
     ...(arc ?? []),

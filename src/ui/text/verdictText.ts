@@ -160,7 +160,8 @@ function heldPart(a: Assessment): Said {
 /** How hard it pushes back, where that is wished for. */
 function effortPart({ joint, effort, estimate, provenance }: Assessment): Said {
   const { effortAtMost } = joint.movement;
-  if (effortAtMost === undefined) return [];
+  // Of what snaps a hand form knows the effort at the end only, not the hardest push before it.
+  if (effortAtMost === undefined || (estimate && familyOf(joint).snaps)) return [];
   const relation = effort.effort > effortAtMost ? 'over' : 'within';
   return [
     `It takes up to ${estimate ? 'about ' : ''}`,

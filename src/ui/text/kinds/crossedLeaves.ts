@@ -1,5 +1,5 @@
 import { standOff } from '../../../core/flexures/commonNetwork.ts';
-import { setLength, unitAfter } from '../numbers.ts';
+import { inWords, setLength, unitAfter } from '../numbers.ts';
 import { LINES, USE, sizeOf, type KindText } from './kind.ts';
 
 export const CROSSED_LEAVES: KindText = {
@@ -55,5 +55,5 @@ export const CROSSED_LEAVES: KindText = {
 
 function layersOpen(gap: number, layer: number): string {
   const layers = Math.round(gap / layer);
-  return layers === 1 ? 'one layer' : `${layers} layers`;
+  return layers === 1 ? 'one layer' : `${inWords(layers)} layers`;
 }

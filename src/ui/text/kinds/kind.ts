@@ -61,6 +61,8 @@ export interface KindText {
   readonly told?: (sizes: Sizes, amount: number, unit: LengthUnit) => string;
   /** Lengths to draw that follow from the sizes, the thickness and how far it moves. */
   readonly follows?: (sizes: Sizes, thickness: Mm, amount: number) => readonly Follows[];
+  /** Where as many as are counted in a row do not each take an equal share of the movement. */
+  readonly uneven?: true;
   /** Where start points go. */
   readonly starts: string;
   /** Print notes of its own. */

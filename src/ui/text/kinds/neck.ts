@@ -28,7 +28,7 @@ export const NECK: KindText = {
     'between notches that reach {sizes.along} to either side and {sizes.deep} in',
   ),
   details: (drive) =>
-    `${USE} The straight part in the middle is {sizes.straight} long${drive === 'turned' ? ', {inRow} in a row{sharing}' : ''}, {sideBySide} side by side. ${LINES}`,
+    `${USE} The straight part in the middle is {sizes.straight} long; ${drive === 'turned' ? '{inRow} in a row{sharing}, ' : ''}{sideBySide} side by side. ${LINES}`,
   starts: 'Start points on the far face of a pad, never in the notches: the neck breaks first where a line begins.',
   notes: ({ sizes }) =>
     sizes['straight'] === 0

@@ -28,6 +28,7 @@ export const SLIT_PANEL: KindText = {
     depth: 'Panel width',
   },
   room: { thing: 'slits', is: 'long', little: 'short', instead: 'fewer bridges across the panel' },
+  uneven: true,
   padName: 'Bridge',
   fillets: 'none',
   deep: 'wide',

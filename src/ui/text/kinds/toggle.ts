@@ -22,7 +22,7 @@ export const TOGGLE: KindText = {
     pad: 'Link thickness',
     sideBySide: 'Toggles side by side',
   },
-  drawn: { hinge: 'Outer necks, between fillets', link: 'Links, between the necks' },
+  drawn: { lines: 'Necks, thick', hinge: 'Outer necks, between fillets', link: 'Links, between the necks' },
   room: { thing: 'necks', is: 'long', little: 'short', times: 4 },
   padName: 'Link',
   fillets: 'at every neck end and both ends of the spring leaf',
@@ -50,7 +50,7 @@ export const TOGGLE: KindText = {
   notes: () => [
     STIFF_FRAME,
     'Put a stop a little past the second rest, so that the necks carry no more than the snap.',
-    'Let no line of the links run on into a neck as a third: the necks must be whole lines of their own.',
+    'Lines of the links must not run on into the necks as lines too many: check each neck on its own.',
   ],
   eyes: SNAP_EYES,
 };
