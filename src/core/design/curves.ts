@@ -48,8 +48,9 @@ function askedFor(a: Assessment, { length, count, amount }: Variation): Asked {
  */
 export function peakStrainFor(a: Assessment, change: Variation): number {
   const asked = askedFor(a, change);
-  // A hand form that only estimates is held to the solver's figure for the joint as it is.
-  const known = a.solved ? a.strain.nominal / handResponse(askedFor(a, {})).nominalStrain : 1;
+  // A hand form that only estimates is held to the solver's figure for the joint as it is, whose worst place need not be
+  // a root.
+  const known = a.solved ? a.strain.peak / (handResponse(askedFor(a, {})).nominalStrain * a.strain.rootFactor) : 1;
   const nominalStrain = known * handResponse(asked).nominalStrain;
   if (change.count === undefined) return nominalStrain * a.strain.rootFactor;
   return nominalStrain * rootOf(familyOf(a.joint), a.sizes, asked.thickness).factor;

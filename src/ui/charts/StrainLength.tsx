@@ -56,7 +56,7 @@ export function StrainLength({ assessment: a, unit, domain, sizing }: StrainLeng
     <figure className="chart">
       <Caption
         {...FIGURES.length}
-        aid={AIDS.length(a.section.countOf)}
+        aid={domain.byForm ? AIDS.byForm : AIDS.length(a.section.countOf)}
         reading={reading.active || drags.dragging ? text : undefined}
       />
       <Surface

@@ -91,7 +91,7 @@ export const StrainLengthPlot = memo(function StrainLengthPlot(props: StrainLeng
         {lines.map(({ curve, points }) => (
           <path
             key={curve.own ? 'own' : curve.count}
-            className={curve.own ? 'chart-own' : 'chart-other'}
+            className={`${curve.own ? 'chart-own' : 'chart-other'}${domain.byForm ? ' by-form' : ''}`}
             d={pathOf(points)}
           />
         ))}

@@ -37,13 +37,14 @@ export function StrainLife({ assessment: a, unit, domain, sizing }: StrainLifePr
   const drags = useSizing(sizing);
 
   const from = { length: a.length, count: ownCount(a) };
+  const lengths = domain.lengths ?? everyLength(a, unit);
   const joint = jointPoint(a);
-  const shortest = reading.spread && shortestFor(a, everyLength(a, unit), reading.spread.typical);
+  const shortest = reading.spread && shortestFor(a, lengths, reading.spread.typical);
   const text = lifeReading(reading.cycles, reading.spread);
   const jointText = lengthReading(a.length, unit, undefined, a.strain.peak, limitsKept(a, a.strain.peak));
   const grab = (held: Px) => {
     if (!frame) return;
-    const stops = lifeByLength(a, everyLength(a, unit)).map(({ length, cycles, strain }) => ({
+    const stops = lifeByLength(a, lengths).map(({ length, cycles, strain }) => ({
       length,
       x: frame.x(cycles),
       y: frame.y(strain),

@@ -16,6 +16,8 @@ export interface LifeNeeds {
 export interface LifeDomain {
   readonly cycles: Span;
   readonly strain: Span;
+  /** Lengths that a drag can stop at; every one that the kind may have when left out. */
+  readonly lengths?: readonly Mm[];
 }
 
 const MOST_CYCLES = 1e7;

@@ -1,16 +1,19 @@
 /** Strain against flexing length of one joint as plain figures: lengths [mm] and strains, nothing of the screen. */
 import { allowableNamed } from '../../core/design/allowables.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
-import { countsToShow, peakStrainFor } from '../../core/design/curves.ts';
+import { countsToShow } from '../../core/design/curves.ts';
 import { familyOf } from '../../core/flexures/index.ts';
 import type { Parameter } from '../../core/flexures/family.ts';
 import type { Mm } from '../../core/units.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { lengthRange, lengthStops, strainTop, type LengthRange } from './domains.ts';
 import { clamp, type Span } from './frame.ts';
+import { strainByLength } from './strainByLength.ts';
 
 export interface LengthDomain extends LengthRange {
   readonly top: number;
+  /** Where a simple formula only estimates and carries the solved strain to other lengths: between which it can. */
+  readonly byForm?: Span;
 }
 
 export interface LengthPoint {
@@ -47,7 +50,7 @@ export function lengthDomainOf(a: Assessment, unit: LengthUnit): LengthDomain {
 
 /** The shortest of these lengths at which the joint strains no more than that; undefined when none is long enough. */
 export function shortestFor(a: Assessment, stops: readonly Mm[], strain: number): Mm | undefined {
-  return stops.find((length) => peakStrainFor(a, { length }) <= strain);
+  return stops.find((length) => strainByLength(a, length) <= strain);
 }
 
 /** Every length that a drag can stop at, whatever the paper shows. */
@@ -56,8 +59,8 @@ export function everyLength(a: Assessment, unit: LengthUnit): readonly Mm[] {
 }
 
 /** Lengths that this kind of flexure may have and that are on the paper. */
-export function lengthLimits(a: Assessment, { span }: LengthRange): Span {
-  const limits = limitsOf(a, 'length');
+export function lengthLimits(a: Assessment, { span, byForm }: Pick<LengthDomain, 'span' | 'byForm'>): Span {
+  const limits = byForm ?? limitsOf(a, 'length');
   return [clamp(span[0], limits), clamp(span[1], limits)];
 }
 
@@ -72,8 +75,8 @@ export function lengthCurves(a: Assessment): readonly LengthCurve[] {
   const own = ownCount(a);
   const others = countsToShow(a)
     .filter((count) => count >= fewest && count <= most && count !== own)
-    .map((count) => ({ count, own: false, strainAt: (length: Mm) => peakStrainFor(a, { length, count }) }));
-  return [...others, { count: own, own: true, strainAt: (length) => peakStrainFor(a, { length }) }];
+    .map((count) => ({ count, own: false, strainAt: (length: Mm) => strainByLength(a, length, count) }));
+  return [...others, { count: own, own: true, strainAt: (length) => strainByLength(a, length) }];
 }
 
 /** The curve nearest to a strain at a length. */

@@ -13,6 +13,7 @@ import type { Mm } from '../../core/units.ts';
 import { lifeDomain, type LifeDomain } from './domains.ts';
 import type { Span } from './frame.ts';
 import { ownCount } from './lengthCurves.ts';
+import { strainByLength } from './strainByLength.ts';
 
 export interface LifePoint {
   readonly cycles: number;
@@ -97,11 +98,10 @@ export interface LengthLife extends LifePoint {
 
 /** Where the joint would stand at each of these lengths. */
 export function lifeByLength(a: Assessment, lengths: readonly Mm[]): readonly LengthLife[] {
-  return lengths.map((length) => ({
-    length,
-    cycles: Math.max(medianLifeFor(a, { length }), NO_LIFE),
-    strain: peakStrainFor(a, { length }),
-  }));
+  return lengths.map((length) => {
+    const strain = strainByLength(a, length);
+    return { length, cycles: Math.max(medianLifeAt(a, strain), NO_LIFE), strain };
+  });
 }
 
 /** A strain worth a dotted line: a limit that the brief calls on, or the one that breaks it at once. */

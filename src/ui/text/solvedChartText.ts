@@ -19,7 +19,8 @@ export const SOLVED_AIDS = {
   marked: 'ball in a cup: it rests there',
   energy: 'hollows are rests',
   sideBySide: 'strain does not change',
-  compass: (radius: Mm, unit: LengthUnit) => `mm under 1${NO_BREAK}N, turned ${length(radius, unit, 1)} from its middle`,
+  compass: (radius: Mm, unit: LengthUnit) =>
+    `mm under 1${NO_BREAK}N, turned ${length(radius, unit, 1)} from its middle`,
   room: 'least clear distance',
 } as const;
 
@@ -52,7 +53,10 @@ export function markText(kind: MarkKind, amount: number, effort: number, measure
   return `${kind}, ${amountText(amount, measure, unit)}`;
 }
 
-export const UNDER_A_WEIGHT = { lands: 'under a weight it jumps across', passes: 'under a weight it jumps past the end' } as const;
+export const UNDER_A_WEIGHT = {
+  lands: 'under a weight it jumps across',
+  passes: 'under a weight it jumps past the end',
+} as const;
 export const PULLS_ITSELF = 'below the line it pulls itself on';
 export const ONLY_GUIDED = 'dashed: only when guided';
 export const WEAKER_BY_FORM = 'thin dashes: simple formula';
@@ -154,7 +158,9 @@ export function stiffnessText(stiffness: number, direction: Direction): string {
 
 function threeFigures(value: number): string {
   if (value === 0) return '0';
-  return value >= 1000 ? `${Math.round(value / 10 ** (Math.floor(Math.log10(value)) - 2)) * 10 ** (Math.floor(Math.log10(value)) - 2)}` : String(Number(value.toPrecision(3)));
+  return value >= 1000
+    ? `${Math.round(value / 10 ** (Math.floor(Math.log10(value)) - 2)) * 10 ** (Math.floor(Math.log10(value)) - 2)}`
+    : String(Number(value.toPrecision(3)));
 }
 
 export function compassReading(direction: Direction, give: number, stiffness: number): string {
@@ -204,7 +210,11 @@ export function oneLine(width: Mm, unit: LengthUnit): string {
 
 export const TOUCHES = 'touches';
 
-export function roomNote(least: { readonly amount: number; readonly gap: Mm }, measure: Measure, unit: LengthUnit): string {
+export function roomNote(
+  least: { readonly amount: number; readonly gap: Mm },
+  measure: Measure,
+  unit: LengthUnit,
+): string {
   const at = signedAmount(least.amount, measure, unit);
   return least.gap > 0
     ? `Never less than ${length(least.gap, unit)} apart on the whole way.`
@@ -230,7 +240,13 @@ export const RISE_NOTE = 'One more adds as much again.';
 
 export const solvedTables = {
   effort: 'Effort by movement; the wanted movement first, then what is marked on the way',
-  effortHeads: (measure: Measure) => [measure === 'turn' ? 'bent by' : 'moved by', 'typical', 'low modulus', 'high modulus', 'holds'],
+  effortHeads: (measure: Measure) => [
+    measure === 'turn' ? 'bent by' : 'moved by',
+    'typical',
+    'low modulus',
+    'high modulus',
+    'holds',
+  ],
   holds: (holds: boolean) => (holds ? 'under a weight' : 'only when guided'),
   energy: 'Energy by movement; rests and hills first',
   energyHeads: ['at', 'energy'],

@@ -1,0 +1,76 @@
+import { useMemo, useState, type ReactNode } from 'react';
+import { Caption } from '../Caption.tsx';
+import { Crosshair } from '../Crosshair.tsx';
+import { clamp, frameOf, isNarrow, type Frame, type Px, type Span } from '../frame.ts';
+import { evenStops, movedTo, moveOf, snapped } from '../stops.ts';
+import { Surface } from '../Surface.tsx';
+import { useSize } from '../useSize.ts';
+
+interface AxisFigureProps {
+  readonly number: number;
+  readonly name: string;
+  readonly aid: string;
+  readonly how: string;
+  readonly x: Span;
+  readonly y: Span;
+  /** What keys and what a pointer read to, on the axis across. */
+  readonly grid: { readonly step: number; readonly fine: number };
+  /** Where the reading begins. */
+  readonly start: number;
+  readonly read: (at: number) => { readonly text: string; readonly height?: number };
+  readonly plot: (frame: Frame, narrow: boolean) => ReactNode;
+  /** Note and table under the paper. */
+  readonly children: ReactNode;
+}
+
+/** A figure with one reading along its axis across. */
+export function AxisFigure({ number, name, aid, how, x, y, grid, start, read, plot, children }: AxisFigureProps) {
+  const [svg, size] = useSize<SVGSVGElement>();
+  const [[left, right], [low, high]] = [x, y];
+  const frame = useMemo(
+    () => size && frameOf(size, { span: [left, right], kind: 'linear' }, { span: [low, high], kind: 'linear' }),
+    [size, left, right, low, high],
+  );
+  const [at, setAt] = useState<number>();
+  const now = clamp(at ?? start, x);
+  const { text, height } = read(now);
+  const leave = () => setAt(undefined);
+  const point = ({ x: place }: Px) => {
+    if (frame) setAt(snapped(frame.x.invert(place), grid.fine, x));
+  };
+  const key = (pressed: string, shift: boolean): boolean => {
+    const move = moveOf(pressed, shift);
+    if (pressed === 'Escape') leave();
+    else if (move !== undefined) setAt(movedTo(stopsIn(x, grid.step), now, move));
+    return pressed === 'Escape' || move !== undefined;
+  };
+  return (
+    <figure className="chart">
+      <Caption number={number} name={name} aid={aid} reading={at === undefined ? undefined : text} />
+      <Surface
+        svg={svg}
+        size={size}
+        spoken={{ label: name, how, min: left, max: right, now, text }}
+        onPoint={point}
+        onLeave={leave}
+        onRelease={() => undefined}
+        onKey={key}
+      >
+        {frame && (
+          <>
+            {plot(frame, isNarrow(size))}
+            {at !== undefined && (
+              <Crosshair at={{ x: frame.x(now), y: frame.y(height ?? Number.NaN) }} box={frame.box} />
+            )}
+          </>
+        )}
+      </Surface>
+      {children}
+    </figure>
+  );
+}
+
+/** Round steps, and both ends of the way, which are seldom round. */
+function stopsIn(span: Span, step: number): readonly number[] {
+  return [...new Set([span[0], ...evenStops(span, step), span[1]])];
+}

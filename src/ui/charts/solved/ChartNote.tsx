@@ -1,0 +1,18 @@
+import type { ProvenanceKind } from '../../../core/material/types.ts';
+import { Mark } from '../../app/Mark.tsx';
+import type { ReactNode } from 'react';
+
+interface ChartNoteProps {
+  /** Where the figures come from, the weakest of what goes in. */
+  readonly kind?: ProvenanceKind;
+  readonly children: ReactNode;
+}
+
+/** One or two lines under a figure; they keep their room, so that nothing moves when they change. */
+export function ChartNote({ kind, children }: ChartNoteProps) {
+  return (
+    <p className="chart-note">
+      {kind !== undefined && <Mark kind={kind} />} {children}
+    </p>
+  );
+}

@@ -1,0 +1,91 @@
+import { memo } from 'react';
+import { directionText, giveText, stiffnessText } from '../../text/solvedChartText.ts';
+import { figured, needleCorners, type Compass, type CompassLayout, type Needle } from './compass.ts';
+
+interface CompassPlotProps {
+  readonly compass: Compass;
+  readonly layout: CompassLayout;
+  /** Which needle is read. */
+  readonly read: number | undefined;
+}
+
+const WAIST = 6;
+
+export const CompassPlot = memo(function CompassPlot({ compass, layout, read }: CompassPlotProps) {
+  const { needles, top } = compass;
+  const { centre, reach } = layout;
+  const rings = figured(compass);
+  const far = (give: number) => (top > 0 && Number.isFinite(give) ? (reach * give) / top : 0);
+  // The wanted needle lies over its neighbours.
+  const order = needles.toSorted((one, other) => Number(one.isWanted) - Number(other.isWanted));
+  const held = read === undefined ? undefined : needles[read];
+  return (
+    <>
+      <g transform={`translate(${centre.x} ${centre.y})`}>
+        {rings.map(({ at }) => (
+          <circle key={at} className={`compass-ring${at === top ? ' outer' : ''}`} r={far(at)} />
+        ))}
+        {order.map((needle) => {
+          const corners = needleCorners(needle.bearingDeg, far(needle.give), Math.min(WAIST, far(needle.give) / 2 + 1));
+          return (
+            <path
+              key={needle.direction}
+              className={`compass-needle${needle.isWanted ? ' wanted' : ''}`}
+              d={`M${corners.map(({ x, y }) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}Z`}
+            />
+          );
+        })}
+        {rings.map(({ at, text }) => (
+          <text key={at} className="t2 s12 halo" x={far(at) * 0.5} y={-far(at) * 0.866 + 4} textAnchor="middle">
+            {text}
+          </text>
+        ))}
+        {held && (
+          <circle
+            className="compass-read"
+            r="8"
+            cx={far(held.give) * Math.sin((held.bearingDeg * Math.PI) / 180)}
+            cy={-far(held.give) * Math.cos((held.bearingDeg * Math.PI) / 180)}
+          />
+        )}
+      </g>
+      {needles.map((needle) => (
+        <NeedleWords key={needle.direction} needle={needle} layout={layout} />
+      ))}
+    </>
+  );
+});
+
+const LINE = 14;
+
+/** The words at a needle's end of the outer ring: one line above and below, three at the sides. */
+function NeedleWords({ needle, layout: { centre, reach, width } }: { needle: Needle; layout: CompassLayout }) {
+  const { direction, give, stiffness, bearingDeg, isWanted } = needle;
+  const name = directionText(direction);
+  const look = isWanted ? 'ta' : '';
+  const up = bearingDeg === 0;
+  if (up || bearingDeg === 180) {
+    const y = up ? centre.y - reach - 22 : centre.y + reach + 17;
+    return (
+      <g className="compass-words" transform={`translate(${centre.x} ${y})`}>
+        <text className={look} textAnchor="middle">
+          {name} {giveText(give)}
+        </text>
+        <text className="t2" y={LINE} textAnchor="middle">
+          {stiffnessText(stiffness, direction)}
+        </text>
+      </g>
+    );
+  }
+  const right = bearingDeg < 180;
+  const y = centre.y - reach * Math.cos((bearingDeg * Math.PI) / 180) * 0.62 - 10;
+  return (
+    <g className="compass-words" transform={`translate(${right ? width - 2 : 2} ${y})`}>
+      {[name, giveText(give), stiffnessText(stiffness, direction)].map((text, i) => (
+        <text key={text} className={i === 2 ? 't2' : look} y={i * LINE} textAnchor={right ? 'end' : 'start'}>
+          {text}
+        </text>
+      ))}
+    </g>
+  );
+}

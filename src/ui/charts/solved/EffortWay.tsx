@@ -1,0 +1,66 @@
+import { useMemo } from 'react';
+import { AIDS } from '../../text/chartText.ts';
+import { amountText } from '../../text/amountText.ts';
+import type { LengthUnit } from '../../text/numbers.ts';
+import {
+  EFFORT_NOTE,
+  formNote,
+  SOLVED_AIDS,
+  SOLVED_HOW,
+  SOLVED_NAMES,
+  wayReading,
+} from '../../text/solvedChartText.ts';
+import { fromAxis, onAxis } from '../effortCurve.ts';
+import { AxisFigure } from './AxisFigure.tsx';
+import { formCurve, formEffort } from './byForm.ts';
+import { ChartNote } from './ChartNote.tsx';
+import { EffortWayPlot } from './EffortWayPlot.tsx';
+import { EffortWayTable } from './EffortWayTable.tsx';
+import type { WayMark } from './marks.ts';
+import { effortLevel, GRIDS, wayAmounts } from './spans.ts';
+import { readWay, type Answered, type Way } from './way.ts';
+
+interface EffortWayProps {
+  readonly number: number;
+  readonly a: Answered;
+  readonly way: Way;
+  readonly marks: readonly WayMark[];
+  /** How far the scrubber holds it, as a share of the wanted amount. */
+  readonly bent: number;
+  readonly unit: LengthUnit;
+}
+
+/** How hard it pushes back all along the way, and where it rests, snaps and comes back. */
+export function EffortWay({ number, a, way, marks, bent, unit }: EffortWayProps) {
+  const { measure } = a.drive;
+  const wanted = a.joint.movement.amount;
+  const { span, ends } = useMemo(() => wayAmounts(way, measure), [way, measure]);
+  const byForm = useMemo(() => formCurve(a, ends), [a, ends]);
+  const level = useMemo(() => effortLevel(a, way), [a, way]);
+  const read = (at: number) => {
+    const state = readWay(way, fromAxis(at, measure));
+    const staysBent = Math.abs(state.amount) > a.overBend.atYield;
+    return { text: wayReading(state, measure, unit, staysBent), height: state.typical };
+  };
+  const shown = byForm.length > 0 ? formEffort(a, wanted) : undefined;
+  const note = formNote(shown, readWay(way, wanted).typical, amountText(wanted, measure, unit));
+  return (
+    <AxisFigure
+      number={number}
+      name={SOLVED_NAMES.effort}
+      aid={marks.length > 1 ? SOLVED_AIDS.marked : AIDS.effort(measure)}
+      how={SOLVED_HOW.way}
+      x={span}
+      y={level.span}
+      grid={GRIDS[measure]}
+      start={onAxis(bent * wanted, measure)}
+      read={read}
+      plot={(frame, narrow) => <EffortWayPlot {...{ a, way, marks, bent, byForm, level, span, frame, narrow, unit }} />}
+    >
+      <ChartNote kind={a.provenance.effort}>
+        {EFFORT_NOTE} {note}
+      </ChartNote>
+      <EffortWayTable {...{ a, way, marks, span, unit }} />
+    </AxisFigure>
+  );
+}

@@ -1,0 +1,100 @@
+import { memo, useId } from 'react';
+import { AXES } from '../../text/chartText.ts';
+import type { LengthUnit } from '../../text/numbers.ts';
+import { Axes, Grid } from '../Axes.tsx';
+import { onAxis } from '../effortCurve.ts';
+import { isInside, type Frame, type Px, type Span } from '../frame.ts';
+import { JointMark } from '../JointMark.tsx';
+import { pathOf, uprightBand } from '../paths.ts';
+import { PlacedLabels } from '../PlacedLabels.tsx';
+import { BallMarks } from './BallMarks.tsx';
+import type { FormPoint } from './byForm.ts';
+import { effortWayLabels } from './effortWayLabels.ts';
+import { Jump } from './Jump.tsx';
+import type { WayMark } from './marks.ts';
+import { amountMarks, levelMarks, type Level } from './spans.ts';
+import { Stretches } from './Stretches.tsx';
+import { pullingSpans, readWay, runsOf, staysBentSpans, whole, type Answered, type Way } from './way.ts';
+
+interface EffortWayPlotProps {
+  readonly a: Answered;
+  readonly way: Way;
+  readonly marks: readonly WayMark[];
+  readonly bent: number;
+  readonly byForm: readonly FormPoint[];
+  readonly level: Level;
+  readonly span: Span;
+  readonly frame: Frame;
+  readonly narrow: boolean;
+  readonly unit: LengthUnit;
+}
+
+export const EffortWayPlot = memo(function EffortWayPlot(props: EffortWayPlotProps) {
+  const { a, way, marks, bent, byForm, level, span, frame, narrow, unit } = props;
+  const { box, y } = frame;
+  const { measure } = a.drive;
+  const id = useId();
+  const clip = `url(#${id}c)`;
+  const x = (amount: number) => frame.x(onAxis(amount, measure));
+  const place = ({ amount, typical }: { readonly amount: number; readonly typical: number }): Px => ({
+    x: x(amount),
+    y: y(typical),
+  });
+  const all = whole(way);
+  const runs = [...runsOf(way.back), ...runsOf(way.forward)];
+  const form = byForm.map(({ amount, effort }) => place({ amount, typical: effort }));
+  const ticks = { x: amountMarks(span, measure, unit, narrow), y: levelMarks(level) };
+  const { effortAtMost } = a.joint.movement;
+  const now = readWay(way, bent * a.joint.movement.amount);
+  const at = place(now);
+  const shown = marks.length > 1 ? marks : [];
+  const placed = shown.map((mark) => ({ ...mark, x: x(mark.amount), y: y(mark.effort) }));
+  const zero = y(0);
+  const labels = effortWayLabels({ frame, a, now, at, all: all.map(place), form, marks: placed, unit, narrow, x });
+  return (
+    <>
+      <clipPath id={`${id}c`}>
+        <rect x={box.left} y={box.top} width={box.right - box.left} height={box.bottom - box.top} />
+      </clipPath>
+      {pullingSpans(way).map(([from, to]) => (
+        <rect
+          key={from}
+          className="chart-pulls"
+          x={x(from)}
+          width={x(to) - x(from)}
+          y={from < 0 ? box.top : zero}
+          height={from < 0 ? zero - box.top : box.bottom - zero}
+        />
+      ))}
+      <Grid frame={frame} {...ticks} />
+      <path
+        className="chart-total"
+        clipPath={clip}
+        d={uprightBand(all.map(({ amount, low, high }) => ({ x: x(amount), low: y(low), high: y(high) })))}
+      />
+      <Stretches
+        frame={frame}
+        spans={staysBentSpans(a, way).map(([from, to]): Span => [onAxis(from, measure), onAxis(to, measure)])}
+      />
+      <path className="chart-zero" d={`M${box.left} ${zero}H${box.right}M${x(0)} ${box.top}V${box.bottom}`} />
+      <g clipPath={clip}>
+        <path className="chart-form" d={pathOf(form)} />
+        {runs.map(({ holds, points }, i) => (
+          // Runs come anew with each answer and are known by their order on the way.
+          <path key={i} className={holds ? 'chart-median' : 'chart-guided'} d={pathOf(points.map(place))} />
+        ))}
+      </g>
+      {effortAtMost !== undefined && isInside({ x: box.left, y: y(effortAtMost) }, box) && (
+        <path className="chart-wanted" d={`M${box.left} ${y(effortAtMost)}H${box.right}`} />
+      )}
+      {placed.map(
+        ({ jump, amount, x: from, y: height }) =>
+          jump !== undefined && <Jump key={amount} from={from} to={jump === 'end' ? box.right : x(jump)} y={height} />,
+      )}
+      <Axes frame={frame} {...ticks} name={AXES.amount(measure, unit)} />
+      <BallMarks marks={placed} />
+      <PlacedLabels labels={labels} />
+      <JointMark at={at} box={box} />
+    </>
+  );
+});

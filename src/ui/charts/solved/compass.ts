@@ -1,0 +1,106 @@
+/** How far the moving pad gives in each of six directions, as needles of one measure. */
+import { softStiff, type SoftStiff } from '../../../core/beam/softStiff.ts';
+import { DIRECTIONS, type Direction, type SixStiffnesses } from '../../../core/beam/spatialStiffness.ts';
+import type { FlexureNetwork } from '../../../core/flexures/network.ts';
+import type { Mm } from '../../../core/units.ts';
+import { niceSteps } from '../domains.ts';
+import type { Px, Size } from '../frame.ts';
+import { NO_BREAK } from '../../text/numbers.ts';
+import type { Tick } from '../ticks.ts';
+import type { Answered } from './way.ts';
+
+export interface Needle {
+  readonly direction: Direction;
+  /** Under 1 N, for turns at the radius [mm]; Infinity where nothing resists. */
+  readonly give: number;
+  /** [N/mm] or [N·mm/rad]. */
+  readonly stiffness: number;
+  readonly isWanted: boolean;
+  /** Clockwise from straight up. */
+  readonly bearingDeg: number;
+}
+
+export interface Compass {
+  /** Where 1 N acts when it turns the pad: as far as the flexure reaches from the pad's middle [mm]. */
+  readonly radius: Mm;
+  readonly needles: readonly Needle[];
+  readonly top: number;
+  readonly step: number;
+  readonly says: SoftStiff;
+}
+
+/** Neighbours on the compass are neighbours in kind: moves to the right, turns to the left. */
+const ROUND: readonly Direction[] = ['turnZ', 'x', 'y', 'z', 'turnX', 'turnY'];
+const OF_DRIVE = { x: 'x', y: 'y', turn: 'turnZ' } as const;
+
+/** Six stiffnesses are told of members that bend; pivots that stand for twisting strips have none of their own. */
+export function hasSixStiffnesses({ model }: FlexureNetwork): boolean {
+  return model.springs.every(({ twist }) => twist === undefined);
+}
+
+/** As far as the network reaches from the middle of the moving pad, as printed [mm]. */
+export function reachOf({ model, moving }: FlexureNetwork): Mm {
+  const place = new Map(model.nodes.map((node) => [node.id, node] as const));
+  const pad = model.pads.find(({ id }) => id === moving);
+  const at = pad?.at ?? place.get(pad?.nodes[0] ?? moving) ?? { x: 0, y: 0 };
+  return Math.max(...model.nodes.map(({ x, y }) => Math.hypot(x - at.x, y - at.y)));
+}
+
+/** Undefined where the network has no six stiffnesses. */
+export function compassOf({ solved: { network, stiffness }, effort: { modulus } }: Answered): Compass | undefined {
+  if (!hasSixStiffnesses(network)) return undefined;
+  const radius = reachOf(network);
+  const six = Object.fromEntries(DIRECTIONS.map((name) => [name, stiffness.free[name] * modulus])) as SixStiffnesses;
+  const says = softStiff(six, radius);
+  const wanted = network.driven.at === network.moving ? OF_DRIVE[network.driven.direction] : undefined;
+  const first = wanted === undefined ? 0 : ROUND.indexOf(wanted);
+  const needles = ROUND.map((_, i): Needle => {
+    const direction = ROUND[(first + i) % ROUND.length] as Direction;
+    const give = says.gives.find((one) => one.direction === direction)?.give ?? 0;
+    return { direction, give, stiffness: six[direction], isWanted: direction === wanted, bearingDeg: i * 60 };
+  });
+  const most = Math.max(...needles.map(({ give }) => give).filter(Number.isFinite), 0);
+  return { radius, needles, ...niceSteps(most), says };
+}
+
+/** The corners of a needle: its point, and a waist that keeps short ones visible. */
+export function needleCorners(bearingDeg: number, length: number, waist: number): readonly Px[] {
+  const at = (deg: number, far: number): Px => ({
+    x: far * Math.sin((deg * Math.PI) / 180),
+    y: -far * Math.cos((deg * Math.PI) / 180),
+  });
+  return [at(bearingDeg, length), at(bearingDeg + 60, waist), at(0, 0), at(bearingDeg - 60, waist)];
+}
+
+/** Where the compass lies on its paper [CSS px]. */
+export interface CompassLayout {
+  readonly centre: Px;
+  /** Radius of the outer ring. */
+  readonly reach: number;
+  readonly width: number;
+}
+
+/** Room for two lines of words above and below, and for a column at either side. */
+const LINES = 36;
+const COLUMN = 98;
+
+export function compassLayout({ width, height }: Size): CompassLayout {
+  const reach = Math.max(40, Math.min(height / 2 - LINES, width / 2 - COLUMN));
+  return { centre: { x: width / 2, y: height / 2 }, reach, width };
+}
+
+/** Rings with their figures; the outermost carries the unit. */
+export function figured({ top, step }: Pick<Compass, 'top' | 'step'>): readonly Tick[] {
+  const count = Math.round(top / step);
+  return Array.from({ length: count }, (_, i) => {
+    const at = Number(((i + 1) * step).toPrecision(12));
+    return { at, text: i === count - 1 ? `${at}${NO_BREAK}mm` : String(at) };
+  });
+}
+
+/** Which needle lies nearest in bearing to a place on the paper. */
+export function nearestNeedle(needles: readonly Needle[], at: Px, centre: Px): number {
+  const bearing = (Math.atan2(at.x - centre.x, centre.y - at.y) * 180) / Math.PI;
+  const away = ({ bearingDeg }: Needle) => Math.abs(((bearing - bearingDeg + 540) % 360) - 180);
+  return needles.reduce((best, needle, i) => (away(needle) < away(needles[best] as Needle) ? i : best), 0);
+}

@@ -1,0 +1,75 @@
+/** Room between what may touch, against movement. */
+import type { SolvedPoint } from '../../../core/design/solved.ts';
+import type { Mm } from '../../../core/units.ts';
+import type { Span } from '../frame.ts';
+import type { Answered } from './way.ts';
+
+export interface RoomPoint {
+  readonly amount: number;
+  readonly gap: Mm;
+}
+
+export interface Room {
+  /** Stretches in which something faces something, in the order of the amounts. */
+  readonly stretches: readonly (readonly RoomPoint[])[];
+  /** Amounts between which it touches. */
+  readonly touching: readonly Span[];
+  readonly least: RoomPoint;
+}
+
+/** Smaller changes are those of the sampling [mm]. */
+const CHANGE = 0.01;
+
+/** Undefined where nothing can touch, or the room stays as it is. */
+export function roomOf({ solved: { forward, back } }: Answered): Room | undefined {
+  const stretches = stretchesOf([...(back?.points.slice(1).toReversed() ?? []), ...forward.points]);
+  const all = stretches.flat();
+  const [first] = all;
+  if (!first) return undefined;
+  const least = all.reduce((best, one) => (one.gap < best.gap ? one : best), first);
+  const most = all.reduce((widest, { gap }) => Math.max(widest, gap), first.gap);
+  if (most - least.gap < CHANGE) return undefined;
+  return { stretches, touching: stretches.flatMap(touchingIn), least };
+}
+
+function stretchesOf(points: readonly SolvedPoint[]): readonly (readonly RoomPoint[])[] {
+  const stretches: RoomPoint[][] = [[]];
+  for (const { amount, gap } of points) {
+    if (gap) stretches.at(-1)?.push({ amount, gap: gap.gap });
+    else if (stretches.at(-1)?.length !== 0) stretches.push([]);
+  }
+  return stretches.filter(({ length }) => length > 1);
+}
+
+function touchingIn(stretch: readonly RoomPoint[]): readonly Span[] {
+  const spans: [number, number][] = [];
+  stretch.slice(1).forEach((point, i) => {
+    const before = stretch[i] as RoomPoint;
+    if (before.gap > 0 && point.gap > 0) return;
+    const at = zeroBetween(before, point);
+    const from = before.gap > 0 ? at : before.amount;
+    const to = point.gap > 0 ? at : point.amount;
+    const last = spans.at(-1);
+    if (last && last[1] === from) last[1] = to;
+    else spans.push([from, to]);
+  });
+  return spans;
+}
+
+function zeroBetween(one: RoomPoint, other: RoomPoint): number {
+  if (one.gap > 0 === other.gap > 0) return one.amount;
+  return one.amount + ((other.amount - one.amount) * one.gap) / (one.gap - other.gap);
+}
+
+/** The room at an amount, by straight lines; undefined where nothing faces anything. */
+export function roomAt({ stretches }: Room, amount: number): Mm | undefined {
+  for (const stretch of stretches) {
+    const i = stretch.findIndex((point) => point.amount >= amount);
+    const [before, after] = [stretch[i - 1], stretch[i]];
+    if (after && after.amount === amount) return after.gap;
+    if (before && after) {
+      return before.gap + ((after.gap - before.gap) * (amount - before.amount)) / (after.amount - before.amount);
+    }
+  }
+  return undefined;
+}
