@@ -43,9 +43,10 @@ const RULES: Readonly<Record<string, Rule>> = {
   'core/design': pure(...ALL_BUT_DESIGN),
   files: { folders: ['core'], packages: ['valibot', '@tarikjabiri/dxf'] },
   cli: { folders: ['core', 'files'], packages: ['node:fs', 'node:path', 'node:process'] },
+  workers: { folders: ['core', 'files'], packages: [] },
   store: { folders: ['core', 'files'], packages: ['zustand', 'idb-keyval'] },
   ui: {
-    folders: ['core', 'files', 'store'],
+    folders: ['core', 'files', 'store', 'workers'],
     packages: ['react', 'react-dom', 'd3', 'mathjs', 'zustand', '@fontsource-variable'],
   },
   main: { folders: ['store', 'ui'], packages: ['react', 'react-dom', '@fontsource-variable'] },

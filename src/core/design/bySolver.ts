@@ -1,6 +1,7 @@
 import { fail, ok, type Result } from '../result.ts';
 import { asRad, degrees } from '../units.ts';
 import { askedOf, handResponse, isExactByHand, type Respond, type Response } from './response.ts';
+import type { Solve } from './rememberSolved.ts';
 import { solveJoint, type SolveDetail } from './solveJoint.ts';
 import type { Solved } from './solved.ts';
 import { effortUpTo, strainsUpTo } from './solvedPath.ts';
@@ -13,14 +14,15 @@ import type { Understood } from './understand.ts';
  * Problems: `no-convergence`, `over-budget`, `cancelled` where the way ends before the wanted amount.
  *
  * @param detail - how much of the way is needed [-]
+ * @param solve - what solves: each time anew, or one that remembers [-]
  * @returns what answers a joint
  */
-export function bySolver(detail: SolveDetail = {}): Respond {
+export function bySolver(detail: SolveDetail = {}, solve: Solve = solveJoint): Respond {
   return (understood) => {
     const asked = askedOf(understood);
     const isExact = isExactByHand(asked);
     if (isExact && detail.whole === false) return ok(handResponse(asked));
-    const answered = solveJoint(understood, detail);
+    const answered = solve(understood, detail);
     if (!answered.ok) return answered;
     const short = endsShort(understood, answered.value);
     if (short) return short;

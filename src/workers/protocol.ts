@@ -1,0 +1,39 @@
+/** What crosses between the page and its workers: plain data only, since functions cannot. */
+import type { Assessment } from '../core/design/assessment.ts';
+import type { Joint } from '../core/design/joint.ts';
+import type { Remedy, Spare } from '../core/design/remedy.ts';
+import type { Result } from '../core/result.ts';
+
+/** What would make a joint pass, or how far each value may go while it does. */
+export interface Ways {
+  /** Their assessments come without the way there, which nobody draws. */
+  readonly remedies: readonly Remedy[];
+  readonly spares: readonly Spare[];
+}
+
+/** Every job with what it takes and gives. A new one is a line here and a function in `jobs.ts`. */
+export interface Jobs {
+  /** `drawn`: with the whole way and its shapes; a verdict alone does without. */
+  readonly assess: {
+    readonly input: { readonly joint: Joint; readonly drawn: boolean };
+    readonly output: Result<Assessment>;
+  };
+  readonly waysOut: { readonly input: { readonly joint: Joint }; readonly output: Result<Ways> };
+}
+
+export type JobName = keyof Jobs;
+export type Input<K extends JobName> = Jobs[K]['input'];
+export type Output<K extends JobName> = Jobs[K]['output'];
+
+export interface Request<K extends JobName = JobName> {
+  readonly id: number;
+  readonly job: K;
+  readonly input: Input<K>;
+}
+
+/** `ready` once, when the worker has loaded; then for each request any number of `progress`, and one of the others. */
+export type Reply =
+  | { readonly is: 'ready' }
+  | { readonly is: 'progress'; readonly id: number }
+  | { readonly is: 'done'; readonly id: number; readonly output: Output<JobName> }
+  | { readonly is: 'crashed'; readonly id: number; readonly message: string };
