@@ -1,37 +1,63 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { reportPart } from '../../src/cli/report.ts';
+import { NETWORK_HEADER, reportNetwork } from '../../src/cli/networkReport.ts';
+import { HEADER, reportPart } from '../../src/cli/report.ts';
+import type { Part } from '../../src/core/design/joint.ts';
+import { readNetwork } from '../../src/files/networkFile.ts';
 import { readPart } from '../../src/files/partFile.ts';
 
-/** The two examples of the README: what goes in, and what comes out, shortened and rounded. */
-const [given, answer] = [
+/** The examples of the README: what goes in, and what comes out, shortened and rounded. */
+const [given, answer, path, network, networkAnswer] = [
   ...readFileSync(new URL('../../README.md', import.meta.url), 'utf8').matchAll(/```json\n(.*?)```/gs),
 ].map(([, json]) => json ?? '');
 
 /** Where a shortened, rounded example says something else than the whole, as short lines. */
-function differences(example: unknown, whole: unknown, path: string): string[] {
+function differences(example: unknown, whole: unknown, at: string): string[] {
   if (typeof example === 'number' && typeof whole === 'number') {
     // Half a unit in the last place that the README prints, which is three or four figures.
-    const printed = String(example).replace('.', '').replace(/^0+/, '').length;
+    const printed = String(example).replace('-', '').replace('.', '').replace(/^0+/, '').length;
     const room = Math.abs(example) * 10 ** (1 - Math.max(printed, 3));
-    return Math.abs(example - whole) <= room ? [] : [`${path}: ${example}, not ${whole}`];
+    return Math.abs(example - whole) <= room ? [] : [`${at}: ${example}, not ${whole}`];
   }
-  if (typeof example !== 'object' || example === null) return example === whole ? [] : [`${path}: ${String(example)}`];
+  if (typeof example !== 'object' || example === null) return example === whole ? [] : [`${at}: ${String(example)}`];
   const inner = (whole ?? {}) as Readonly<Record<string, unknown>>;
-  return Object.entries(example).flatMap(([key, value]) => differences(value, inner[key], `${path}.${key}`));
+  return Object.entries(example).flatMap(([key, value]) => differences(value, inner[key], `${at}.${key}`));
+}
+
+/** An example against what the command makes of it, as JSON. */
+function expectSaid(example: string | undefined, whole: unknown): void {
+  expect(differences(JSON.parse(example ?? ''), JSON.parse(JSON.stringify(whole)), 'document')).toEqual([]);
+}
+
+function partGiven(): Part {
+  const read = readPart(given ?? '');
+  if (!read.ok) throw new Error('the example must be read');
+  return read.value;
 }
 
 describe('the examples of the README', () => {
   it('are a part that is read, and what the command says of it', () => {
-    const part = readPart(given ?? '');
-    expect(part.ok).toBe(true);
-    if (!part.ok) return;
-    const { parts } = JSON.parse(answer ?? '') as { parts: readonly unknown[] };
-    const whole = { file: 'part.json', ...reportPart(part.value, []) };
-    expect(differences(parts[0], JSON.parse(JSON.stringify(whole)), 'part')).toEqual([]);
+    expectSaid(answer, { ...HEADER, parts: [{ file: 'part.json', ...reportPart(partGiven(), []) }], problems: [] });
+  });
+
+  it('show the way of the same joint when it is pushed', () => {
+    const part = partGiven();
+    const joints = part.joints.map((joint) => ({
+      ...joint,
+      movement: { ...joint.movement, drive: 'pushed', amount: 3 },
+    }));
+    expectSaid(path, reportPart({ ...part, joints }, [], { path: 2 }).joints[0]?.['path']);
+  });
+
+  it('show a network and what comes of it', () => {
+    const read = readNetwork(network ?? '');
+    if (!read.ok) throw new Error('the network of the example must be read');
+    expect(read.notes).toEqual([]);
+    expectSaid(networkAnswer, { ...NETWORK_HEADER, ...reportNetwork(read.value, read.notes, { parts: 3 }) });
   });
 
   it('would be missed if a figure went wrong', () => {
     expect(differences({ a: { b: 1.05 } }, { a: { b: 1.2 } }, 'x')).toHaveLength(1);
+    expect(differences({ a: [1, -2.05] }, { a: [1, -2.2, 3] }, 'x')).toHaveLength(1);
   });
 });
