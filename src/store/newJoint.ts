@@ -53,7 +53,12 @@ function lyingFor({ lyings }: FlexureFamily, { lying }: PrintProfile): Lying {
  * A joint of this family with typical sizes, on the printer and in the filament of `like` where there is one, moved as
  * is usual or by the drive that is asked for.
  */
-export function newJoint(family: FlexureFamily, name: string, like?: Joint, drive: Drive = family.drives[0]): Joint {
+export function newJoint(
+  family: FlexureFamily,
+  name: string,
+  like?: Pick<Joint, 'profile'>,
+  drive: Drive = family.drives[0],
+): Joint {
   const printer = like?.profile ?? USUAL_PROFILE;
   const lying = lyingFor(family, printer);
   return {

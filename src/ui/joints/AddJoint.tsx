@@ -1,28 +1,32 @@
 import { isFull } from '../../store/edits.ts';
 import { useSession } from '../../store/session.ts';
-import { partFull } from '../text/shellText.ts';
-import { add, ADDITIONS } from './newJoints.ts';
+import { CHOOSE, partFull } from '../text/shellText.ts';
+import { useChoosing } from './choosing.ts';
+import { add, MEASURED } from './newJoints.ts';
 
-/** Every kind that can be added, in words. */
+const OPENER = 'add-a-joint';
+
+/** Opens the catalogue of kinds, or adds a joint of a part that exists already. */
 export function AddJoint() {
   const count = useSession((state) => state.part.joints.length);
   const full = useSession(isFull);
+  const open = useChoosing((state) => state.open);
+  const button = (words: string, onClick: () => void, id?: string) => (
+    <button
+      id={id}
+      className="b"
+      type="button"
+      aria-disabled={full ? true : undefined}
+      title={full ? partFull(count) : undefined}
+      onClick={full ? undefined : onClick}
+    >
+      {words}
+    </button>
+  );
   return (
-    <fieldset className="adds">
-      <legend className="vh">Add a joint</legend>
-      <span aria-hidden="true">Add</span>
-      {ADDITIONS.map((addition) => (
-        <button
-          key={addition.id}
-          className="b"
-          type="button"
-          aria-disabled={full ? true : undefined}
-          title={full ? partFull(count) : undefined}
-          onClick={full ? undefined : () => add(addition)}
-        >
-          {addition.words}
-        </button>
-      ))}
-    </fieldset>
+    <div className="adds">
+      {button(CHOOSE.add, () => open('a new joint', OPENER), OPENER)}
+      {button(MEASURED.words, () => add(MEASURED))}
+    </div>
   );
 }

@@ -9,9 +9,11 @@ import { measuredSaid, MEASURE_IT, sizedSaid, sizeIt } from '../text/briefText.t
 import { kindText } from '../text/kindText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { problemText } from '../text/problemText.ts';
+import { CHOOSE } from '../text/shellText.ts';
 import './brief.css';
 import { BriefSentence } from './BriefSentence.tsx';
 import type { BriefOf } from './briefSpecs.ts';
+import { useChoosing } from './choosing.ts';
 import { tryChange } from './tryChange.ts';
 
 interface Props {
@@ -21,6 +23,8 @@ interface Props {
   /** `said` is in the past tense with the old value; changes with the same `run` are one step to undo. */
   readonly onChange: (next: Joint, said: string, run?: string) => void;
 }
+
+const OPENER = 'another-kind';
 
 /** The joint in the other way of saying its thickness: measured on a part, or as whole lines. */
 function otherWay(joint: Joint, a: Assessment, unit: LengthUnit): { readonly next: Joint; readonly said: string } {
@@ -36,6 +40,7 @@ export function Brief({ joint, assessment, unit, onChange }: Props) {
   const [open, setOpen] = useState(false);
   const [refusal, setRefusal] = useState<string>();
   const detailsId = useId();
+  const choose = useChoosing((state) => state.open);
   const family = findFamily(joint.family);
   if (!family)
     return <section className="brief">{assessment.ok ? null : problemText(assessment.problems[0], unit)}</section>;
@@ -72,6 +77,9 @@ export function Brief({ joint, assessment, unit, onChange }: Props) {
         onClick={() => setOpen(!open)}
       >
         {open ? 'Less' : 'More'}
+      </button>{' '}
+      <button id={OPENER} className="b quiet" type="button" onClick={() => choose('the open joint', OPENER)}>
+        {CHOOSE.another}
       </button>{' '}
       {assessment.ok && (
         <button className="b quiet" type="button" onClick={switchWay}>

@@ -1,14 +1,6 @@
-import { assessOnce } from './assessOnce.ts';
-import { outlineOf } from './outlineOf.ts';
-import { add, ADDITIONS } from './newJoints.ts';
-import { Thumbnail } from './Thumbnail.tsx';
 import { emptyText } from '../text/shellText.ts';
-
-/** What each addition would look like, life size. */
-const SAMPLES = ADDITIONS.map((addition) => ({
-  addition,
-  assessed: assessOnce(addition.make(addition.name, undefined)),
-}));
+import { add, ADDITIONS } from './newJoints.ts';
+import { Pictogram } from './Pictogram.tsx';
 
 /** Stands in the place of the joints when the part has none. */
 export function EmptyPart({ partName }: { partName: string }) {
@@ -18,9 +10,11 @@ export function EmptyPart({ partName }: { partName: string }) {
       <p className="big">{big}</p>
       <p>{small}</p>
       <div className="kinds">
-        {SAMPLES.map(({ addition, assessed }) => (
+        {ADDITIONS.map((addition) => (
           <button key={addition.id} className="kind" type="button" onClick={() => add(addition)}>
-            <span className="room">{assessed.ok && <Thumbnail outline={outlineOf(assessed.value)} />}</span>
+            <span className="room">
+              <Pictogram family={addition.family} />
+            </span>
             <span>{addition.words}</span>
           </button>
         ))}

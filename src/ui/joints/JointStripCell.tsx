@@ -7,6 +7,7 @@ import { SAID } from '../text/shellText.ts';
 import { REFUSED_TEXT, stripText } from '../text/stripText.ts';
 import { assessOnce } from './assessOnce.ts';
 import { outlineOf } from './outlineOf.ts';
+import { Pictogram } from './Pictogram.tsx';
 import { Thumbnail } from './Thumbnail.tsx';
 import { useInSight } from './useInSight.ts';
 
@@ -21,14 +22,17 @@ interface Props {
 export const JointStripCell = memo(function JointStripCell({ joint, place, isCurrent, onSelect }: Props) {
   const cell = useInSight<HTMLLIElement>(isCurrent);
   const renameJoint = useSession((state) => state.renameJoint);
-  const { id, name } = joint;
+  const { id, name, family } = joint;
   const assessed = assessOnce(joint);
+  const outline = assessed.ok ? outlineOf(assessed.value) : [];
   const grade = assessed.ok ? assessed.value.verdict.grade : 'fail';
   return (
     <li className="jt" ref={cell}>
       <button type="button" aria-current={isCurrent ? 'true' : undefined} onClick={() => onSelect(id)}>
         <span className="n">{place}</span>
-        <span className="room">{assessed.ok && <Thumbnail outline={outlineOf(assessed.value)} />}</span>
+        <span className="room">
+          {outline.length > 0 ? <Thumbnail outline={outline} /> : <Pictogram family={family} />}
+        </span>
         <b>{name}</b>
         <span className={`st ${grade}`}>
           <VerdictShape grade={grade} />

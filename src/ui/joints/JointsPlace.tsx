@@ -1,24 +1,47 @@
-import { useEffect, useRef } from 'react';
+import { lazy, Suspense, useEffect, useRef } from 'react';
 import { useSession } from '../../store/session.ts';
+import { useChoosing } from './choosing.ts';
 import { EmptyPart } from './EmptyPart.tsx';
 import { JointSheet } from './JointSheet.tsx';
 import { JointStrip } from './JointStrip.tsx';
 import { useCurrentJoint } from './useCurrentJoint.ts';
 
-/** The place where joints are designed: the strip of them, and the sheet of the one that is open. */
+const KindChooser = lazy(async () => ({ default: (await import('./KindChooser.tsx')).KindChooser }));
+
+/**
+ * Focus must not fall off the page when what had it is gone: it goes back to what opened the catalogue, or to the sheet.
+ */
+function useFocusKept(scene: string) {
+  const main = useRef<HTMLElement>(null);
+  const before = useRef(scene);
+  useEffect(() => {
+    if (before.current === scene) return;
+    before.current = scene;
+    if (document.activeElement !== document.body) return;
+    const { from, choosing } = useChoosing.getState();
+    const opener = choosing === undefined && from !== undefined ? document.getElementById(from) : null;
+    (opener ?? main.current)?.focus();
+  }, [scene]);
+  return main;
+}
+
+/** The place where joints are designed: the strip of them, and the sheet of the one that is open; or the catalogue. */
 export function JointsPlace() {
   const joint = useCurrentJoint();
   const partName = useSession((state) => state.part.name);
+  const choosing = useChoosing((state) => state.choosing);
   const isEmpty = joint === undefined;
-  const main = useRef<HTMLElement>(null);
-  const wasEmpty = useRef(isEmpty);
+  const main = useFocusKept(choosing ?? (isEmpty ? 'empty' : 'sheet'));
 
-  // The first joint and the last take the button that was pressed away with them; focus must not fall off the page.
-  useEffect(() => {
-    if (wasEmpty.current !== isEmpty && document.activeElement === document.body) main.current?.focus();
-    wasEmpty.current = isEmpty;
-  }, [isEmpty]);
-
+  if (choosing) {
+    return (
+      <main className="main" ref={main} tabIndex={-1}>
+        <Suspense fallback={<div className="whole" aria-busy="true" />}>
+          <KindChooser changing={choosing === 'the open joint' ? joint : undefined} />
+        </Suspense>
+      </main>
+    );
+  }
   return (
     <>
       {!isEmpty && <JointStrip current={joint} />}

@@ -27,6 +27,9 @@ export const SAID = {
 
 export const NEW_PART_NAME = 'New part';
 
+/** What opens the catalogue of kinds. */
+export const CHOOSE = { add: 'Add a joint', another: 'Another kind' } as const;
+
 /** A joint of a part that exists already, as it is offered. */
 export const MEASURED_KIND = { words: 'one I measured', name: 'Measured leaf' } as const;
 

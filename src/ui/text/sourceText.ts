@@ -75,9 +75,15 @@ function quantityRow(name: string, quantity: Quantity, isStrain = false): Source
 
 /** Whether the figures are those of the solver, and not of a form that is exact as well. */
 function isSolved({ joint, drive, sizes, section, solved }: Assessment): boolean {
-  const { amount } = joint.movement;
-  const asked = { family: familyOf(joint), drive: drive.id, sizes, thickness: section.thickness, amount };
-  return solved !== undefined && !isExactByHand(asked);
+  if (solved === undefined) return false;
+  const { thickness } = section;
+  return !isExactByHand({
+    family: familyOf(joint),
+    drive: drive.id,
+    sizes,
+    thickness,
+    amount: joint.movement.amount,
+  });
 }
 
 const SOLVED =
