@@ -7,6 +7,7 @@ import { asRad, type Mm } from '../../core/units.ts';
 import { amountText, effortText, EFFORT_UNIT, setAmount, type Measure } from './amountText.ts';
 import { thicknessFigure, VIEWS } from './drawingText.ts';
 import { fieldName } from './fieldText.ts';
+import { kindText } from './kindText.ts';
 import {
   angle,
   counted,
@@ -35,14 +36,20 @@ export function dimensionFigure(a: Assessment, dimension: Dimension, drawn: Mm, 
       return angle(asRad(value));
     case 'ratio':
       return `${lengthFigure(drawn, unit)} = ${share(value)}`;
-    default:
+    case 'length':
+    case undefined:
       return `${before}${lengthFigure(value, unit)}`;
   }
 }
 
 /** What a size is called where there is room for words. */
-export function sizeName(parameter: string): string {
-  return fieldName({ field: parameter });
+export function sizeName({ joint }: Pick<Assessment, 'joint'>, parameter: string): string {
+  return kindText(joint.family).sizes[parameter] ?? fieldName({ field: parameter });
+}
+
+/** A size where its figure alone would not say which it is: “Leaf length 16.00”. */
+export function namedFigure(a: Assessment, parameter: string, figure: string): string {
+  return `${sizeName(a, parameter)} ${figure}`;
 }
 
 /** “turned”, “moved”: what the scrubber reads out first. */
@@ -101,7 +108,7 @@ export function stateText(
   measure: Measure,
   unit: LengthUnit,
 ): string {
-  const isPulling = at.effort * Math.sign(at.amount || 1) < 0;
+  const isPulling = at.effort < 0;
   const effort = `${effortHead(isPulling)} ${effortText(Math.abs(at.effort), measure)}`;
   const mark = at.mark ? `, ${MARKED[at.mark].title.toLowerCase()}` : '';
   return `${signedAmount(at.amount, measure, unit)} of ${setAmount(wanted, measure, unit)}, strain ${percent(at.strain)}, ${effort}${mark}`;
@@ -118,11 +125,13 @@ export function nearText(gap: Mm, keep: Mm, unit: LengthUnit): readonly [string,
 export const CENTRE_PATH = 'path of the centre';
 export const FROM_THE_SIDE = 'from the side';
 export const OUT_OF_SIGHT = 'strips twist out of sight';
-export const STAYS = 'stays';
+export const WANTED = 'wanted';
 
-/** “stacked in 2 planes, 0.40 between”. */
-export function planesText(count: number, between: Mm, unit: LengthUnit): string {
-  return `in ${count} planes, ${lengthFigure(between, unit)} between`;
+/** “2 planes, 3.00 each”, “0.40 between”. */
+export function planesText(widths: readonly Mm[], between: Mm, unit: LengthUnit): readonly [string, string] {
+  const [first = 0] = widths;
+  const each = widths.every((width) => Math.abs(width - first) < 1e-9) ? `, ${lengthFigure(first, unit)} each` : '';
+  return [`${widths.length} planes${each}`, `${lengthFigure(between, unit)} between`];
 }
 
 /** “one of 3 side by side”, or nothing. */
@@ -139,9 +148,14 @@ function sizesText(a: Assessment, unit: LengthUnit): string {
     count: String,
     ratio: (value: number) => String(Number(value.toFixed(3))),
   };
+  const chosen = (name: string) =>
+    kindText(a.joint.family).choices?.[name]?.[a.sizes[name] ?? Number.NaN]?.replace(/,$/, '');
   return Object.entries(family.parameters)
     .filter(([, parameter]) => isAsked(parameter, a.drive.id))
-    .map(([name, { kind }]) => `${sizeName(name).toLowerCase()} ${kinds[kind](a.sizes[name] ?? Number.NaN)}`)
+    .map(
+      ([name, { kind }]) =>
+        `${sizeName(a, name).toLowerCase()} ${chosen(name) ?? kinds[kind](a.sizes[name] ?? Number.NaN)}`,
+    )
     .join(', ');
 }
 

@@ -1,7 +1,7 @@
 import { lengthFigure, type LengthUnit } from '../../text/numbers.ts';
 import { CENTRE_PATH } from '../../text/solvedDrawingText.ts';
 import { onSheet, scaleText, through } from '../sheet.ts';
-import { CIRCLE, driftAt } from './centrePath.ts';
+import { captionedWidth, CIRCLE, driftAt } from './centrePath.ts';
 import type { SolvedLayout } from './solvedLayout.ts';
 
 /** The path of the centre of a turn, much enlarged, with the dot where it stands now and a leader to the place itself. */
@@ -17,7 +17,7 @@ export function CentreInset({
   const { centre: path, placed, sheet, scene } = layout;
   const corner = placed.centre;
   if (!path || !corner) return null;
-  const middle = { x: corner.x + CIRCLE + 10, y: corner.y + CIRCLE };
+  const middle = { x: corner.x + captionedWidth(path) / 2, y: corner.y + CIRCLE };
   const times = (path.scale * sheet.pxPerMm) / sheet.scale;
   const at = ({ x, y }: { x: number; y: number }) => ({ x: middle.x + x * times, y: middle.y - y * times });
   const off = driftAt(scene, path, amount);
@@ -30,7 +30,7 @@ export function CentreInset({
     { x: middle.x - CIRCLE * toward.x, y: middle.y - CIRCLE * toward.y },
   ];
   const figure = lengthFigure(Math.hypot(off.x, off.y), unit, unit === 'mm' ? 3 : 4);
-  const isRight = now.x <= middle.x;
+  const below = now.y <= middle.y;
   return (
     <g>
       <circle className="L" cx={spot.x} cy={spot.y} r="7" />
@@ -42,7 +42,7 @@ export function CentreInset({
       />
       <path className="W" d={through(path.points.map(at))} />
       <circle className="Ia" cx={now.x} cy={now.y} r="4" />
-      <text className="ta halo" x={now.x + (isRight ? 9 : -9)} y={now.y + 4} textAnchor={isRight ? 'start' : 'end'}>
+      <text className="ta halo" x={middle.x} y={middle.y + (below ? 27 : -18)} textAnchor="middle">
         {figure}
       </text>
       <text className="s12 halo" x={middle.x} y={middle.y + CIRCLE + 17} textAnchor="middle">

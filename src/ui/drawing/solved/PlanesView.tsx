@@ -4,6 +4,9 @@ import { FROM_THE_SIDE, planesText } from '../../text/solvedDrawingText.ts';
 import { scaleText } from '../sheet.ts';
 import type { SolvedLayout } from './solvedLayout.ts';
 
+/** A width has its figure where it is at least so wide [px]. */
+const ROOM = 34;
+
 /** A joint in several planes seen from the side: pads hatched, what flexes between them, and what is left open. */
 export const PlanesView = memo(function PlanesView({
   layout,
@@ -36,9 +39,11 @@ export const PlanesView = memo(function PlanesView({
             height={(inner.to - inner.from) * s}
           />
           <path className="L" d={`M${starts[i]} ${top - 4}v-8M${(starts[i] ?? 0) + width * s} ${top - 4}v-8`} />
-          <text className="s12 halo" x={(starts[i] ?? 0) + (width * s) / 2} y={top - 5} textAnchor="middle">
-            {lengthFigure(width, unit)}
-          </text>
+          {width * s > ROOM && (
+            <text className="s12 halo" x={(starts[i] ?? 0) + (width * s) / 2} y={top - 5} textAnchor="middle">
+              {lengthFigure(width, unit)}
+            </text>
+          )}
         </g>
       ))}
       {pads.map(({ from, to }) => (
@@ -50,9 +55,11 @@ export const PlanesView = memo(function PlanesView({
       <text className="s12 halo" x={corner.x} y={y(planes.bottom) + 16}>
         {FROM_THE_SIDE}, {scaleText(planes.scale)}
       </text>
-      <text className="s12 t2 halo" x={corner.x} y={y(planes.bottom) + 30}>
-        {planesText(widths.length, planes.between, unit)}
-      </text>
+      {planesText(widths, planes.between, unit).map((words, i) => (
+        <text key={words} className="s12 t2 halo" x={corner.x} y={y(planes.bottom) + 30 + 14 * i}>
+          {words}
+        </text>
+      ))}
     </g>
   );
 });

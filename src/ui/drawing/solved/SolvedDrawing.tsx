@@ -72,7 +72,7 @@ function Drawing({ assessment, solved, bent, unit, onBent, onSize, onScale }: Pr
   }, [layout]);
   const onHold = useCallback((isHeld: boolean) => {
     const now = current.current;
-    setHeld(isHeld && now ? { sheet: now.sheet, placed: now.placed } : undefined);
+    setHeld(isHeld && now ? { sheet: now.sheet, placed: now.placed, legend: now.legend } : undefined);
   }, []);
   const scale = layout ? scaleText(layout.sheet.scale) : '';
   useEffect(() => {

@@ -2,13 +2,13 @@ import { useMemo, type KeyboardEvent } from 'react';
 import type { Assessment } from '../../../core/design/assessment.ts';
 import { effortText } from '../../text/amountText.ts';
 import { percent, type LengthUnit } from '../../text/numbers.ts';
-import { effortHead, MARKED, MOVED, SCRUBBER_LABEL, signedAmount, stateText } from '../../text/solvedDrawingText.ts';
-import { letteringWidth } from '../lettering.ts';
+import { effortHead, MOVED, SCRUBBER_LABEL, signedAmount, stateText } from '../../text/solvedDrawingText.ts';
 import { useWidth } from '../useWidth.ts';
 import { amountScale } from './amountScale.ts';
 import type { Reading } from './reading.ts';
 import { scrubbed } from './scrubKeys.ts';
-import type { Marked, Travelled } from './travelled.ts';
+import { markWords } from './markWords.ts';
+import type { Travelled } from './travelled.ts';
 
 interface Props {
   readonly a: Assessment;
@@ -31,7 +31,7 @@ export function SolvedScrubber({ a, travelled, amount, reading, unit, onAmount, 
     [travelled, width, measure, unit],
   );
   const x = scale.x(amount);
-  const isPulling = reading.effort * (amount < 0 ? -1 : 1) < -1e-9;
+  const isPulling = reading.effort < 0;
   const standing = travelled.marks.find((mark) => Math.abs(mark.amount - amount) < 1e-6 * travelled.to);
   const press = (event: KeyboardEvent) => {
     if (event.altKey || event.ctrlKey || event.metaKey) return;
@@ -54,7 +54,7 @@ export function SolvedScrubber({ a, travelled, amount, reading, unit, onAmount, 
               {text}
             </text>
           ))}
-          <Marks marks={travelled.marks} at={scale.x} width={width} />
+          <Marks travelled={travelled} at={scale.x} width={width} />
           <path className="travelled" d={`M${scale.x(0).toFixed(1)} 12H${x.toFixed(1)}`} />
           <path className="Ia" d={`M${x.toFixed(1)} 12l-6.5-10h13Z`} />
         </svg>
@@ -91,36 +91,29 @@ export function SolvedScrubber({ a, travelled, amount, reading, unit, onAmount, 
 
 /** Full ball: it rests there; open ball: balanced; upright stroke: the effort turns round. Words while they have room. */
 function Marks({
-  marks,
+  travelled,
   at,
   width,
 }: {
-  readonly marks: readonly Marked[];
+  readonly travelled: Travelled;
   readonly at: (amount: number) => number;
   readonly width: number;
 }) {
-  let free = 0;
+  const words = useMemo(() => markWords(travelled, at, width), [travelled, at, width]);
   return (
     <g>
-      {marks.map(({ kind, amount }) => {
+      {travelled.marks.map(({ kind, amount }) => {
         const x = at(amount);
-        const wide = letteringWidth(MARKED[kind].short, 12);
-        const start = Math.min(width - wide, Math.max(0, x - wide / 2));
-        const hasRoom = start >= free;
-        if (hasRoom) free = start + wide + 8;
-        return (
-          <g key={kind}>
-            {kind === 'rest' && <circle className="I" cx={x} cy="12" r="4.2" />}
-            {kind === 'balanced' && <circle className="open" cx={x} cy="12" r="3.8" />}
-            {(kind === 'snap' || kind === 'return') && <path className="W" d={`M${x.toFixed(1)} 5v14`} />}
-            {hasRoom && (
-              <text className="s12 t2" x={start} y="52">
-                {MARKED[kind].short}
-              </text>
-            )}
-          </g>
-        );
+        if (kind === 'rest') return <circle key={kind} className="I" cx={x} cy="12" r="4.2" />;
+        if (kind === 'balanced') return <circle key={kind} className="open" cx={x} cy="12" r="3.8" />;
+        return <path key={kind} className="W" d={`M${x.toFixed(1)} 5v14`} />;
       })}
+      {travelled.wanted < travelled.to && <path className="Wa" d={`M${at(travelled.wanted).toFixed(1)} 12v15`} />}
+      {words.map(({ text, x, isWanted }) => (
+        <text key={text} className={isWanted ? 's12 ta' : 's12 t2'} x={x} y="52">
+          {text}
+        </text>
+      ))}
     </g>
   );
 }

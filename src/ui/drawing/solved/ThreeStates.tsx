@@ -40,7 +40,7 @@ export const ThreeStates = memo(function ThreeStates({ layout, width, unit }: Pr
   const each = sheet.small ? width : Math.floor((width - GAP * 2) / 3);
   const nominal = sheet.pxPerMm / sheet.scale;
   const fits = (scale: number) =>
-    (swept.right - swept.left) * scale * nominal <= each - 8 && (swept.top - swept.bottom) * scale * nominal <= TALLEST;
+    (swept.right - swept.left) * scale * nominal <= each - 4 && (swept.top - swept.bottom) * scale * nominal <= TALLEST;
   const scale = SCALES.find((one) => one <= 2 && fits(one)) ?? SCALES.at(-1)!;
   const back = travelled.marks.find(({ kind }) => kind === 'return')?.effort;
   const { modulus } = a.effort;

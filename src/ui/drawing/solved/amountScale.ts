@@ -15,7 +15,7 @@ export interface AmountScale {
 }
 
 /** Room for a figure, and for a tick [px]. */
-const FIGURE = 34;
+const FIGURE = 46;
 const TICK = 4;
 const STEPS: Readonly<Record<Measure, readonly number[]>> = {
   turn: [0.5, 1, 2, 5, 10, 15, 30, 45, 90, 180, 360],

@@ -1,13 +1,13 @@
 import type { Point } from '../../../core/geometry/outline.ts';
 import type { ClearPaper } from '../clearPaper.ts';
 import type { Size } from '../furniture.ts';
-import { grown, type Box } from '../lettering.ts';
+import { grown, overlap, type Box } from '../lettering.ts';
 import { FRAME } from '../sheet.ts';
 
-/** Something that stands beside the joint: its size, and the side of the sheet where it would rather be. */
+/** Something that stands beside the joint: its size, and the side or the place that it would rather be near. */
 export interface Block extends Size {
   readonly key: string;
-  readonly side: 'left' | 'right';
+  readonly by: 'left' | 'right' | Point;
 }
 
 export interface PlacedBlocks {
@@ -17,11 +17,11 @@ export interface PlacedBlocks {
 
 const STEP = 8;
 const CLEARANCE = 9;
-const FROM_EDGE = 12;
+const FROM_EDGE = 10;
 
 /**
- * Finds clear paper for one block after another, from the head of the sheet down on the side each prefers. What finds
- * none makes the sheet higher, and so what comes after it finds room beside it.
+ * Finds clear paper for one block after another, as near as can be to where each would rather be. What finds none makes
+ * the sheet higher, and what comes after it finds room beside it.
  */
 export function placeBlocks(
   paper: ClearPaper,
@@ -30,37 +30,41 @@ export function placeBlocks(
   top: number,
   bottom: number,
 ): PlacedBlocks {
+  const isClear = paper.asItIs();
+  const kept: Box[] = [];
   const at: Record<string, Point> = {};
   let head = top;
   for (const block of blocks) {
-    let box = clearPlace(paper, block, width, head, bottom);
+    const free = (box: Box) =>
+      isClear(grown(box, CLEARANCE)) && !kept.some((other) => overlap(grown(box, CLEARANCE), other));
+    let box = clearPlace(free, block, width, head, bottom);
     if (!box) {
-      const higher = Math.ceil(head - block.height - 2 * CLEARANCE);
-      box = clearPlace(paper, block, width, higher, bottom) ?? {
-        ...block,
-        x: FRAME + FROM_EDGE,
-        y: higher + FROM_EDGE,
-      };
-      head = Math.min(head, higher);
+      head = Math.ceil(head - block.height - 2 * CLEARANCE);
+      const corner = { x: FRAME + FROM_EDGE, y: head + FROM_EDGE };
+      box = clearPlace(free, block, width, head, bottom) ?? { ...corner, width: block.width, height: block.height };
     }
-    paper.inkBox(grown(box, 4));
+    kept.push(box);
     at[block.key] = { x: box.x, y: box.y };
   }
   return { at, top: head };
 }
 
-function clearPlace(paper: ClearPaper, block: Block, width: number, top: number, bottom: number): Box | undefined {
-  const isClear = paper.asItIs();
-  const [first, last] = [FRAME + FROM_EDGE, width - FROM_EDGE - block.width];
-  if (last < first) return undefined;
-  const columns = Array.from({ length: Math.floor((last - first) / STEP) + 1 }, (_, i) =>
-    block.side === 'left' ? first + i * STEP : last - i * STEP,
-  );
-  for (let y = top + FROM_EDGE; y + block.height <= bottom - FROM_EDGE; y += STEP) {
-    for (const x of columns) {
-      const box = { x, y, width: block.width, height: block.height };
-      if (isClear(grown(box, CLEARANCE))) return box;
+function clearPlace(
+  isFree: (box: Box) => boolean,
+  { width: wide, height, by }: Block,
+  width: number,
+  top: number,
+  bottom: number,
+): Box | undefined {
+  const [first, last] = [FRAME + FROM_EDGE, width - FROM_EDGE - wide];
+  const aim = typeof by === 'string' ? { x: by === 'left' ? 0 : width, y: top } : by;
+  const cost = ({ x, y }: Box) => Math.hypot(x + wide / 2 - aim.x, y + height / 2 - aim.y);
+  let best: Box | undefined;
+  for (let y = top + FROM_EDGE; y + height <= bottom - FROM_EDGE; y += STEP) {
+    for (let x = last; x >= first; x -= STEP) {
+      const box = { x, y, width: wide, height };
+      if ((!best || cost(box) < cost(best)) && isFree(box)) best = box;
     }
   }
-  return undefined;
+  return best;
 }

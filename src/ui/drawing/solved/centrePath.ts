@@ -1,5 +1,8 @@
 import type { Point } from '../../../core/geometry/outline.ts';
 import type { Mm } from '../../../core/units.ts';
+import { CENTRE_PATH } from '../../text/solvedDrawingText.ts';
+import { letteringWidth } from '../lettering.ts';
+import { scaleText } from '../sheet.ts';
 import type { Scene } from './scene.ts';
 import { looksAt } from './swept.ts';
 import { stateAt } from './state.ts';
@@ -40,6 +43,11 @@ export function centrePathOf(scene: Scene, travelled: Travelled, pxPerMm: number
   const most = Math.max(...points.map(({ x, y }) => Math.hypot(x, y)));
   const scale = SCALES.find((times) => most * times * pxPerMm <= CIRCLE - 6);
   return most > STILL && scale !== undefined ? { pad: driven.at, centre, scale, points, most } : undefined;
+}
+
+/** How wide the circle is with the words under it [px]. */
+export function captionedWidth({ scale }: CentrePath): number {
+  return Math.max(2 * CIRCLE, letteringWidth(`${CENTRE_PATH}, ${scaleText(scale)}`, 12)) + 8;
 }
 
 /** How far off the centre is in a state [mm]. */

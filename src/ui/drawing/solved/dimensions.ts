@@ -3,8 +3,8 @@ import type { Dimension } from '../../../core/flexures/network.ts';
 import { sideOf } from '../../../core/geometry/band.ts';
 import type { Bounds } from '../../../core/geometry/flatten.ts';
 import type { Point } from '../../../core/geometry/outline.ts';
-import { distance, from, unit } from '../../../core/geometry/vector.ts';
-import { dimensionFigure } from '../../text/solvedDrawingText.ts';
+import { along, distance, from, unit } from '../../../core/geometry/vector.ts';
+import { dimensionFigure, namedFigure } from '../../text/solvedDrawingText.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
 import { labelBox, letteringWidth, type Label } from '../lettering.ts';
 import { measured, NO_MARKS, together, type Marks } from '../marks.ts';
@@ -57,7 +57,8 @@ function placeOne(drawing: Drawing, dimension: Dimension, isMain: boolean): Dime
       return thicknessOf(drawing, dimension, isMain);
     case 'angle':
       return angleOf(drawing, dimension);
-    default:
+    case 'diameter':
+    case 'radius':
       return roundOf(drawing, dimension, isMain);
   }
 }
@@ -77,12 +78,20 @@ function distanceOf({ scene, sheet, room, unit: lengths }: Drawing, dimension: O
   const side = leftOnSheet(a, b);
   const out = dimension.off < 0 ? { x: -side.x, y: -side.y } : side;
   const text = dimensionFigure(scene.a, dimension, drawn, lengths);
-  const placed = placeDistance(room, a, b, out, text, reachOf(sheet, isHeld));
-  if (!placed) return undefined;
   const way = unit(from(a, b));
   const grows = (scene.a.sizes[dimension.parameter] ?? drawn) / drawn / sheet.pxPerMm;
-  const grip = { parameter: dimension.parameter, at: placed.end, perPx: { x: way.x * grows, y: way.y * grows } };
-  return { marks: placed.marks, grips: isHeld ? [grip] : [] };
+  const held = (at: Point): readonly Grip[] =>
+    isHeld ? [{ parameter: dimension.parameter, at, perPx: { x: way.x * grows, y: way.y * grows } }] : [];
+  const reach = reachOf(sheet, isHeld);
+  const line = placeDistance(room, a, b, out, text, reach);
+  if (line) return { marks: line.marks, grips: held(line.end) };
+  if (sheet.small) return undefined;
+  // Where a line would stand too far off, a leader names what it measures instead.
+  const tips = [0.35, 0.65, 0.2, 0.8].flatMap((share) =>
+    [out, { x: -out.x, y: -out.y }].map((square) => ({ tip: along(a, from(a, b), share), out: square })),
+  );
+  const named = placeLeader(room, tips, namedFigure(scene.a, dimension.parameter, text), reach);
+  return named && { marks: named.marks, grips: held(named.elbow) };
 }
 
 /** Places along a member from which its thickness may be pointed at, the proposed one first. */

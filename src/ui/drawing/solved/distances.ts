@@ -16,7 +16,7 @@ const GAP = 4;
 const OVERRUN = 6;
 /** Dimension lines are tried so far off what they measure [px]. */
 const NEAREST = 22;
-const FURTHEST = 330;
+const FURTHEST = 150;
 const STEP = 8;
 /** The side that the family proposes is worth so much distance [px]. */
 const OWN_SIDE = 70;

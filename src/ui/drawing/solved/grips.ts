@@ -17,7 +17,7 @@ export function gripsOf({ scene, grips, unit }: Pick<SolvedLayout, 'scene' | 'gr
     return {
       ...(isCount ? sliderOfSize(scene.a, family, parameter, 3, 1) : sliderOfSize(scene.a, family, parameter, 5, 0.5)),
       parameter,
-      label: sizeName(parameter),
+      label: sizeName(scene.a, parameter),
       at,
       perPx,
       cursor: isLevel ? 'ew-resize' : isUpright ? 'ns-resize' : slant,

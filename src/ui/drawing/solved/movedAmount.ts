@@ -64,7 +64,7 @@ function travelMarks(scene: Scene, sheet: Sheet, state: StateNow, direction: 'x'
   const x = a.x + 30;
   return {
     ...NOTHING,
-    marks: uprightDimension(a.y, b.y, x, a.x + 4, words(text, x + 7, (a.y + b.y) / 2 + 4, 'start')),
+    marks: uprightDimension(a.y, b.y, x, a.x + 4, words(text, x - 6, Math.min(a.y, b.y) - 8, 'start')),
   };
 }
 
@@ -102,9 +102,12 @@ function turnMarks(scene: Scene, sheet: Sheet, state: StateNow, unit: LengthUnit
   const [tip, behind] = [arc.at(-1)!, arc.at(-3)!];
   const text = signedAmount(state.amount, 'turn', unit);
   const side = tip.x >= arc[0]!.x ? 1 : -1;
-  const middle = arc[16]!;
+  const inside = onSheet(sheet, {
+    x: now.x + 0.42 * far * Math.cos(heading + turn / 2),
+    y: now.y + 0.42 * far * Math.sin(heading + turn / 2),
+  });
   const label = isRound
-    ? words(text, middle.x, middle.y - 6, 'middle')
+    ? words(text, inside.x, inside.y + 4, 'middle')
     : words(text, tip.x + side * 8, tip.y - 4, side > 0 ? 'start' : 'end');
   const head = { ...tip, turn: (Math.atan2(tip.y - behind.y, tip.x - behind.x) * 180) / Math.PI };
   return { rest, moved, marks: { ...NO_MARKS, lines: through(arc), arrows: [head], labels: [label] } };

@@ -2,12 +2,14 @@ import { sideOf } from '../../../core/geometry/band.ts';
 import type { Mm } from '../../../core/units.ts';
 import { runsPath } from '../paths.ts';
 import { FINEST, onSheet, through, type Sheet } from '../sheet.ts';
+import { carriedOn, runsOf } from './runs.ts';
 import type { Scene } from './scene.ts';
-import { refined, type FineShape } from './strainField.ts';
+import type { FineShape } from './strainField.ts';
 
 /** A member as printed: its lines where they can be told apart, the whole of it where they cannot. */
 export interface PrintedMember {
   readonly id: string;
+  readonly plane: number;
   /** Middles of the lines, to be drawn one line wide. */
   readonly beads: string;
   /** The whole member, closed: filled where its lines are too fine, hatched where it is thicker than they fill. */
@@ -26,21 +28,19 @@ const MOST_LINES = 12;
 
 export function printedMembers(scene: Scene, sheet: Sheet): readonly PrintedMember[] {
   const { lineWidth, lying } = scene.a.joint.profile;
-  return scene.members.flatMap((member, i): readonly PrintedMember[] => {
-    const sampled = scene.rest.shapes[i];
-    if (!member.isSeen || !sampled) return [];
-    const shape = refined(sampled, PIECE / sheet.pxPerMm);
+  return runsOf(scene, PIECE / sheet.pxPerMm).map(({ id, plane, shape, roots }): PrintedMember => {
     const offs = lying === 'flat' && lineWidth * sheet.pxPerMm >= FINEST ? linesOf(shape, lineWidth) : undefined;
-    return [
-      {
-        id: member.id,
-        beads: offs?.lines.map((off) => offset(shape, off, sheet)).join('') ?? '',
-        whole: runsPath(sheet, [[...side(shape, 0.5), ...side(shape, -0.5).toReversed()]], true),
-        fill: offs === undefined ? 'bead' : offs.isFilled ? 'none' : 'hatch',
-        edges: runsPath(sheet, [side(shape, 0.5), side(shape, -0.5)]),
-        middle: runsPath(sheet, [side(shape, 0)]),
-      },
-    ];
+    // The lines round a thick member run on into its pads, which have none across its end.
+    const laid = offs?.isFilled === false ? carriedOn(shape, roots, 1.5 * lineWidth) : shape;
+    return {
+      id,
+      plane,
+      beads: offs?.lines.map((off) => offset(laid, off, sheet)).join('') ?? '',
+      whole: runsPath(sheet, [[...side(laid, 0.5), ...side(laid, -0.5).toReversed()]], true),
+      fill: offs === undefined ? 'bead' : offs.isFilled ? 'none' : 'hatch',
+      edges: runsPath(sheet, [side(shape, 0.5), side(shape, -0.5)]),
+      middle: runsPath(sheet, [side(shape, 0)]),
+    };
   });
 }
 

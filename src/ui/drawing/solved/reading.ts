@@ -13,7 +13,7 @@ export function isStrainInPlane(a: Assessment): boolean {
   return Math.max(within, atRoots * a.strain.rootFactor) >= SEEN * a.strain.peak;
 }
 
-/** What is felt in a state: strain of the skin, roots included, and effort [N·mm] or [N], below 0 where it pulls itself on. */
+/** What is felt in a state: strain of the skin, roots included, and effort against the movement [N·mm] or [N], below 0 where it pulls itself on. */
 export interface Reading {
   readonly strain: number;
   readonly effort: number;

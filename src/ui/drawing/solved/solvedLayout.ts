@@ -8,7 +8,7 @@ import { legendPlan, type LegendPlan } from '../legendPlan.ts';
 import type { Marks } from '../marks.ts';
 import { FRAME, onSheet, SCALES, type Sheet } from '../sheet.ts';
 import { placeBlocks, type Block } from './blocks.ts';
-import { centrePathOf, CIRCLE, type CentrePath } from './centrePath.ts';
+import { captionedWidth, centrePathOf, CIRCLE, type CentrePath } from './centrePath.ts';
 import { placeDimensions, type Grip } from './dimensions.ts';
 import { movedRoom } from './movedAmount.ts';
 import { nearestUpTo } from './nearest.ts';
@@ -37,7 +37,7 @@ export interface SolvedLayout {
 export type Placed = { readonly legend: Point } & Readonly<Partial<Record<'centre' | 'planes' | 'near', Point>>>;
 
 /** What is kept while a handle is dragged. */
-export type HeldSheet = Pick<SolvedLayout, 'sheet' | 'placed'>;
+export type HeldSheet = Pick<SolvedLayout, 'sheet' | 'placed' | 'legend'>;
 
 /** Up to this height a drawing fits a screen with its scrubber above it [px]. */
 const TALLEST = 600;
@@ -103,19 +103,23 @@ function layOutAt(
   const far = onSheet(blank, { x: swept.right, y: swept.bottom });
   const reach = { left: corner.x, right: far.x, top: corner.y, bottom: far.y };
   const room = inkedRoom(scene, travelled, blank, reach);
-  for (const box of movedRoom(scene, travelled, blank, unit)) taken(room, box);
+  const moved = movedRoom(scene, travelled, blank, unit);
+  for (const box of moved) taken(room, box);
   const { marks, grips } = placeDimensions({ scene, sheet: blank, room, unit, swept: reach });
 
   const limit = (kind: 'repeated' | 'yield') => allowableNamed(scene.a.allowables, kind).limit;
-  const legend = legendPlan(limit('repeated'), limit('yield'), blank.small);
+  const legendFor = (small: boolean) => legendPlan(limit('repeated'), limit('yield'), small);
+  const legends = blank.small ? [legendFor(true)] : [legendFor(false), headed(legendFor(true))];
   const nominal = blank.pxPerMm / blank.scale;
   const centre = centrePathOf(scene, travelled, nominal);
   const planes = blank.small ? undefined : planesOf(scene, nominal, blank.scale);
+  const near = nearestUpTo(scene, Math.max(-travelled.from, travelled.to));
   const blocks: readonly Block[] = [
-    { key: 'legend', side: 'right', width: legend.width, height: legend.height },
-    ...(centre ? [{ key: 'centre', side: 'right', width: 2 * CIRCLE + 20, height: 2 * CIRCLE + 26 } as const] : []),
+    ...(centre
+      ? [{ key: 'centre', by: 'right', width: captionedWidth(centre), height: 2 * CIRCLE + 26 } as const]
+      : []),
     ...(planes ? [planesBlock(planes, nominal)] : []),
-    ...(nearestAnywhere(scene, travelled) ? [{ key: 'near', side: 'left', width: 130, height: 32 } as const] : []),
+    ...(near ? [{ key: 'near', by: onSheet(blank, near.a.at), width: 130, height: 32 } as const] : []),
   ];
   const boxes = [
     ...marks.labels.map(labelBox),
@@ -123,23 +127,52 @@ function layOutAt(
   ];
   const top = Math.floor(Math.min(reach.top - 14, ...boxes.map(({ y }) => y - 10)));
   const bottom = Math.ceil(Math.max(reach.bottom + 14, ...boxes.map(({ y, height }) => y + height + 8)));
-  const fitted = held ?? placeOn(room, blocks, blank, top, bottom);
-  return { scene, travelled, unit, sheet: fitted.sheet, placed: fitted.placed, marks, grips, legend, centre, planes };
+  const common = { scene, travelled, unit, marks, grips, centre, planes };
+  if (held)
+    return { ...common, sheet: held.sheet, placed: held.placed, legend: legends.find(isLike(held)) ?? legends[0]! };
+  return { ...common, ...placeOn(room, legends, blocks, blank, top, bottom) };
 }
 
-function placeOn(room: Room, blocks: readonly Block[], blank: Sheet, top: number, bottom: number): HeldSheet {
-  const { at, top: head } = placeBlocks(room.paper, blocks, blank.width, top, bottom);
-  const { legend = { x: FRAME, y: head } } = at;
-  return { placed: { ...at, legend }, sheet: { ...blank, top: head, bottom: bottom + FRAME + 18 } };
+/** The legend that was there before. */
+const isLike =
+  ({ legend }: HeldSheet) =>
+  (plan: LegendPlan) =>
+    plan.height === legend.height;
+
+/** Furniture on the sheet: with the legend in full unless the sheet would have to grow for it. */
+function placeOn(
+  room: Room,
+  legends: readonly LegendPlan[],
+  blocks: readonly Block[],
+  blank: Sheet,
+  top: number,
+  bottom: number,
+): Pick<SolvedLayout, 'sheet' | 'placed' | 'legend'> {
+  const tried = legends.map((legend) => {
+    const all: readonly Block[] = [{ key: 'legend', by: { x: blank.width, y: top }, ...sizeOf(legend) }, ...blocks];
+    return { legend, ...placeBlocks(room.paper, all, blank.width, top, bottom) };
+  });
+  const [full, brief = full] = tried;
+  if (!full || !brief) throw new RangeError('a sheet has a legend');
+  const { at, top: head, legend } = full.top - brief.top < -GROWTH ? brief : full;
+  const { legend: corner = { x: FRAME, y: head } } = at;
+  return { legend, placed: { ...at, legend: corner }, sheet: { ...blank, top: head, bottom: bottom + FRAME + 18 } };
 }
+
+/** The small legend with its heading, where it stands alone on a wide sheet. */
+function headed(plan: LegendPlan): LegendPlan {
+  return { ...plan, heading: 'strain at the skin', bar: { ...plan.bar, y: plan.bar.y + 14 }, height: plan.height + 14 };
+}
+
+const sizeOf = ({ width, height }: LegendPlan) => ({ width, height });
+
+/** The sheet may grow by so much for a legend in full [px]. */
+const GROWTH = 40;
 
 function planesBlock({ scale, total, top, bottom }: Planes, nominal: number): Block {
-  const width = Math.max(118, total * scale * nominal + 20);
-  return { key: 'planes', side: 'right', width, height: (top - bottom) * scale * nominal + 54 };
+  const width = Math.max(128, total * scale * nominal + 20);
+  return { key: 'planes', by: 'left', width, height: (top - bottom) * scale * nominal + 70 };
 }
-
-const nearestAnywhere = (scene: Scene, { from, to }: Travelled) =>
-  nearestUpTo(scene, Math.max(-from, to)) !== undefined;
 
 /** The joint and everything it sweeps through up to the wanted amount, inked in. */
 function inkedRoom(scene: Scene, { from, wanted }: Travelled, sheet: Sheet, reach: Bounds): Room {
