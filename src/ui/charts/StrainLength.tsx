@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
-import { AIDS, countName, FIGURES, HOW_TO_READ, lengthReading } from '../text/chartText.ts';
+import { AIDS, BY_FORM, countName, FIGURES, HOW_TO_READ, lengthReading } from '../text/chartText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { Caption } from './Caption.tsx';
 import { Crosshair } from './Crosshair.tsx';
@@ -24,7 +24,7 @@ interface StrainLengthProps {
 }
 
 /** Room at the right for “6 layers”. */
-const ENDS = 48;
+const ENDS = 54;
 
 /** Fig. 3: why longer bends live longer. The joint's point can be dragged along its curve, and up or down to another. */
 export function StrainLength({ assessment: a, unit, domain, sizing }: StrainLengthProps) {
@@ -56,7 +56,7 @@ export function StrainLength({ assessment: a, unit, domain, sizing }: StrainLeng
     <figure className="chart">
       <Caption
         {...FIGURES.length}
-        aid={domain.byForm ? AIDS.byForm : AIDS.length(a.section.countOf)}
+        aid={AIDS.length(a.section.countOf)}
         reading={reading.active || drags.dragging ? text : undefined}
       />
       <Surface
@@ -83,6 +83,7 @@ export function StrainLength({ assessment: a, unit, domain, sizing }: StrainLeng
           </>
         )}
       </Surface>
+      {domain.byForm && <p className="chart-note">{BY_FORM}</p>}
       <LengthTable {...{ a, unit, domain, curves }} />
     </figure>
   );

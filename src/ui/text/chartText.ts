@@ -19,7 +19,6 @@ export const FIGURES = {
 export const AIDS = {
   life: (of: CountOf) => `dots: ${of === 'lines' ? 'lines across' : 'layers'}; shade: 10 to 90 in 100`,
   length: (of: CountOf) => `one curve a ${ONE[of]} count`,
-  byForm: 'dashed: by simple formula, through the solved point',
   effort: (measure: Measure) => (measure === 'turn' ? 'turning effort on the pad' : 'push on the tip'),
 } as const;
 
@@ -48,6 +47,8 @@ export const LIMIT_WORDS: Readonly<Record<AllowableName | 'first flex', string>>
   'first flex': 'first flex breaks',
 };
 
+/** Of a figure whose curves a formula carries on from what was solved. */
+export const BY_FORM = 'Dashed: by simple formula, through the solved point.';
 export const OFF_THE_CHART = 'off the chart';
 export const BEYOND_THE_DATA = 'beyond the data';
 export const ONE_PRINT_RUN = 'one print run';

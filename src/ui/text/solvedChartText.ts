@@ -2,8 +2,8 @@
 import type { Direction } from '../../core/beam/spatialStiffness.ts';
 import type { Mm } from '../../core/units.ts';
 import { amountText, EFFORT_UNIT, effortText, type Measure } from './amountText.ts';
-import { effortFigure, inWords, length, lengthFigure, NO_BREAK, share, unitAfter, type LengthUnit } from './numbers.ts';
-import { figure, type Said } from './said.ts';
+import { effortFigure, grouped, inWords, length, lengthFigure, NO_BREAK, share, type LengthUnit } from './numbers.ts';
+import { figure, listed, type Said } from './said.ts';
 import type { ProvenanceKind } from '../../core/material/types.ts';
 
 export const SOLVED_NAMES = {
@@ -19,8 +19,7 @@ export const SOLVED_AIDS = {
   marked: 'ball in a cup: it rests there',
   energy: 'hollows are rests',
   sideBySide: 'strain does not change',
-  compass: (radius: Mm, unit: LengthUnit) =>
-    `mm under 1${NO_BREAK}N, turned ${length(radius, unit, 1)} from its middle`,
+  compass: (radius: Mm, unit: LengthUnit) => `mm under 1${NO_BREAK}N, turns at ${length(radius, unit, 1)}`,
   room: 'least clear distance',
 } as const;
 
@@ -158,9 +157,8 @@ export function stiffnessText(stiffness: number, direction: Direction): string {
 
 function threeFigures(value: number): string {
   if (value === 0) return '0';
-  return value >= 1000
-    ? `${Math.round(value / 10 ** (Math.floor(Math.log10(value)) - 2)) * 10 ** (Math.floor(Math.log10(value)) - 2)}`
-    : String(Number(value.toPrecision(3)));
+  const shown = Number(value.toPrecision(3));
+  return shown >= 1000 ? grouped(shown) : String(shown);
 }
 
 export function compassReading(direction: Direction, give: number, stiffness: number): string {
@@ -175,23 +173,26 @@ interface SoftAndStiff {
   readonly apart: number;
 }
 
-/** “Soft in turn in the plane (4.0 mm), stiff in along x (1.1 mm): 3.6 times as far; …”. */
+/** “Softest: turn in the plane, 4.0 mm. Stiffest: along x, 1.1 mm, 3.6 times less. …”. */
 export function softStiffSaid({ soft, stiff, ratio, apart }: SoftAndStiff, mark: ProvenanceKind): Said {
-  const named = (one: SoftAndStiff['soft']) => `${directionText(one.direction)} (${giveText(one.give)})`;
+  const named = (one: SoftAndStiff['soft']) => `${directionText(one.direction)}, ${giveText(one.give)}`;
   if (!Number.isFinite(ratio)) return [`It gives freely: ${directionText(soft.direction)}. Stiffest: ${named(stiff)}.`];
+  const next = apart < 1.05 ? 'The next softest gives as much.' : `The next softest gives ${times(apart)} times less.`;
   return [
-    `Softest: ${named(soft)}. Stiffest: ${named(stiff)}. That is `,
+    `Softest: ${named(soft)}. Stiffest: ${named(stiff)}, `,
     figure(`${times(ratio)} times`, mark),
-    ` as far; the next softest gives ${apart < 1.05 ? 'as far as the softest' : `${times(apart)} times less far`}.`,
+    ` less. ${next}`,
   ];
 }
 
 function times(ratio: number): string {
-  return ratio >= 100 ? String(Number(ratio.toPrecision(2))) : String(Number(ratio.toPrecision(2)));
+  const shown = Number(ratio.toPrecision(2));
+  return shown >= 1000 ? grouped(shown) : String(shown);
 }
 
 export const TWIST_NOTE =
-  'Small movements from rest. Twist as of a plain rectangle; that ends cannot warp is left out, so short strips are stiffer than this.';
+  'Small movements; twist as of a plain rectangle free at its ends, so short strips are stiffer.';
+export const STILL_SOLVING = 'More figures come with the solver’s answer.';
 export const NO_COMPASS =
   'Six stiffnesses are not given: its strips twist, and stand in the reckoning as hinges with a spring.';
 export const NO_LENGTHS =
@@ -210,15 +211,11 @@ export function oneLine(width: Mm, unit: LengthUnit): string {
 
 export const TOUCHES = 'touches';
 
-export function roomNote(
-  least: { readonly amount: number; readonly gap: Mm },
-  measure: Measure,
-  unit: LengthUnit,
-): string {
-  const at = signedAmount(least.amount, measure, unit);
-  return least.gap > 0
-    ? `Never less than ${length(least.gap, unit)} apart on the whole way.`
-    : `It touches, the worst of it at ${at}; what happens from there on is not followed.`;
+/** Said of the whole way: how near it comes, or from where on it touches, nearest first. */
+export function roomNote(least: Mm, touchesPast: readonly number[], measure: Measure, unit: LengthUnit): string {
+  if (touchesPast.length === 0) return `Never less than ${length(least, unit)} apart on the whole way.`;
+  const from = listed(touchesPast.map((amount) => signedAmount(amount, measure, unit)));
+  return `It touches past ${from}; what it pushes back there is not known.`;
 }
 
 /** How far off the simple formula is at the wanted amount. */
@@ -236,7 +233,7 @@ function sentenceCase(text: string): string {
 
 export const EFFORT_NOTE = 'Followed state by state; shaded: low to high modulus.';
 export const ENERGY_NOTE = 'Kept in what bends, for the usual modulus, as if nothing stayed bent.';
-export const RISE_NOTE = 'One more adds as much again.';
+export const RISE_NOTE = 'Efforts add up.';
 
 export const solvedTables = {
   effort: 'Effort by movement; the wanted movement first, then what is marked on the way',
@@ -259,7 +256,3 @@ export const solvedTables = {
   roomHeads: ['at', 'apart'],
   within: (kept: boolean) => (kept ? 'within' : 'over'),
 } as const;
-
-export function inUnit(unit: LengthUnit): string {
-  return unitAfter(unit).trim();
-}

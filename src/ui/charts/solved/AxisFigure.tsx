@@ -11,22 +11,38 @@ interface AxisFigureProps {
   readonly name: string;
   readonly aid: string;
   readonly how: string;
+  /** What can be read across. */
   readonly x: Span;
+  /** What the paper shows across, where that is more. */
+  readonly paper?: Span;
   readonly y: Span;
   /** What keys and what a pointer read to, on the axis across. */
   readonly grid: { readonly step: number; readonly fine: number };
   /** Where the reading begins. */
   readonly start: number;
   readonly read: (at: number) => { readonly text: string; readonly height?: number };
-  readonly plot: (frame: Frame, narrow: boolean) => ReactNode;
+  readonly renderPlot: (frame: Frame, narrow: boolean) => ReactNode;
   /** Note and table under the paper. */
   readonly children: ReactNode;
 }
 
 /** A figure with one reading along its axis across. */
-export function AxisFigure({ number, name, aid, how, x, y, grid, start, read, plot, children }: AxisFigureProps) {
+export function AxisFigure({
+  number,
+  name,
+  aid,
+  how,
+  x,
+  paper = x,
+  y,
+  grid,
+  start,
+  read,
+  renderPlot,
+  children,
+}: AxisFigureProps) {
   const [svg, size] = useSize<SVGSVGElement>();
-  const [[left, right], [low, high]] = [x, y];
+  const [[left, right], [low, high]] = [paper, y];
   const frame = useMemo(
     () => size && frameOf(size, { span: [left, right], kind: 'linear' }, { span: [low, high], kind: 'linear' }),
     [size, left, right, low, high],
@@ -50,7 +66,7 @@ export function AxisFigure({ number, name, aid, how, x, y, grid, start, read, pl
       <Surface
         svg={svg}
         size={size}
-        spoken={{ label: name, how, min: left, max: right, now, text }}
+        spoken={{ label: name, how, min: x[0], max: x[1], now, text }}
         onPoint={point}
         onLeave={leave}
         onRelease={() => undefined}
@@ -58,7 +74,7 @@ export function AxisFigure({ number, name, aid, how, x, y, grid, start, read, pl
       >
         {frame && (
           <>
-            {plot(frame, isNarrow(size))}
+            {renderPlot(frame, isNarrow(size))}
             {at !== undefined && (
               <Crosshair at={{ x: frame.x(now), y: frame.y(height ?? Number.NaN) }} box={frame.box} />
             )}

@@ -3,16 +3,18 @@ import { Mark } from '../../app/Mark.tsx';
 import type { ReactNode } from 'react';
 
 interface ChartNoteProps {
-  /** Where the figures come from, the weakest of what goes in. */
-  readonly kind?: ProvenanceKind;
-  readonly children: ReactNode;
+  /** What the figures are, and where they come from: the weakest of what goes in. */
+  readonly says: string;
+  readonly kind: ProvenanceKind;
+  readonly children?: ReactNode;
 }
 
 /** One or two lines under a figure; they keep their room, so that nothing moves when they change. */
-export function ChartNote({ kind, children }: ChartNoteProps) {
+export function ChartNote({ says, kind, children }: ChartNoteProps) {
   return (
     <p className="chart-note">
-      {kind !== undefined && <Mark kind={kind} />} {children}
+      {says}
+      <Mark kind={kind} /> {children}
     </p>
   );
 }

@@ -67,7 +67,7 @@ export function CompassOfGive({ number, compass, unit, kind }: CompassOfGiveProp
       >
         {layout && <CompassPlot compass={compass} layout={layout} read={read} />}
       </Surface>
-      <p className="chart-note three">
+      <p className="chart-note four">
         <SaidText said={softStiffSaid(says, kind)} /> {TWIST_NOTE}
       </p>
       <PointTable

@@ -1,6 +1,6 @@
 import { memo } from 'react';
 import { directionText, giveText, stiffnessText } from '../../text/solvedChartText.ts';
-import { figured, needleCorners, type Compass, type CompassLayout, type Needle } from './compass.ts';
+import { atBearing, figured, needleCorners, type Compass, type CompassLayout, type Needle } from './compass.ts';
 
 interface CompassPlotProps {
   readonly compass: Compass;
@@ -19,6 +19,7 @@ export const CompassPlot = memo(function CompassPlot({ compass, layout, read }: 
   // The wanted needle lies over its neighbours.
   const order = needles.toSorted((one, other) => Number(one.isWanted) - Number(other.isWanted));
   const held = read === undefined ? undefined : needles[read];
+  const tip = held && atBearing(held.bearingDeg, far(held.give));
   return (
     <>
       <g transform={`translate(${centre.x} ${centre.y})`}>
@@ -40,14 +41,7 @@ export const CompassPlot = memo(function CompassPlot({ compass, layout, read }: 
             {text}
           </text>
         ))}
-        {held && (
-          <circle
-            className="compass-read"
-            r="8"
-            cx={far(held.give) * Math.sin((held.bearingDeg * Math.PI) / 180)}
-            cy={-far(held.give) * Math.cos((held.bearingDeg * Math.PI) / 180)}
-          />
-        )}
+        {tip && <circle className="compass-read" r="8" cx={tip.x} cy={tip.y} />}
       </g>
       {needles.map((needle) => (
         <NeedleWords key={needle.direction} needle={needle} layout={layout} />
@@ -57,6 +51,8 @@ export const CompassPlot = memo(function CompassPlot({ compass, layout, read }: 
 });
 
 const LINE = 14;
+/** Half the least distance between two columns of words, one above the other [px]. */
+const HALF_APART = 26;
 
 /** The words at a needle's end of the outer ring: one line above and below, three at the sides. */
 function NeedleWords({ needle, layout: { centre, reach, width } }: { needle: Needle; layout: CompassLayout }) {
@@ -78,7 +74,8 @@ function NeedleWords({ needle, layout: { centre, reach, width } }: { needle: Nee
     );
   }
   const right = bearingDeg < 180;
-  const y = centre.y - reach * Math.cos((bearingDeg * Math.PI) / 180) * 0.62 - 10;
+  const above = bearingDeg < 90 || bearingDeg > 270;
+  const y = centre.y + (above ? -1 : 1) * Math.max(reach * 0.31, HALF_APART) - 10;
   return (
     <g className="compass-words" transform={`translate(${right ? width - 2 : 2} ${y})`}>
       {[name, giveText(give), stiffnessText(stiffness, direction)].map((text, i) => (

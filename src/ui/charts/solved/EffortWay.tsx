@@ -1,5 +1,4 @@
 import { useMemo } from 'react';
-import { AIDS } from '../../text/chartText.ts';
 import { amountText } from '../../text/amountText.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
 import {
@@ -11,6 +10,7 @@ import {
   wayReading,
 } from '../../text/solvedChartText.ts';
 import { fromAxis, onAxis } from '../effortCurve.ts';
+import type { Span } from '../frame.ts';
 import { AxisFigure } from './AxisFigure.tsx';
 import { formCurve, formEffort } from './byForm.ts';
 import { ChartNote } from './ChartNote.tsx';
@@ -25,18 +25,20 @@ interface EffortWayProps {
   readonly a: Answered;
   readonly way: Way;
   readonly marks: readonly WayMark[];
+  /** Amounts between which it touches. */
+  readonly touching: readonly Span[];
   /** How far the scrubber holds it, as a share of the wanted amount. */
   readonly bent: number;
   readonly unit: LengthUnit;
 }
 
 /** How hard it pushes back all along the way, and where it rests, snaps and comes back. */
-export function EffortWay({ number, a, way, marks, bent, unit }: EffortWayProps) {
+export function EffortWay({ number, a, way, marks, touching, bent, unit }: EffortWayProps) {
   const { measure } = a.drive;
   const wanted = a.joint.movement.amount;
   const { span, ends } = useMemo(() => wayAmounts(way, measure), [way, measure]);
   const byForm = useMemo(() => formCurve(a, ends), [a, ends]);
-  const level = useMemo(() => effortLevel(a, way), [a, way]);
+  const level = useMemo(() => effortLevel(a, way, marks), [a, way, marks]);
   const read = (at: number) => {
     const state = readWay(way, fromAxis(at, measure));
     const staysBent = Math.abs(state.amount) > a.overBend.atYield;
@@ -48,17 +50,19 @@ export function EffortWay({ number, a, way, marks, bent, unit }: EffortWayProps)
     <AxisFigure
       number={number}
       name={SOLVED_NAMES.effort}
-      aid={marks.length > 1 ? SOLVED_AIDS.marked : AIDS.effort(measure)}
+      aid={marks.length > 1 ? SOLVED_AIDS.marked : SOLVED_AIDS.effort(measure)}
       how={SOLVED_HOW.way}
       x={span}
       y={level.span}
       grid={GRIDS[measure]}
       start={onAxis(bent * wanted, measure)}
       read={read}
-      plot={(frame, narrow) => <EffortWayPlot {...{ a, way, marks, bent, byForm, level, span, frame, narrow, unit }} />}
+      renderPlot={(frame, narrow) => (
+        <EffortWayPlot {...{ a, way, marks, touching, bent, byForm, level, span, frame, narrow, unit }} />
+      )}
     >
-      <ChartNote kind={a.provenance.effort}>
-        {EFFORT_NOTE} {note}
+      <ChartNote says={EFFORT_NOTE} kind={a.provenance.effort}>
+        {note}
       </ChartNote>
       <EffortWayTable {...{ a, way, marks, span, unit }} />
     </AxisFigure>

@@ -3,7 +3,7 @@ import { AXES } from '../../text/chartText.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
 import { Axes, Grid } from '../Axes.tsx';
 import { onAxis } from '../effortCurve.ts';
-import { isInside, type Frame, type Px, type Span } from '../frame.ts';
+import type { Frame, Px, Span } from '../frame.ts';
 import { JointMark } from '../JointMark.tsx';
 import { pathOf, uprightBand } from '../paths.ts';
 import { PlacedLabels } from '../PlacedLabels.tsx';
@@ -14,12 +14,13 @@ import { Jump } from './Jump.tsx';
 import type { WayMark } from './marks.ts';
 import { amountMarks, levelMarks, type Level } from './spans.ts';
 import { Stretches } from './Stretches.tsx';
-import { pullingSpans, readWay, runsOf, staysBentSpans, whole, type Answered, type Way } from './way.ts';
+import { pullingSpans, readWay, runsOf, staysBentSpans, wantedLevels, whole, type Answered, type Way } from './way.ts';
 
 interface EffortWayPlotProps {
   readonly a: Answered;
   readonly way: Way;
   readonly marks: readonly WayMark[];
+  readonly touching: readonly Span[];
   readonly bent: number;
   readonly byForm: readonly FormPoint[];
   readonly level: Level;
@@ -30,7 +31,7 @@ interface EffortWayPlotProps {
 }
 
 export const EffortWayPlot = memo(function EffortWayPlot(props: EffortWayPlotProps) {
-  const { a, way, marks, bent, byForm, level, span, frame, narrow, unit } = props;
+  const { a, way, marks, touching, bent, byForm, level, span, frame, narrow, unit } = props;
   const { box, y } = frame;
   const { measure } = a.drive;
   const id = useId();
@@ -44,13 +45,24 @@ export const EffortWayPlot = memo(function EffortWayPlot(props: EffortWayPlotPro
   const runs = [...runsOf(way.back), ...runsOf(way.forward)];
   const form = byForm.map(({ amount, effort }) => place({ amount, typical: effort }));
   const ticks = { x: amountMarks(span, measure, unit, narrow), y: levelMarks(level) };
-  const { effortAtMost } = a.joint.movement;
   const now = readWay(way, bent * a.joint.movement.amount);
   const at = place(now);
   const shown = marks.length > 1 ? marks : [];
   const placed = shown.map((mark) => ({ ...mark, x: x(mark.amount), y: y(mark.effort) }));
   const zero = y(0);
-  const labels = effortWayLabels({ frame, a, now, at, all: all.map(place), form, marks: placed, unit, narrow, x });
+  const labels = effortWayLabels({
+    frame,
+    a,
+    now,
+    at,
+    all: all.map(place),
+    form,
+    marks: placed,
+    touching,
+    unit,
+    narrow,
+    x,
+  });
   return (
     <>
       <clipPath id={`${id}c`}>
@@ -74,7 +86,10 @@ export const EffortWayPlot = memo(function EffortWayPlot(props: EffortWayPlotPro
       />
       <Stretches
         frame={frame}
-        spans={staysBentSpans(a, way).map(([from, to]): Span => [onAxis(from, measure), onAxis(to, measure)])}
+        spans={[...staysBentSpans(a, way), ...touching].map(([from, to]): Span => [
+          onAxis(from, measure),
+          onAxis(to, measure),
+        ])}
       />
       <path className="chart-zero" d={`M${box.left} ${zero}H${box.right}M${x(0)} ${box.top}V${box.bottom}`} />
       <g clipPath={clip}>
@@ -84,9 +99,13 @@ export const EffortWayPlot = memo(function EffortWayPlot(props: EffortWayPlotPro
           <path key={i} className={holds ? 'chart-median' : 'chart-guided'} d={pathOf(points.map(place))} />
         ))}
       </g>
-      {effortAtMost !== undefined && isInside({ x: box.left, y: y(effortAtMost) }, box) && (
-        <path className="chart-wanted" d={`M${box.left} ${y(effortAtMost)}H${box.right}`} />
-      )}
+      <path
+        className="chart-wanted"
+        clipPath={clip}
+        d={wantedLevels(a)
+          .map((effort) => `M${box.left} ${y(effort)}H${box.right}`)
+          .join('')}
+      />
       {placed.map(
         ({ jump, amount, x: from, y: height }) =>
           jump !== undefined && <Jump key={amount} from={from} to={jump === 'end' ? box.right : x(jump)} y={height} />,

@@ -32,7 +32,7 @@ interface EnergyWayProps {
 export function EnergyWay({ number, a, way, hollows, bent, unit }: EnergyWayProps) {
   const { measure } = a.drive;
   const { span } = useMemo(() => wayAmounts(way, measure), [way, measure]);
-  const level = useMemo(() => energyLevel(way), [way]);
+  const level = useMemo(() => energyLevel(way, hollows), [way, hollows]);
   const read = (at: number) => {
     const { amount, energy } = readWay(way, fromAxis(at, measure));
     return { text: energyReading(amount, energy, measure, unit), height: energy };
@@ -62,9 +62,9 @@ export function EnergyWay({ number, a, way, hollows, bent, unit }: EnergyWayProp
       grid={GRIDS[measure]}
       start={onAxis(bent * a.joint.movement.amount, measure)}
       read={read}
-      plot={(frame, narrow) => <EnergyWayPlot {...{ a, way, hollows, bent, level, span, frame, narrow, unit }} />}
+      renderPlot={(frame, narrow) => <EnergyWayPlot {...{ a, way, hollows, bent, level, span, frame, narrow, unit }} />}
     >
-      <ChartNote kind={a.provenance.effort}>{ENERGY_NOTE}</ChartNote>
+      <ChartNote says={ENERGY_NOTE} kind={a.provenance.effort} />
       <PointTable caption={solvedTables.energy} heads={solvedTables.energyHeads} rows={rows} />
     </AxisFigure>
   );

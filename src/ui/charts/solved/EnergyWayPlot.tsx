@@ -1,4 +1,4 @@
-import { memo } from 'react';
+import { memo, useId } from 'react';
 import { AXES } from '../../text/chartText.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
 import { ENERGY_UNIT, ENERGY_WORDS } from '../../text/solvedChartText.ts';
@@ -34,6 +34,7 @@ export const EnergyWayPlot = memo(function EnergyWayPlot(props: EnergyWayPlotPro
   const { a, way, hollows, bent, level, span, frame, narrow, unit } = props;
   const { box, y } = frame;
   const { measure } = a.drive;
+  const id = useId();
   const place = ({ amount, energy }: { readonly amount: number; readonly energy: number }): Px => ({
     x: frame.x(onAxis(amount, measure)),
     y: y(energy),
@@ -45,10 +46,15 @@ export const EnergyWayPlot = memo(function EnergyWayPlot(props: EnergyWayPlotPro
   return (
     <>
       <Grid frame={frame} {...ticks} />
-      {[...runsOf(way.back), ...runsOf(way.forward)].map(({ holds, points }, i) => (
-        // Runs come anew with each answer and are known by their order on the way.
-        <path key={i} className={holds ? 'chart-median' : 'chart-guided'} d={pathOf(points.map(place))} />
-      ))}
+      <clipPath id={id}>
+        <rect x={box.left} y={box.top} width={box.right - box.left} height={box.bottom - box.top} />
+      </clipPath>
+      <g clipPath={`url(#${id})`}>
+        {[...runsOf(way.back), ...runsOf(way.forward)].map(({ holds, points }, i) => (
+          // Runs come anew with each answer and are known by their order on the way.
+          <path key={i} className={holds ? 'chart-median' : 'chart-guided'} d={pathOf(points.map(place))} />
+        ))}
+      </g>
       {hollows.map(({ hill, rest }) => (
         <ComeBack key={rest.amount} hill={place(hill)} rest={place(rest)} />
       ))}

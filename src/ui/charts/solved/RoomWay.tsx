@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { length, type LengthUnit } from '../../text/numbers.ts';
+import { length, MM_PER_INCH, type LengthUnit } from '../../text/numbers.ts';
 import {
   roomNote,
   roomReading,
@@ -14,7 +14,7 @@ import { fromAxis, onAxis } from '../effortCurve.ts';
 import { PointTable } from '../PointTable.tsx';
 import { AxisFigure } from './AxisFigure.tsx';
 import { ChartNote } from './ChartNote.tsx';
-import { roomAt, type Room } from './room.ts';
+import { roomAt, touchesPast, type Room } from './room.ts';
 import { RoomWayPlot } from './RoomWayPlot.tsx';
 import { amountMarks, GRIDS, levelsOver, wayAmounts } from './spans.ts';
 import type { Answered, Way } from './way.ts';
@@ -34,8 +34,8 @@ export function RoomWay({ number, a, way, room, bent, unit }: RoomWayProps) {
   const { span } = useMemo(() => wayAmounts(way, measure), [way, measure]);
   const level = useMemo(() => {
     const most = Math.max(...room.stretches.flat().map(({ gap }) => gap), 2 * a.joint.profile.lineWidth);
-    return levelsOver(0, most * 1.05);
-  }, [room, a]);
+    return levelsOver(0, most * 1.05, unit === 'mm' ? 1 : MM_PER_INCH);
+  }, [room, a, unit]);
   const read = (at: number) => {
     const amount = fromAxis(at, measure);
     const gap = roomAt(room, amount);
@@ -57,9 +57,9 @@ export function RoomWay({ number, a, way, room, bent, unit }: RoomWayProps) {
       grid={GRIDS[measure]}
       start={onAxis(bent * a.joint.movement.amount, measure)}
       read={read}
-      plot={(frame, narrow) => <RoomWayPlot {...{ a, room, bent, level, span, frame, narrow, unit }} />}
+      renderPlot={(frame, narrow) => <RoomWayPlot {...{ a, room, bent, level, span, frame, narrow, unit }} />}
     >
-      <ChartNote kind="computed">{roomNote(room.least, measure, unit)}</ChartNote>
+      <ChartNote says={roomNote(room.least.gap, touchesPast(room), measure, unit)} kind="computed" />
       <PointTable caption={solvedTables.room} heads={solvedTables.roomHeads} rows={rows} />
     </AxisFigure>
   );

@@ -84,7 +84,16 @@ function labelsOf(
   const { lineWidth } = a.joint.profile;
   const gap = roomAt(room, bent * a.joint.movement.amount);
   const wishes: LabelWish[] = [
-    { key: 'unit', text: 'mm', look: 'quiet', spots: [{ x: box.left + 8, y: box.top + 12, anchor: 'start' }] },
+    {
+      key: 'unit',
+      text: unit === 'mm' ? 'mm' : 'in',
+      look: 'quiet',
+      spots: [
+        { x: box.left + 8, y: box.top + 12, anchor: 'start' },
+        { x: box.left + 8, y: box.top + 30, anchor: 'start' },
+        { x: box.right - 6, y: box.top + 12, anchor: 'end' },
+      ],
+    },
   ];
   if (at && gap !== undefined) {
     const text = gap > 0 ? length(gap, unit) : TOUCHES;

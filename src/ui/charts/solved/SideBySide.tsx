@@ -43,14 +43,15 @@ export function SideBySide({ number, a, side }: SideBySideProps) {
       aid={SOLVED_AIDS.sideBySide}
       how={SOLVED_HOW.sideBySide}
       x={[points[0]?.count ?? 1, last.count]}
+      paper={[0, last.count]}
       y={level.span}
       grid={{ step: 1, fine: 1 }}
       start={now.count}
       read={read}
-      plot={(frame) => <SideBySidePlot {...{ a, side, level, frame }} />}
+      renderPlot={(frame) => <SideBySidePlot {...{ a, side, level, frame }} />}
     >
-      <ChartNote kind={a.provenance.effort}>
-        {RISE_NOTE} {sideNote(keeps, last.count)}
+      <ChartNote says={RISE_NOTE} kind={a.provenance.effort}>
+        {sideNote(keeps, last.count)}
       </ChartNote>
       <PointTable
         caption={solvedTables.sideBySide}

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { Assessment } from '../../../core/design/assessment.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
-import { NO_COMPASS, NO_LENGTHS } from '../../text/solvedChartText.ts';
+import { NO_COMPASS, NO_LENGTHS, STILL_SOLVING } from '../../text/solvedChartText.ts';
 import '../charts.css';
 import type { LifeDomain } from '../domains.ts';
 import { Effort } from '../Effort.tsx';
@@ -66,7 +66,10 @@ export function SolvedCurves({ assessment: a, bent, unit, onSize }: SolvedCurves
           )}
         </WayFigures>
       ) : (
-        <Effort assessment={a} bent={bent} unit={unit} />
+        <>
+          <Effort assessment={a} bent={bent} unit={unit} />
+          <p className="chart-left-out waiting">{STILL_SOLVING}</p>
+        </>
       )}
       {!length && <p className="chart-left-out">{NO_LENGTHS}</p>}
       {isAnswered(a) && !compass && <p className="chart-left-out">{NO_COMPASS}</p>}

@@ -1,11 +1,14 @@
 import { useMemo, type ReactNode } from 'react';
 import type { LengthUnit } from '../../text/numbers.ts';
+import type { Span } from '../frame.ts';
 import { EffortWay } from './EffortWay.tsx';
 import { EnergyWay } from './EnergyWay.tsx';
 import { hollowsOf, marksOf } from './marks.ts';
 import { roomOf } from './room.ts';
 import { RoomWay } from './RoomWay.tsx';
 import { wayOf, type Answered } from './way.ts';
+
+const NOWHERE: readonly Span[] = [];
 
 interface WayFiguresProps {
   readonly a: Answered;
@@ -27,7 +30,7 @@ export function WayFigures({ a, first, bent, unit, children }: WayFiguresProps) 
   const afterEnergy = hasHollows ? first + 2 : first + 1;
   return (
     <>
-      <EffortWay number={first} {...{ a, way, marks, bent, unit }} />
+      <EffortWay number={first} touching={room?.touching ?? NOWHERE} {...{ a, way, marks, bent, unit }} />
       {hasHollows && <EnergyWay number={first + 1} {...{ a, way, hollows, bent, unit }} />}
       {room && <RoomWay number={afterEnergy} {...{ a, way, room, bent, unit }} />}
       {children(room ? afterEnergy : afterEnergy - 1)}

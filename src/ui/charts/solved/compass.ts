@@ -33,11 +33,6 @@ export interface Compass {
 const ROUND: readonly Direction[] = ['turnZ', 'x', 'y', 'z', 'turnX', 'turnY'];
 const OF_DRIVE = { x: 'x', y: 'y', turn: 'turnZ' } as const;
 
-/** Six stiffnesses are told of members that bend; pivots that stand for twisting strips have none of their own. */
-export function hasSixStiffnesses({ model }: FlexureNetwork): boolean {
-  return model.springs.every(({ twist }) => twist === undefined);
-}
-
 /** As far as the network reaches from the middle of the moving pad, as printed [mm]. */
 export function reachOf({ model, moving }: FlexureNetwork): Mm {
   const place = new Map(model.nodes.map((node) => [node.id, node] as const));
@@ -46,9 +41,9 @@ export function reachOf({ model, moving }: FlexureNetwork): Mm {
   return Math.max(...model.nodes.map(({ x, y }) => Math.hypot(x - at.x, y - at.y)));
 }
 
-/** Undefined where the network has no six stiffnesses. */
+/** Undefined where the network has no six stiffnesses: pivots that stand for twisting strips have but one. */
 export function compassOf({ solved: { network, stiffness }, effort: { modulus } }: Answered): Compass | undefined {
-  if (!hasSixStiffnesses(network)) return undefined;
+  if (!stiffness) return undefined;
   const radius = reachOf(network);
   const six = Object.fromEntries(DIRECTIONS.map((name) => [name, stiffness.free[name] * modulus])) as SixStiffnesses;
   const says = softStiff(six, radius);
@@ -63,13 +58,20 @@ export function compassOf({ solved: { network, stiffness }, effort: { modulus } 
   return { radius, needles, ...niceSteps(most), says };
 }
 
+/** A place at a bearing, clockwise from straight up, and so far out. */
+export function atBearing(deg: number, far: number): Px {
+  const turn = (deg * Math.PI) / 180;
+  return { x: far * Math.sin(turn), y: -far * Math.cos(turn) };
+}
+
 /** The corners of a needle: its point, and a waist that keeps short ones visible. */
 export function needleCorners(bearingDeg: number, length: number, waist: number): readonly Px[] {
-  const at = (deg: number, far: number): Px => ({
-    x: far * Math.sin((deg * Math.PI) / 180),
-    y: -far * Math.cos((deg * Math.PI) / 180),
-  });
-  return [at(bearingDeg, length), at(bearingDeg + 60, waist), at(0, 0), at(bearingDeg - 60, waist)];
+  return [
+    atBearing(bearingDeg, length),
+    atBearing(bearingDeg + 60, waist),
+    { x: 0, y: 0 },
+    atBearing(bearingDeg - 60, waist),
+  ];
 }
 
 /** Where the compass lies on its paper [CSS px]. */

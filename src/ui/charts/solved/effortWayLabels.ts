@@ -6,15 +6,16 @@ import {
   markText,
   nowText,
   ONLY_GUIDED,
+  TOUCHES,
   PULLS_ITSELF,
   UNDER_A_WEIGHT,
   wantedAtMost,
 } from '../../text/solvedChartText.ts';
-import { isInside, type Frame, type Px } from '../frame.ts';
+import { isInside, type Frame, type Px, type Span } from '../frame.ts';
 import { LINE_WEIGHT, placeLabels, type LabelWish, type PlacedLabel, type Spot } from '../labels.ts';
 import { alongLimit, around, besideEdge, clearPaper, inkOf, markBox, offChart } from '../spots.ts';
 import type { WayMark } from './marks.ts';
-import type { Answered, WayPoint } from './way.ts';
+import { wantedLevels, type Answered, type WayPoint } from './way.ts';
 
 const CLEAR_OF_JOINT = 15;
 /** Half the room that the mark of the joint, and one of a ball, takes [px]. */
@@ -30,6 +31,7 @@ export interface EffortWayWords {
   readonly all: readonly Px[];
   readonly form: readonly Px[];
   readonly marks: readonly (WayMark & Px)[];
+  readonly touching: readonly Span[];
   readonly unit: LengthUnit;
   readonly narrow: boolean;
   readonly x: (amount: number) => number;
@@ -41,7 +43,15 @@ export function effortWayLabels(words: EffortWayWords): readonly PlacedLabel[] {
   const { measure } = a.drive;
   const stands = offChart(at, box)?.at ?? at;
   const zero = frame.y(0);
-  const { effortAtMost } = a.joint.movement;
+  const level = (height: number) =>
+    inkOf(
+      [
+        { x: box.left, y: height },
+        { x: box.right, y: height },
+      ],
+      box,
+      LINE_WEIGHT,
+    );
   const inks = [
     ...inkOf(all, box, LINE_WEIGHT),
     ...inkOf(form, box, LINE_WEIGHT / 2),
@@ -65,16 +75,7 @@ export function effortWayLabels(words: EffortWayWords): readonly PlacedLabel[] {
             LINE_WEIGHT,
           ),
     ),
-    ...(effortAtMost === undefined
-      ? []
-      : inkOf(
-          [
-            { x: box.left, y: frame.y(effortAtMost) },
-            { x: box.right, y: frame.y(effortAtMost) },
-          ],
-          box,
-          LINE_WEIGHT,
-        )),
+    ...wantedLevels(a).flatMap((effort) => level(frame.y(effort))),
   ];
   const taken = [markBox(stands, MARK), ...marks.map((mark) => markBox(mark, BALL))];
   const unit: LabelWish = {
@@ -120,7 +121,16 @@ function wantedWish({ a, frame: { box, y } }: EffortWayWords): readonly LabelWis
   return [{ key: 'wanted', text: inside ? text : `${text}, ${OFF_THE_CHART}`, look: 'pencil', spots }];
 }
 
-function quietWishes({ marks, a, frame: { box, y }, narrow, x, unit, all }: EffortWayWords): readonly LabelWish[] {
+function quietWishes({
+  marks,
+  touching,
+  a,
+  frame: { box, y },
+  narrow,
+  x,
+  unit,
+  all,
+}: EffortWayWords): readonly LabelWish[] {
   const wishes: LabelWish[] = [];
   const quiet = (key: string, text: string, spots: readonly Spot[]) =>
     wishes.push({ key, text, look: 'quiet', spots, spare: true });
@@ -153,6 +163,11 @@ function quietWishes({ marks, a, frame: { box, y }, narrow, x, unit, all }: Effo
       ...spots,
       ...spots.map((spot) => ({ ...spot, y: box.bottom - spot.y + box.top })),
     ]);
+  }
+  for (const [i, [from, to]] of touching.entries()) {
+    const middle = (x(from) + x(to)) / 2;
+    const spots = [12, 27, 42].map((down): Spot => ({ x: middle, y: box.top + down, anchor: 'middle' }));
+    quiet(`touches${i}`, TOUCHES, spots);
   }
   if (!narrow && marks.some(({ kind }) => kind === 'balanced')) {
     quiet('guided', ONLY_GUIDED, [

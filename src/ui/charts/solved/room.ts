@@ -20,8 +20,11 @@ export interface Room {
 /** Smaller changes are those of the sampling [mm]. */
 const CHANGE = 0.01;
 
-/** Undefined where nothing can touch, or the room stays as it is. */
-export function roomOf({ solved: { forward, back } }: Answered): Room | undefined {
+/**
+ * Undefined where there is nothing to tell: nothing can touch, the room stays as it is, or things come to face each
+ * other only past the wanted movement and do not come near.
+ */
+export function roomOf({ solved: { amount: wanted, forward, back }, joint }: Answered): Room | undefined {
   const stretches = stretchesOf([...(back?.points.slice(1).toReversed() ?? []), ...forward.points]);
   const all = stretches.flat();
   const [first] = all;
@@ -29,6 +32,8 @@ export function roomOf({ solved: { forward, back } }: Answered): Room | undefine
   const least = all.reduce((best, one) => (one.gap < best.gap ? one : best), first);
   const most = all.reduce((widest, { gap }) => Math.max(widest, gap), first.gap);
   if (most - least.gap < CHANGE) return undefined;
+  const isMet = all.some(({ amount }) => Math.abs(amount) <= wanted);
+  if (!isMet && least.gap > joint.profile.lineWidth) return undefined;
   return { stretches, touching: stretches.flatMap(touchingIn), least };
 }
 
@@ -72,4 +77,13 @@ export function roomAt({ stretches }: Room, amount: number): Mm | undefined {
     }
   }
   return undefined;
+}
+
+/** Where it first touches, either way, the nearest to rest first. */
+export function touchesPast({ touching }: Room): readonly number[] {
+  const inner = touching
+    .map(([from, to]) => (from >= 0 ? from : to <= 0 ? to : 0))
+    .toSorted((one, other) => Math.abs(one) - Math.abs(other));
+  const [ahead, behind] = [inner.find((amount) => amount >= 0), inner.find((amount) => amount < 0)];
+  return inner.filter((amount) => amount === ahead || amount === behind);
 }

@@ -7,15 +7,19 @@ import { niceSteps } from '../domains.ts';
 import { fromAxis, onAxis } from '../effortCurve.ts';
 import type { Span } from '../frame.ts';
 import type { Tick } from '../ticks.ts';
+import type { Hollow, WayMark } from './marks.ts';
 import { whole, type Way } from './way.ts';
 
 const figure = format('~g');
 
 /** From the end of the way back to the end of the way there [degrees or mm]. */
 function amountSpan({ forward, back }: Way, measure: Measure): Span {
-  const far = (points: Way['forward']) => points.reduce((most, { amount }) => Math.max(most, Math.abs(amount)), 0);
-  const back0 = far(back);
-  return [back0 > 0 ? -onAxis(back0, measure) : 0, onAxis(far(forward), measure)];
+  const behind = farthest(back);
+  return [behind > 0 ? -onAxis(behind, measure) : 0, onAxis(farthest(forward), measure)];
+}
+
+function farthest(points: Way['forward']): number {
+  return points.reduce((most, { amount }) => Math.max(most, Math.abs(amount)), 0);
 }
 
 const ANGLE_STEPS: readonly number[] = [0.5, 1, 2, 5, 10, 15, 30, 45, 60, 90, 180, 360];
@@ -39,24 +43,27 @@ export function amountMarks([low, high]: Span, measure: Measure, unit: LengthUni
 export interface Level {
   readonly span: Span;
   readonly step: number;
+  /** What one of the unit that is figured is. */
+  readonly per: number;
 }
 
 /** An axis of whole round steps over a range that may lie on both sides of nought. */
-export function levelsOver(low: number, high: number): Level {
-  const { step } = niceSteps(Math.max(high - low, Math.abs(low), Number.MIN_VALUE));
-  const whole = (value: number, way: 'floor' | 'ceil') => Number((Math[way](value / step) * step).toPrecision(12));
-  return {
-    span: [whole(Math.min(low, 0) + step * 1e-9, 'floor'), whole(Math.max(high, 0) - step * 1e-9, 'ceil')],
-    step,
-  };
+export function levelsOver(low: number, high: number, per = 1): Level {
+  const range = Math.max(high - low, Math.abs(low), Number.MIN_VALUE) / per;
+  const step = niceSteps(range).step * per;
+  const end = (value: number, way: 'floor' | 'ceil') =>
+    Number((Math[way](value / step - (way === 'ceil' ? 1e-9 : -1e-9)) * step).toPrecision(12));
+  return { span: [end(Math.min(low, 0), 'floor'), end(Math.max(high, 0), 'ceil')], step, per };
 }
 
-export function levelMarks({ span: [low, high], step }: Level): readonly Tick[] {
+export function levelMarks({ span: [low, high], step, per }: Level): readonly Tick[] {
   const first = Math.round(low / step);
   const last = Math.round(high / step);
   return Array.from({ length: last - first + 1 }, (_, i) => {
-    const at = Number(((first + i) * step).toPrecision(12));
-    return { at, text: Math.abs(at) >= 1000 ? `${at < 0 ? '−' : ''}${grouped(Math.abs(at))}` : figure(at) };
+    const at = (first + i) * step;
+    const shown = Number((at / per).toPrecision(12));
+    const text = Math.abs(shown) >= 1000 ? `${shown < 0 ? '−' : ''}${grouped(Math.abs(shown))}` : figure(shown);
+    return { at, text };
   });
 }
 
@@ -72,17 +79,23 @@ export function wayAmounts(way: Way, measure: Measure): { readonly span: Span; r
 /** What is wanted at most is on the paper, unless it would press the curve flat. */
 const PRESSED = 2;
 
-export function effortLevel(a: Assessment, way: Way): Level {
+/** A way that leads far past what is marked runs off the paper, so that the marks are not pressed flat. */
+const PAST_MARKS = { effort: 2.5, energy: 1.8 } as const;
+
+export function effortLevel(a: Assessment, way: Way, marks: readonly WayMark[]): Level {
   const efforts = whole(way).map(({ typical }) => typical);
-  const [low, high] = [Math.min(0, ...efforts), Math.max(...efforts, a.effort.high)];
+  const marked = Math.max(...marks.map(({ effort }) => Math.abs(effort)));
+  const most = marked > 0 ? marked * PAST_MARKS.effort : Number.POSITIVE_INFINITY;
+  const low = Math.max(Math.min(0, ...efforts), -most);
+  const high = Math.min(Math.max(...efforts, a.effort.high), most);
   const { effortAtMost = 0 } = a.joint.movement;
   const room = 1.05;
-  return levelsOver(
-    low * room,
-    effortAtMost < PRESSED * high ? Math.max(effortAtMost * 1.15, high * room) : high * room,
-  );
+  const wanted = effortAtMost < PRESSED * high ? effortAtMost * 1.15 : 0;
+  return levelsOver(low * room, Math.max(wanted, high * room));
 }
 
-export function energyLevel(way: Way): Level {
-  return levelsOver(0, Math.max(...whole(way).map(({ energy }) => energy)) * 1.12);
+export function energyLevel(way: Way, hollows: readonly Hollow[]): Level {
+  const marked = Math.max(...hollows.flatMap(({ hill, rest }) => [hill.energy, rest.energy]));
+  const most = Math.max(...whole(way).map(({ energy }) => energy));
+  return levelsOver(0, Math.min(most * 1.12, marked * PAST_MARKS.energy));
 }

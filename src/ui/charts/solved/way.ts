@@ -1,6 +1,7 @@
 /** The solved way of one joint as plain figures: amounts [rad] or [mm], efforts [N·mm] or [N], energies [N·mm]. */
 import type { Assessment } from '../../../core/design/assessment.ts';
 import { effortBeyondYield } from '../../../core/design/effortAnswer.ts';
+import { strainsUpTo } from '../../../core/design/solvedPath.ts';
 import type { Span } from '../frame.ts';
 import type { Solved, SolvedEvent, SolvedPath, SolvedPoint } from '../../../core/design/solved.ts';
 
@@ -61,10 +62,10 @@ interface Followed {
   readonly holds?: boolean;
 }
 
-function pointsOf(a: Assessment, path: SolvedPath): readonly WayPoint[] {
+function pointsOf(a: Answered, path: SolvedPath): readonly WayPoint[] {
   const followed = followedOn(a, path);
   const outward = Math.sign(followed.at(-1)?.place.amount ?? 1);
-  const holds = new Array<boolean>(followed.length).fill(followed.at(-1)?.holds ?? true);
+  const holds = followed.map(() => followed.at(-1)?.holds ?? true);
   const turns = new Map<number, 'ceases' | 'begins'>();
   let from = 0;
   for (const [to, { holds: then }] of followed.entries()) {
@@ -90,19 +91,27 @@ function turnBetween(followed: readonly Followed[], from: number, to: number, si
 }
 
 /** States and events in the order in which they come. */
-function followedOn(a: Assessment, { points, events }: SolvedPath): readonly Followed[] {
+function followedOn(a: Answered, { points, events }: SolvedPath): readonly Followed[] {
   const waiting = [...events];
+  const unseen = unseenStrain(a);
   let strain = 0;
   return points.flatMap((point, i) => {
     const before = points[i - 1];
     const passed: Followed[] = [];
-    while (before && waiting[0] && isBetween(waiting[0].amount, before.amount, point.amount)) {
-      const { kind, stable, ...state } = waiting.shift() as SolvedEvent;
+    const met = before ? waiting.findIndex(({ amount }) => !isBetween(amount, before.amount, point.amount)) : 0;
+    for (const { kind, stable, ...state } of waiting.splice(0, met < 0 ? waiting.length : met)) {
       passed.push({ place: { ...toFilament(a, strain, state), event: kind, stable } });
     }
-    strain = Math.max(strain, point.peakWithin, point.peakAtEnds);
+    strain = Math.max(strain, point.peakWithin, point.peakAtEnds, unseen * Math.abs(point.amount));
     return [...passed, { place: toFilament(a, strain, point), holds: point.unstableFree === 0 }];
   });
+}
+
+/** Strain per amount of what the network does not strain itself: strips that twist and stand in it as springs. */
+function unseenStrain(a: Answered): number {
+  const { amount } = a.solved;
+  const { within, atRoots } = strainsUpTo(a.solved, amount);
+  return a.strain.nominal > Math.max(within, atRoots) * 1.001 ? a.strain.nominal / amount : 0;
 }
 
 function isBetween(at: number, one: number, other: number): boolean {
@@ -126,13 +135,16 @@ export function runsOf(points: readonly WayPoint[]): readonly Run[] {
   return runs;
 }
 
+const AT_REST: WayPoint = { amount: 0, typical: 0, low: 0, high: 0, energy: 0, holds: true };
+
 /** The state at an amount, by straight lines; that of the nearest end beyond the way. */
 export function readWay({ forward, back }: Way, amount: number): WayPoint {
   const points = amount < 0 && back.length > 0 ? back : forward;
   const size = Math.abs(amount);
   const next = points.findIndex((point) => Math.abs(point.amount) >= size);
-  const after = points[next] ?? (points.at(-1) as WayPoint);
+  const after = points[next] ?? points.at(-1);
   const before = points[next - 1];
+  if (!after) return AT_REST;
   if (next < 1 || !before) return after;
   const share = (size - Math.abs(before.amount)) / (Math.abs(after.amount) - Math.abs(before.amount));
   const between = (of: 'typical' | 'low' | 'high' | 'energy') => before[of] + share * (after[of] - before[of]);
@@ -161,4 +173,11 @@ export function staysBentSpans({ overBend: { atYield } }: Answered, way: Way): r
   const amounts = whole(way).map(({ amount }) => amount);
   const [low, high] = [Math.min(...amounts), Math.max(...amounts)];
   return [...(low < -atYield ? [[low, -atYield] as const] : []), ...(high > atYield ? [[atYield, high] as const] : [])];
+}
+
+/** What it may push back at most, against either way of the movement; empty where that does not matter. */
+export function wantedLevels({ joint: { movement } }: Answered): readonly number[] {
+  const { effortAtMost, ways } = movement;
+  if (effortAtMost === undefined) return [];
+  return ways === 'both ways' ? [effortAtMost, -effortAtMost] : [effortAtMost];
 }
