@@ -52,8 +52,6 @@ describe.each(LEAF_KINDS.map((kind) => ({ id: kind.family.id, kind })))('$id', (
           refused += 1;
           return;
         }
-        // These two caution where the others refuse a block; the solver then refuses it in words of its own.
-        if (['straightLeaf', 'crease'].includes(family.id) && thickness > (sizes['length'] ?? 0)) return;
         sound += 1;
         const amount = drive.min + share * (drive.max - drive.min);
         const network = mechanics.network(sizes, thickness, { drive: drive.id, amount, widthRatio: 1.1 });

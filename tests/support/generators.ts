@@ -36,7 +36,14 @@ export const leaf = fc
   })
   .map(({ lines, line, flexing, fillet, spare }) => {
     const thickness = lines * line;
-    const sizes = { lines, length: flexing, depth: 6, fillet, pad: thickness + 2 * fillet + spare, ...LEAF_SPARE };
+    const sizes = {
+      lines,
+      length: Math.max(flexing, thickness),
+      depth: 6,
+      fillet,
+      pad: thickness + 2 * fillet + spare,
+      ...LEAF_SPARE,
+    };
     return { sizes, thickness };
   });
 
@@ -53,7 +60,7 @@ export const creased = fc
     const thickness = layers * layer;
     const sizes = {
       layers,
-      length: flexing,
+      length: Math.max(flexing, thickness),
       depth: 20,
       fillet,
       pad: thickness + fillet + spare,

@@ -29,7 +29,8 @@ type Matrix = readonly [Row, Row, Row];
 interface Place {
   readonly moment: Row;
   readonly normal: Row;
-  readonly length: Mm;
+  /** Length of arm for each radian of its angle. */
+  readonly speed: Mm;
 }
 
 const PLACES_PER_TURN = 64;
@@ -57,29 +58,36 @@ export function hubMoved(hub: HubArms, drive: HubDrive): HubAnswer {
   const whole = turns.map((angle) => turned(one, angle)).reduce(add);
   const moved = movement(whole, drive);
   const force = times(whole, moved);
-  const strains = turns.map((angle) => largestStrain(places, times(one, back(moved, angle)), hub.thickness));
+  // An arm bends most where it ends as often as between, and there the middle of a step is not near enough.
+  const strained = [placeAt(hub, 0), ...places, placeAt(hub, 1)];
+  const strains = turns.map((angle) => largestStrain(strained, times(one, back(moved, angle)), hub.thickness));
   return { effort: drive === 'shifted' ? force[0] : force[2], strain: Math.max(...strains) };
 }
 
 /** An arm from the hub outwards, in equal steps of its angle, each told by its middle. */
-function placesAlong({ inner, outer, turns }: HubArms): readonly Place[] {
-  const steps = Math.ceil(PLACES_PER_TURN * Math.max(1, turns));
-  const sweep = 2 * Math.PI * turns;
-  const a = (outer - inner) / sweep;
+function placesAlong(hub: HubArms): readonly (Place & { readonly length: Mm })[] {
+  const steps = Math.ceil(PLACES_PER_TURN * Math.max(1, hub.turns));
   return Array.from({ length: steps }, (_, i) => {
-    const angle = (sweep * (i + 0.5)) / steps;
-    const r = inner + a * angle;
-    const [c, s] = [Math.cos(angle), Math.sin(angle)];
-    const speed = Math.hypot(r, a);
-    return {
-      moment: [r * s, -r * c, 1],
-      normal: [(a * c - r * s) / speed, (a * s + r * c) / speed, 0],
-      length: (speed * sweep) / steps,
-    };
+    const place = placeAt(hub, (i + 0.5) / steps);
+    return { ...place, length: (place.speed * 2 * Math.PI * hub.turns) / steps };
   });
 }
 
-function complianceOf(places: readonly Place[], thickness: Mm): Matrix {
+/** The place at a share of the angle from hub to ring. */
+function placeAt({ inner, outer, turns }: HubArms, share: number): Place {
+  const sweep = 2 * Math.PI * turns;
+  const a = (outer - inner) / sweep;
+  const r = inner + a * sweep * share;
+  const [c, s] = [Math.cos(sweep * share), Math.sin(sweep * share)];
+  const speed = Math.hypot(r, a);
+  return {
+    moment: [r * s, -r * c, 1],
+    normal: [(a * c - r * s) / speed, (a * s + r * c) / speed, 0],
+    speed,
+  };
+}
+
+function complianceOf(places: readonly (Place & { readonly length: Mm })[], thickness: Mm): Matrix {
   const stretch = thickness ** 2 / 12;
   return places
     .map(({ moment, normal, length }) => add(outer(moment, length), outer(normal, stretch * length)))

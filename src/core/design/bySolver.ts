@@ -1,5 +1,7 @@
+import { mechanicsOf } from '../flexures/networks.ts';
+import { outsideRange } from '../problems.ts';
 import { fail, ok, type Result } from '../result.ts';
-import { asRad, degrees } from '../units.ts';
+import { asRad, degrees, radians } from '../units.ts';
 import { askedOf, handResponse, isExactByHand, type Respond, type Response } from './response.ts';
 import type { Solve } from './rememberSolved.ts';
 import { solveJoint, type SolveDetail } from './solveJoint.ts';
@@ -11,7 +13,8 @@ import type { Understood } from './understand.ts';
  * The answer of the solver to a checked joint. Where a hand form is exact its figures stand, and the solver only adds
  * the way there.
  *
- * Problems: `no-convergence`, `over-budget`, `cancelled` where the way ends before the wanted amount.
+ * Problems: `above-maximum` where pads would have met, or a flexure would have to be longer than it is;
+ * `no-convergence`, `over-budget`, `cancelled` where the way ends before the wanted amount.
  *
  * @param detail - how much of the way is needed [-]
  * @param solve - what solves: each time anew, or one that remembers [-]
@@ -19,6 +22,8 @@ import type { Understood } from './understand.ts';
  */
 export function bySolver(detail: SolveDetail = {}, solve: Solve = solveJoint): Respond {
   return (understood) => {
+    const beyond = beyondLimit(understood);
+    if (beyond) return beyond;
     const asked = askedOf(understood);
     const isExact = isExactByHand(asked);
     if (isExact && detail.whole === false) return ok(handResponse(asked));
@@ -34,7 +39,7 @@ export function bySolver(detail: SolveDetail = {}, solve: Solve = solveJoint): R
 function solvedResponse(understood: Understood, solved: Solved): Response {
   const { amount } = understood.joint.movement;
   const { within, atRoots } = strainsUpTo(solved, amount);
-  const hand = exactStrain(understood);
+  const hand = strainOutside(understood);
   const [, first] = solved.forward.points;
   return {
     nominalStrain: Math.max(within, atRoots, hand),
@@ -49,11 +54,32 @@ function solvedResponse(understood: Understood, solved: Solved): Response {
   };
 }
 
-/** Strain that the network does not see because it stands for twisting strips by springs: an exact form tells it. */
-function exactStrain(understood: Understood): number {
+/** Strain that the network does not see because it stands for twisting strips by springs: a form tells it. */
+function strainOutside(understood: Understood): number {
   const { family, drive, sizes, thickness, amount } = askedOf(understood);
-  const form = family.handForms.find((one) => one.drive === drive && one.peakStrain !== undefined && one.rel <= 1e-6);
-  return form?.appliesTo(sizes, thickness, amount) === true ? (form.peakStrain?.(sizes, thickness, amount) ?? 0) : 0;
+  const form = family.handForms.find((one) => one.drive === drive && one.isStrainOutside === true);
+  return form?.peakStrain?.(sizes, thickness, amount) ?? 0;
+}
+
+/** What pads or lengths forbid is refused, however well it could be solved. */
+function beyondLimit({ joint, drive, family, sizes, section }: Understood): Result<never> | undefined {
+  const { amount } = joint.movement;
+  const limit = mechanicsOf(family.id).limit?.(sizes, section.thickness, drive.id) ?? Infinity;
+  if (amount <= limit) return undefined;
+  const isTurn = drive.measure === 'turn';
+  // Rounded down, so that what is said can be asked for.
+  const max = isTurn ? radians(Math.floor(10 * degrees(asRad(limit))) / 10) : Math.floor(100 * limit) / 100;
+  const range = { min: 0, max, because: 'past it pads meet, or the flexure would have to be longer than it is' };
+  const cures = { low: 'raise it', high: 'ask for less, or make the flexure longer' };
+  const problem = outsideRange(
+    'movement.amount',
+    isTurn ? 'angle' : 'travel',
+    amount,
+    range,
+    isTurn ? '°' : 'mm',
+    cures,
+  );
+  return problem ? fail(problem) : undefined;
 }
 
 /** A way that ends before the wanted amount is no answer to the brief; how far it goes is. */

@@ -49,8 +49,9 @@ export function solveJoint(understood: Understood, detail: SolveDetail = {}): Re
   const mechanics = mechanicsOf(family.id);
   const poisson = understood.filament.properties.poissonsRatio.typical;
   const reach = Math.min(AT_MOST * amount, mechanics.reach(sizes, section.thickness, drive));
+  const limit = mechanics.limit?.(sizes, section.thickness, drive) ?? Infinity;
   const { whole = true, beyond = whole } = detail;
-  const end = beyond ? Math.max(A_LITTLE_PAST * amount, reach) : amount;
+  const end = beyond ? Math.max(amount, Math.min(limit, Math.max(A_LITTLE_PAST * amount, reach))) : amount;
   const narrow = mechanics.network(sizes, section.thickness, { drive, amount: end, widthRatio: 1 });
   const checked = checkModel(modelOf(narrow, poisson));
   if (!checked.ok) return checked;
@@ -68,9 +69,16 @@ export function solveJoint(understood: Understood, detail: SolveDetail = {}): Re
     network,
     poisson,
     widthRatio: ratio,
-    stiffness: times(spatialStiffness(modelOf(network, poisson), network.moving), network.alike),
+    ...(hasSixStiffnesses(network)
+      ? { stiffness: times(spatialStiffness(modelOf(network, poisson), network.moving), network.alike) }
+      : {}),
     error: forward.answer.error,
   });
+}
+
+/** Six stiffnesses are told of members that bend; pivots that stand for twisting strips have none of their own. */
+function hasSixStiffnesses({ model }: FlexureNetwork): boolean {
+  return model.springs.every(({ twist }) => twist === undefined);
 }
 
 function modelOf({ model }: FlexureNetwork, poisson: number): BeamModel {

@@ -39,8 +39,13 @@ export const cellPanelNetwork: Mechanics<CellPanelSizes> = {
     };
   },
 
-  reach: ({ cells, leaf, fillet, pad }) => cells * arcReach(leaf, pad / 2, fillet),
+  reach: slatsMeet,
+  limit: slatsMeet,
 };
+
+function slatsMeet({ cells, leaf, fillet, pad }: CellPanelSizes): number {
+  return cells * arcReach(leaf, pad / 2, fillet);
+}
 
 type LeafEnd = Point & { readonly id: string };
 

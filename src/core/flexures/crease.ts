@@ -2,7 +2,7 @@ import { roundedOutline, type Corner } from '../geometry/roundedOutline.ts';
 import { thicknessOfLayers } from '../print/wholeLayers.ts';
 import { plain, type Problem } from '../problems.ts';
 import { radians, type Mm } from '../units.ts';
-import { notePlainBending, noteSharpRoot, refuseThinPad } from './commonChecks.ts';
+import { notePlainBending, noteSharpRoot, refuseBlock, refuseThinPad } from './commonChecks.ts';
 import { TURNED } from './commonDrives.ts';
 import { DEPTH, FILLET, IN_ROW, LENGTH, PAD, padLength, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { FlexureFamily } from './family.ts';
@@ -57,6 +57,7 @@ export const crease: FlexureFamily<CreaseSizes> = {
 
   check: ({ length, fillet, pad }, thickness, { layerHeight }) => [
     ...refuseThinPad(pad, thickness, fillet, 1),
+    ...refuseBlock(thickness, length),
     ...notePlainBending(thickness, length),
     ...noteSharpRoot(fillet),
     ...noteFilletInSteps(fillet, layerHeight),

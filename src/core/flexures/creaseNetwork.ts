@@ -11,9 +11,14 @@ import { placesInRow, rowModel, type Pieces, type Place } from './rowNetwork.ts'
 export const creaseNetwork: Mechanics<CreaseSizes> = {
   network: foldNetwork,
 
-  // It turns towards the side on which the plates stand up.
-  reach: ({ length, fillet, pad, inRow }, thickness) => inRow * arcReach(length, pad - thickness / 2, fillet),
+  reach: platesMeet,
+  limit: platesMeet,
 };
+
+/** It turns towards the side on which the plates stand up. */
+function platesMeet({ length, fillet, pad, inRow }: CreaseSizes, thickness: Mm): number {
+  return inRow * arcReach(length, pad - thickness / 2, fillet);
+}
 
 function foldNetwork(sizes: CreaseSizes, thickness: Mm, asked: NetworkAsked): FlexureNetwork {
   const { length, fillet, depth, inRow, sideBySide } = sizes;

@@ -14,11 +14,15 @@ import { pinnedReach } from './reach.ts';
 export const crossedLeavesNetwork: Mechanics<CrossedSizes> = {
   network: crossedNetwork,
 
-  reach: (sizes, thickness) => {
-    const { fixed, moving } = padBoxes(sizes, thickness);
-    return Math.min(Math.PI / 2, pinnedReach(moving.bottom, -fixed.top, fixed.right));
-  },
+  reach: (sizes, thickness) => Math.min(Math.PI / 2, padsMeet(sizes, thickness)),
+  limit: padsMeet,
 };
+
+/** The moving pad turns nearly about the crossing, whether a pin holds it there or not. */
+function padsMeet(sizes: CrossedSizes, thickness: Mm): number {
+  const { fixed, moving } = padBoxes(sizes, thickness);
+  return pinnedReach(moving.bottom, -fixed.top, fixed.right);
+}
 
 /** One leaf: its foot on the fixed pad, its head on the moving one, and the plane it lies in. */
 interface Leaf {

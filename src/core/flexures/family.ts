@@ -66,6 +66,8 @@ export interface HandForm<P> {
   appliesTo(sizes: P, thickness: Mm, amount: number): boolean;
   /** Largest nominal surface strain at this amount, as a fraction; without root factors. */
   peakStrain?(sizes: P, thickness: Mm, amount: number): number;
+  /** True where the network does not see this strain, and only the form tells it. */
+  readonly isStrainOutside?: boolean;
   /** Effort at this amount per MPa of modulus, all flexures side by side together, width ratio 1. */
   effort?(sizes: P, thickness: Mm, amount: number): number;
   readonly rel: number;

@@ -25,7 +25,19 @@ export const foldedLeafNetwork: Mechanics<FoldedSizes> = {
     if (runs === 1) return FAR_ALONE * length;
     return FAR * (drive === 'pulled' ? unfoldedLength(sizes) - (runs - 1) * spacing : (runs - 1) * spacing);
   },
+
+  limit: pulledStraight,
 };
+
+/** Where the whole leaf would lie straight between its ends; a single run in a slide is stretched from the beginning. */
+function pulledStraight(sizes: FoldedSizes, _: Mm, drive: string): number {
+  const { runs, length, spacing } = sizes;
+  if (runs === 1 || drive === 'turned') return Infinity;
+  const across = (runs - 1) * spacing;
+  const along = runs % 2 === 0 ? 0 : length;
+  const [before, beside] = drive === 'pulled' ? [across, along] : [along, across];
+  return Math.sqrt(unfoldedLength(sizes) ** 2 - beside ** 2) - before;
+}
 
 function foldedNetwork(sizes: FoldedSizes, thickness: Mm, asked: NetworkAsked): FlexureNetwork {
   const { drive, amount } = asked;

@@ -12,13 +12,19 @@ import { placesInRow, rowModel, type Pieces, type Place } from './rowNetwork.ts'
 export const neckNetwork: Mechanics<NeckSizes> = {
   network: neckRow,
 
-  // A neck turns nearly about its middle, whether a pin holds it there or not.
   reach: (sizes, thickness, drive) => {
-    const half = spanOf(sizes) / 2;
-    const each = pinnedReach(half, half, sizes.deep + thickness / 2);
-    return drive === CENTRED.id ? Math.min(each, Math.PI / 3) : sizes.inRow * each;
+    const met = padsMeet(sizes, thickness, drive);
+    return drive === CENTRED.id ? Math.min(met, Math.PI / 3) : met;
   },
+  limit: padsMeet,
 };
+
+/** A neck turns nearly about its middle, whether a pin holds it there or not. */
+function padsMeet(sizes: NeckSizes, thickness: Mm, drive: string): number {
+  const half = spanOf(sizes) / 2;
+  const each = pinnedReach(half, half, sizes.deep + thickness / 2);
+  return drive === CENTRED.id ? each : sizes.inRow * each;
+}
 
 /** A straight part shorter than this is no part of its own: the notch is as much longer. */
 const LEAST_STRAIGHT = 0.01;

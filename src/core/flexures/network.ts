@@ -74,4 +74,9 @@ export interface Mechanics<P extends Record<keyof P, number> = Record<string, nu
    * effort are followed up to there or a little past what is asked, whichever is further.
    */
   reach(sizes: P, thickness: Mm, drive: string): number;
+  /**
+   * How far it can go at all [rad] or [mm]: past it pads would have met, or a flexure would have to be longer than it
+   * is. Infinity where nothing is known to stop it; left out where that is so of every drive.
+   */
+  limit?(sizes: P, thickness: Mm, drive: string): number;
 }

@@ -14,6 +14,8 @@ const FAR = { free: 0.7, held: 0.25 };
 export const parallelLeavesNetwork: Mechanics<ParallelSizes> = {
   network: parallelNetwork,
   reach: ({ length }, _, drive) => (drive === 'held' ? FAR.held : FAR.free) * length,
+  // Heads are never further across than their leaves are long; held ones are stretched from the beginning.
+  limit: ({ length }, _, drive) => (drive === 'held' ? Infinity : length),
 };
 
 function parallelNetwork(sizes: ParallelSizes, thickness: Mm, asked: NetworkAsked): FlexureNetwork {

@@ -51,9 +51,14 @@ export const slitPanelNetwork: Mechanics<SlitPanelSizes> = {
     };
   },
 
-  /** Where the lower edges of each slit meet. */
-  reach: (sizes, thickness) => twistsInRow(sizes) * 2 * Math.atan(sizes.slitWidth / thickness),
+  reach: slitsClose,
+  limit: slitsClose,
 };
+
+/** Where the lower edges of each slit meet. */
+function slitsClose(sizes: SlitPanelSizes, thickness: Mm): number {
+  return twistsInRow(sizes) * 2 * Math.atan(sizes.slitWidth / thickness);
+}
 
 /** A row of bridges with half a strip on either side. */
 function rowBody({ pitch }: SlitPanelSizes, thickness: Mm, k: number): Body {

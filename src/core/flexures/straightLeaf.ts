@@ -2,7 +2,7 @@ import { roundedOutline } from '../geometry/roundedOutline.ts';
 import { thicknessOfLines } from '../print/wholeLines.ts';
 import { plain, type Problem } from '../problems.ts';
 import type { Mm } from '../units.ts';
-import { notePlainBending, noteSharpRoot, refuseThinPad } from './commonChecks.ts';
+import { notePlainBending, noteSharpRoot, refuseBlock, refuseThinPad } from './commonChecks.ts';
 import { CENTRED, PUSHED, TURNED } from './commonDrives.ts';
 import { DEPTH, FILLET, IN_ROW, LENGTH, PAD, padLength, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { FlexureFamily } from './family.ts';
@@ -81,6 +81,7 @@ export const straightLeaf: FlexureFamily<LeafSizes> = {
 
   check: ({ length, fillet, pad }, thickness, { lineWidth }) => [
     ...refuseThinPad(pad, thickness, fillet, 2),
+    ...refuseBlock(thickness, length),
     ...notePlainBending(thickness, length),
     ...noteSharpRoot(fillet),
     ...noteFilletUnderOneLine(fillet, lineWidth),

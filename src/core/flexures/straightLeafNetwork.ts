@@ -17,12 +17,20 @@ const FAR_ABOUT_PIN = Math.PI / 3;
 export const straightLeafNetwork: Mechanics<LeafSizes> = {
   network: leafNetwork,
 
-  reach: ({ length, fillet, pad, inRow, centre }, _, drive) => {
-    if (drive === PUSHED.id) return FAR_PUSH * length;
-    if (drive !== CENTRED.id) return inRow * arcReach(length, pad / 2, fillet);
-    return Math.min(FAR_ABOUT_PIN, pinnedReach((1 - centre) * length + fillet, centre * length + fillet, pad / 2));
+  reach: (sizes, _, drive) => {
+    if (drive === PUSHED.id) return FAR_PUSH * sizes.length;
+    const met = padsMeet(sizes, drive);
+    return drive === CENTRED.id ? Math.min(FAR_ABOUT_PIN, met) : met;
   },
+
+  // A tip is never further out than its leaf is long.
+  limit: (sizes, _, drive) => (drive === PUSHED.id ? sizes.length : padsMeet(sizes, drive)),
 };
+
+function padsMeet({ length, fillet, pad, inRow, centre }: LeafSizes, drive: string): number {
+  if (drive !== CENTRED.id) return inRow * arcReach(length, pad / 2, fillet);
+  return pinnedReach((1 - centre) * length + fillet, centre * length + fillet, pad / 2);
+}
 
 function leafNetwork(sizes: LeafSizes, thickness: Mm, asked: NetworkAsked): FlexureNetwork {
   const { length, fillet, depth, inRow, taper, centre, sideBySide } = sizes;

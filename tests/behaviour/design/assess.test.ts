@@ -69,7 +69,7 @@ describe('set after one bend', () => {
 
 describe('the worst finding decides', () => {
   it.each([
-    ['first flex', { sizes: { length: 0.6 }, movement: { amount: radians(60) } }, 'fail'],
+    ['first flex', { sizes: { length: 0.9 }, movement: { amount: radians(90) } }, 'fail'],
     ['life', { sizes: { lines: 4 }, movement: { cycles: 100_000 } }, 'fail'],
     ['held', { movement: { held: true, cycles: 2 }, sizes: { length: 40, lines: 4 } }, 'caution'],
     ['beyond data', { movement: { cycles: 2_000_000 }, sizes: { length: 60 } }, 'beyond'],
