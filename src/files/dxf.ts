@@ -1,8 +1,8 @@
 /** An outline as a DXF file. Stands alone in its module, so that the package behind it is loaded only when asked for. */
-import { DxfWriter, LWPolylineFlags, Units } from '@tarikjabiri/dxf';
+import { Colors, DxfWriter, LineTypes, LWPolylineFlags, Units } from '@tarikjabiri/dxf';
 import { bounds } from '../core/geometry/flatten.ts';
 import type { Path } from '../core/geometry/outline.ts';
-import { isClosed, segmentsOf } from './outlineSegments.ts';
+import { isClosed, segmentsOf, type Layer } from './outlineSegments.ts';
 
 const METRIC = 1;
 
@@ -11,7 +11,7 @@ function tidy(value: number): number {
   return Number(value.toFixed(6)) + 0;
 }
 
-function addPath(writer: DxfWriter, path: Path): void {
+function addPath(writer: DxfWriter, path: Path, layerName?: string): void {
   const segments = segmentsOf(path);
   const closed = isClosed(path);
   const vertices = segments.map(({ from, bulge }) => {
@@ -20,7 +20,19 @@ function addPath(writer: DxfWriter, path: Path): void {
   });
   const end = segments.at(-1)?.to;
   if (!closed && end) vertices.push({ point: { x: tidy(end.x), y: tidy(end.y) } });
-  writer.addLWPolyline(vertices, { flags: closed ? LWPolylineFlags.Closed : LWPolylineFlags.None });
+  const flags = closed ? LWPolylineFlags.Closed : LWPolylineFlags.None;
+  writer.addLWPolyline(vertices, { flags, ...(layerName === undefined ? {} : { layerName }) });
+}
+
+/** An empty file in mm that says how far its drawing reaches. */
+function writerOver(paths: readonly Path[]): DxfWriter {
+  const writer = new DxfWriter();
+  writer.setUnits(Units.Millimeters);
+  writer.setVariable('$MEASUREMENT', { 70: METRIC });
+  const { left, right, bottom, top } = bounds(paths);
+  writer.setVariable('$EXTMIN', { 10: tidy(left), 20: tidy(bottom), 30: 0 });
+  writer.setVariable('$EXTMAX', { 10: tidy(right), 20: tidy(top), 30: 0 });
+  return writer;
 }
 
 /**
@@ -30,12 +42,22 @@ function addPath(writer: DxfWriter, path: Path): void {
  * @returns the text of the file
  */
 export function outlineDxf(paths: readonly Path[]): string {
-  const writer = new DxfWriter();
-  writer.setUnits(Units.Millimeters);
-  writer.setVariable('$MEASUREMENT', { 70: METRIC });
-  const { left, right, bottom, top } = bounds(paths);
-  writer.setVariable('$EXTMIN', { 10: tidy(left), 20: tidy(bottom), 30: 0 });
-  writer.setVariable('$EXTMAX', { 10: tidy(right), 20: tidy(top), 30: 0 });
+  const writer = writerOver(paths);
   for (const path of paths) addPath(writer, path);
+  return writer.stringify();
+}
+
+/**
+ * The outlines of a joint in several planes as a DXF file in mm: a layer each, with the polylines of that plane.
+ *
+ * @param layers - outlines of each plane [mm], at least one in all
+ * @returns the text of the file
+ */
+export function layeredDxf(layers: readonly Layer[]): string {
+  const writer = writerOver(layers.flatMap(({ paths }) => paths));
+  for (const { name, paths } of layers) {
+    writer.addLayer(name, Colors.White, LineTypes.Continuous);
+    for (const path of paths) addPath(writer, path, name);
+  }
   return writer.stringify();
 }

@@ -6,6 +6,13 @@ import type { Mm } from '../core/units.ts';
 /** A nanometre: finer than any drawing program keeps, coarser than round-off. */
 const FINEST: Mm = 1e-6;
 
+/** Outlines that belong together in a file: a plane of a joint that has several. */
+export interface Layer {
+  /** Letters, figures and hyphens only. */
+  readonly name: string;
+  readonly paths: readonly Path[];
+}
+
 export interface Segment {
   readonly from: Point;
   readonly to: Point;

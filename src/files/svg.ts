@@ -2,7 +2,7 @@
 import { bounds } from '../core/geometry/flatten.ts';
 import type { Path, Point } from '../core/geometry/outline.ts';
 import type { Mm } from '../core/units.ts';
-import { isClosed, segmentsOf, type Segment } from './outlineSegments.ts';
+import { isClosed, segmentsOf, type Layer, type Segment } from './outlineSegments.ts';
 
 /** Keeps the line round the outermost edge inside the picture [mm]. */
 const MARGIN: Mm = 1;
@@ -45,14 +45,8 @@ function escaped(text: string): string {
     .replaceAll(/[&<>"']/g, (mark) => marks[mark] ?? mark);
 }
 
-/**
- * The outlines as an SVG file whose user unit is 1 mm.
- *
- * @param paths - outlines in the plane of bending [mm], at least one
- * @param title - what the drawing shows, any text
- * @returns the text of the file
- */
-export function outlineSvg(paths: readonly Path[], title: string): string {
+/** The parts of a file around whatever is drawn. */
+function file(paths: readonly Path[], title: string, drawn: readonly string[]): string {
   const { left, right, bottom, top } = bounds(paths);
   const width = figure(right - left + 2 * MARGIN);
   const height = figure(top - bottom + 2 * MARGIN);
@@ -62,8 +56,39 @@ export function outlineSvg(paths: readonly Path[], title: string): string {
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="${corner} ${width} ${height}"`,
     `  fill="none" stroke="#000" stroke-width="${STROKE}">`,
     `  <title>${escaped(title)}</title>`,
-    ...paths.map(element),
+    ...drawn,
     '</svg>',
     '',
   ].join('\n');
+}
+
+/**
+ * The outlines as an SVG file whose user unit is 1 mm.
+ *
+ * @param paths - outlines in the plane of bending [mm], at least one
+ * @param title - what the drawing shows, any text
+ * @returns the text of the file
+ */
+export function outlineSvg(paths: readonly Path[], title: string): string {
+  return file(paths, title, paths.map(element));
+}
+
+/**
+ * The outlines of a joint in several planes as an SVG file whose user unit is 1 mm: a group each, one over the other.
+ *
+ * @param layers - outlines of each plane [mm], at least one in all
+ * @param title - what the drawing shows, any text
+ * @returns the text of the file
+ */
+export function layeredSvg(layers: readonly Layer[], title: string): string {
+  const groups = layers.flatMap(({ name, paths }) => [
+    `  <g id="${escaped(name)}">`,
+    ...paths.map((path) => `  ${element(path)}`),
+    '  </g>',
+  ]);
+  return file(
+    layers.flatMap(({ paths }) => paths),
+    title,
+    groups,
+  );
 }

@@ -1,25 +1,13 @@
 import { useId, useState } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
-import { outlineSvg } from '../../files/svg.ts';
-import { download } from '../app/download.ts';
 import type { LengthUnit } from '../text/numbers.ts';
-import { nameOfFile } from '../text/shellText.ts';
 import { asTabbed, outlineWaits, sizesToDraw, TO_DRAW, travelToDraw, unitInFull } from '../text/toDrawText.ts';
+import { saveDxf, saveSvg } from './outlineFiles.ts';
 import { outlineOf } from './outlineOf.ts';
 
 interface Props {
   readonly assessment: Assessment;
   readonly unit: LengthUnit;
-}
-
-async function saveDxf(a: Assessment): Promise<void> {
-  const { outlineDxf } = await import('../../files/dxf.ts');
-  download(nameOfFile(a.joint.name, 'joint', '.dxf'), outlineDxf(outlineOf(a)), 'image/vnd.dxf');
-}
-
-function saveSvg(a: Assessment): void {
-  const { name } = a.joint;
-  download(nameOfFile(name, 'joint', '.svg'), outlineSvg(outlineOf(a), name), 'image/svg+xml');
 }
 
 /** The dimensions to draw, to copy, and the outline as a file. */
@@ -39,7 +27,7 @@ export function ToDraw({ assessment, unit }: Props) {
     );
   }
 
-  function file(kind: string, save: () => void) {
+  function file(kind: string, save: (a: Assessment) => Promise<void>) {
     const off = waits !== '';
     return (
       <button
@@ -47,7 +35,7 @@ export function ToDraw({ assessment, unit }: Props) {
         type="button"
         aria-disabled={off ? true : undefined}
         aria-describedby={off ? waitsId : undefined}
-        onClick={off ? undefined : save}
+        onClick={off ? undefined : () => void save(assessment).catch(() => setSaid(TO_DRAW.fileFailed))}
       >
         {kind}
       </button>
@@ -74,8 +62,8 @@ export function ToDraw({ assessment, unit }: Props) {
         <button className="b" type="button" onClick={copy}>
           {TO_DRAW.copy}
         </button>
-        {file('SVG', () => saveSvg(assessment))}
-        {file('DXF', () => void saveDxf(assessment).catch(() => setSaid(TO_DRAW.dxfFailed)))}
+        {file('SVG', saveSvg)}
+        {file('DXF', saveDxf)}
         <output>{said}</output>
       </div>
       {waits !== '' && (
@@ -83,7 +71,9 @@ export function ToDraw({ assessment, unit }: Props) {
           {waits}
         </p>
       )}
-      {waits === '' && assessment.inRow > 1 && <p className="small">{TO_DRAW.oneOfRow}</p>}
+      {waits === '' && assessment.inRow > 1 && outlineOf(assessment).length > 0 && (
+        <p className="small">{TO_DRAW.oneOfRow}</p>
+      )}
     </section>
   );
 }

@@ -177,13 +177,22 @@ export const TO_DRAW = {
   copy: 'Copy',
   copied: 'Copied, parted by tabs.',
   notCopied: 'This browser does not let the page copy: select the table and copy it.',
-  dxfFailed: 'The part that writes DXF did not load; SVG works without it.',
+  fileFailed: 'The part that draws the outline did not load: see whether you are connected, and press again.',
   oneOfRow: 'The outline is one of the row.',
 } as const;
 
 /** Why no outline is handed out; empty when one is. */
 export function outlineWaits(a: Assessment, unit: LengthUnit): string {
+  const family = familyOf(a.joint);
+  if (!family.outline && family.handForms.some(({ isStrainOutside }) => isStrainOutside === true)) {
+    return 'No SVG or DXF: what bends it lies across this view. Draw it from the table.';
+  }
   if (a.fit.outcome === 'whole') return '';
   const { exact, countOf } = a.fit;
   return `SVG and DXF wait for whole ${countOf}: ${setLength(a.section.thickness, unit)} is ${exact.toFixed(2)}.`;
+}
+
+/** A plane of a joint in several, as layers of a file are called. */
+export function planeName(plane: number): string {
+  return `plane-${plane + 1}`;
 }

@@ -1,0 +1,77 @@
+import { printedLine } from '../beam/printedLine.ts';
+import { familyOf } from '../flexures/index.ts';
+import { mechanicsOf } from '../flexures/networks.ts';
+import type { FlexureNetwork } from '../flexures/network.ts';
+import type { MiddleLine } from '../geometry/band.ts';
+import { isInside, pathLoop } from '../geometry/loop.ts';
+import type { Path } from '../geometry/outline.ts';
+import { unionOutline } from '../geometry/unionOutline.ts';
+import type { Mm } from '../units.ts';
+import type { Assessment } from './assessment.ts';
+
+/** What is printed in one plane: closed outlines, holes clockwise. */
+export interface PlaneOutlines {
+  readonly plane: number;
+  readonly paths: readonly Path[];
+}
+
+/** How far a chord may lie from the curve it stands for [mm], a quarter of what a printer repeats. */
+const TOLERANCE: Mm = 0.005;
+
+/**
+ * Outlines of a joint as printed, plane by plane from the lowest up: as the family draws it, else round the pads and
+ * members of its network. Needs the polygon library, and so is loaded only when a file is asked for.
+ *
+ * @param a - the joint as assessed: its kind, sizes in force [mm] and section [mm]
+ * @returns closed paths of every plane [mm]; none where members only stand for what lies out of the plane
+ */
+export function printedOutlines(a: Pick<Assessment, 'joint' | 'sizes' | 'section'>): readonly PlaneOutlines[] {
+  const { joint, sizes, section } = a;
+  const family = familyOf(joint);
+  const drawn = family.outline?.(sizes, section.thickness);
+  if (drawn) return [{ plane: 0, paths: drawn }];
+  const { drive, amount } = joint.movement;
+  const network = mechanicsOf(family.id).network(sizes, section.thickness, { drive, amount, widthRatio: 1 });
+  const lines = linesOf(network);
+  if (lines.some(({ line, plane }) => isHidden(network, line, plane))) return [];
+  const fillet = sizes[family.roles.fillet ?? ''] ?? 0;
+  const planes = [...new Set(lines.map(({ plane }) => plane))].toSorted((p, q) => p - q);
+  return planes.map((plane) => ({ plane, paths: outlinesIn(network, lines, plane, fillet) }));
+}
+
+interface PlacedLine {
+  readonly line: MiddleLine;
+  readonly plane: number;
+}
+
+function linesOf({ model }: FlexureNetwork): readonly PlacedLine[] {
+  const nodes = new Map(model.nodes.map((node) => [node.id, node] as const));
+  return model.members.map((member) => {
+    const [from, to] = [nodes.get(member.from), nodes.get(member.to)];
+    if (!from || !to) throw new RangeError(`the member ${member.id} hangs on no node`);
+    return { line: printedLine(member, from, to, TOLERANCE / 2), plane: member.plane ?? 0 };
+  });
+}
+
+const padsIn = ({ bodies }: FlexureNetwork, plane: number) =>
+  bodies.filter((body) => (body.plane ?? 0) === plane).flatMap(({ outlines }) => outlines);
+
+/** Whether a member lies in a pad: it stands for strips that twist, which this view does not show. */
+function isHidden(network: FlexureNetwork, { x, y }: MiddleLine, plane: number): boolean {
+  const [first, last] = [0, x.length - 1];
+  const middle = { x: ((x[first] ?? 0) + (x[last] ?? 0)) / 2, y: ((y[first] ?? 0) + (y[last] ?? 0)) / 2 };
+  if (x.length > 2) return false;
+  return isInside(
+    padsIn(network, plane).map((path) => pathLoop(path, TOLERANCE)),
+    middle,
+  );
+}
+
+function outlinesIn(network: FlexureNetwork, lines: readonly PlacedLine[], plane: number, fillet: Mm): readonly Path[] {
+  const { nodes, pads, members } = network.model;
+  const onPad = new Set(pads.flatMap((pad) => pad.nodes));
+  const ends = new Set(members.filter((member) => (member.plane ?? 0) === plane).flatMap(({ from, to }) => [from, to]));
+  const roots = nodes.filter(({ id }) => onPad.has(id) && ends.has(id)).map((at) => ({ at, fillet }));
+  const bands = lines.filter((one) => one.plane === plane).map(({ line }) => line);
+  return unionOutline({ pads: padsIn(network, plane), bands, roots }, TOLERANCE);
+}
