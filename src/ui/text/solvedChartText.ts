@@ -58,7 +58,7 @@ export const UNDER_A_WEIGHT = {
 } as const;
 export const PULLS_ITSELF = 'below the line it pulls itself on';
 export const ONLY_GUIDED = 'dashed: only when guided';
-export const WEAKER_BY_FORM = 'thin dashes: simple formula';
+const WEAKER_BY_FORM = 'thin dashes: simple formula';
 
 export function wantedAtMost(effort: number, measure: Measure): string {
   return `wanted: at most ${Number(effort.toPrecision(4))}${NO_BREAK}${EFFORT_UNIT[measure]}`;

@@ -1,6 +1,6 @@
 import { memo } from 'react';
 import { directionText, giveText, stiffnessText } from '../../text/solvedChartText.ts';
-import { atBearing, figured, needleCorners, type Compass, type CompassLayout, type Needle } from './compass.ts';
+import { atBearing, COLUMN, figured, needleCorners, type Compass, type CompassLayout, type Needle } from './compass.ts';
 
 interface CompassPlotProps {
   readonly compass: Compass;
@@ -74,10 +74,13 @@ function NeedleWords({ needle, layout: { centre, reach, width } }: { needle: Nee
     );
   }
   const right = bearingDeg < 180;
+  // At the edge of narrow paper, beside the ring on wide paper.
+  const out = Math.min(width / 2 - 2, reach + COLUMN);
+  const x = centre.x + (right ? out : -out);
   const above = bearingDeg < 90 || bearingDeg > 270;
   const y = centre.y + (above ? -1 : 1) * Math.max(reach * 0.31, HALF_APART) - 10;
   return (
-    <g className="compass-words" transform={`translate(${right ? width - 2 : 2} ${y})`}>
+    <g className="compass-words" transform={`translate(${x} ${y})`}>
       {[name, giveText(give), stiffnessText(stiffness, direction)].map((text, i) => (
         <text key={text} className={i === 2 ? 't2' : look} y={i * LINE} textAnchor={right ? 'end' : 'start'}>
           {text}

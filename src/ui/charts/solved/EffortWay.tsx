@@ -17,7 +17,7 @@ import { ChartNote } from './ChartNote.tsx';
 import { EffortWayPlot } from './EffortWayPlot.tsx';
 import { EffortWayTable } from './EffortWayTable.tsx';
 import type { WayMark } from './marks.ts';
-import { effortLevel, GRIDS, wayAmounts } from './spans.ts';
+import { effortLevel, GRIDS, amountSpan } from './spans.ts';
 import { readWay, type Answered, type Way } from './way.ts';
 
 interface EffortWayProps {
@@ -36,8 +36,8 @@ interface EffortWayProps {
 export function EffortWay({ number, a, way, marks, touching, bent, unit }: EffortWayProps) {
   const { measure } = a.drive;
   const wanted = a.joint.movement.amount;
-  const { span, ends } = useMemo(() => wayAmounts(way, measure), [way, measure]);
-  const byForm = useMemo(() => formCurve(a, ends), [a, ends]);
+  const span = useMemo(() => amountSpan(way, measure), [way, measure]);
+  const byForm = useMemo(() => formCurve(a, fromAxis(span[1], measure)), [a, span, measure]);
   const level = useMemo(() => effortLevel(a, way, marks), [a, way, marks]);
   const read = (at: number) => {
     const state = readWay(way, fromAxis(at, measure));

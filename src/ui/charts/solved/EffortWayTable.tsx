@@ -38,5 +38,13 @@ export const EffortWayTable = memo(function EffortWayTable({ a, way, marks, span
     .map(({ at }) => fromAxis(at, measure))
     .filter((at) => Math.abs(at - wanted) > 1e-9);
   const rows = [[say(wanted), ...cells(wanted)], ...marked, ...figured.map((at) => [say(at), ...cells(at)])];
-  return <PointTable caption={solvedTables.effort} heads={solvedTables.effortHeads(measure)} rows={rows} />;
+  // Two amounts may be said alike.
+  const byName = new Map(rows.toReversed().map((row) => [row[0], row] as const));
+  return (
+    <PointTable
+      caption={solvedTables.effort}
+      heads={solvedTables.effortHeads(measure)}
+      rows={[...byName.values()].toReversed()}
+    />
+  );
 });

@@ -16,7 +16,7 @@ import { AxisFigure } from './AxisFigure.tsx';
 import { ChartNote } from './ChartNote.tsx';
 import { EnergyWayPlot } from './EnergyWayPlot.tsx';
 import type { Hollow } from './marks.ts';
-import { amountMarks, energyLevel, GRIDS, wayAmounts } from './spans.ts';
+import { amountMarks, energyLevel, GRIDS, amountSpan } from './spans.ts';
 import { readWay, type Answered, type Way } from './way.ts';
 
 interface EnergyWayProps {
@@ -31,7 +31,7 @@ interface EnergyWayProps {
 /** What is kept in the joint along the way: hollows are rests, and hills part them. */
 export function EnergyWay({ number, a, way, hollows, bent, unit }: EnergyWayProps) {
   const { measure } = a.drive;
-  const { span } = useMemo(() => wayAmounts(way, measure), [way, measure]);
+  const span = useMemo(() => amountSpan(way, measure), [way, measure]);
   const level = useMemo(() => energyLevel(way, hollows), [way, hollows]);
   const read = (at: number) => {
     const { amount, energy } = readWay(way, fromAxis(at, measure));

@@ -16,7 +16,7 @@ import { AxisFigure } from './AxisFigure.tsx';
 import { ChartNote } from './ChartNote.tsx';
 import { roomAt, touchesPast, type Room } from './room.ts';
 import { RoomWayPlot } from './RoomWayPlot.tsx';
-import { amountMarks, GRIDS, levelsOver, wayAmounts } from './spans.ts';
+import { amountMarks, GRIDS, levelsOver, amountSpan } from './spans.ts';
 import type { Answered, Way } from './way.ts';
 
 interface RoomWayProps {
@@ -31,7 +31,7 @@ interface RoomWayProps {
 /** The least clear distance between what may touch, along the way. */
 export function RoomWay({ number, a, way, room, bent, unit }: RoomWayProps) {
   const { measure } = a.drive;
-  const { span } = useMemo(() => wayAmounts(way, measure), [way, measure]);
+  const span = useMemo(() => amountSpan(way, measure), [way, measure]);
   const level = useMemo(() => {
     const most = Math.max(...room.stretches.flat().map(({ gap }) => gap), 2 * a.joint.profile.lineWidth);
     return levelsOver(0, most * 1.05, unit === 'mm' ? 1 : MM_PER_INCH);

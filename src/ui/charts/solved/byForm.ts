@@ -35,21 +35,24 @@ function widthRatioOf(a: Assessment): number {
   return a.solved && a.solved.stiffness === undefined ? 1 : a.effort.widthRatio;
 }
 
-/** Effort by the simple formula [N·mm] or [N]; a formula does not know one way from the other. */
+/** Effort by the simple formula [N·mm] or [N] on the way there; nothing where it has none. */
 export function formEffort(a: Assessment, amount: number): number | undefined {
   if (amount === 0) return 0;
   return figureOf(() => {
-    const { effort, nominalStrain } = handResponse(askedFor(a, Math.abs(amount)));
+    const { effort, nominalStrain } = handResponse(askedFor(a, amount));
     const elastic = widthRatioOf(a) * a.effort.modulus * effort;
     const strained = (nominalStrain * a.effort.modulus) / a.filament.properties.yieldStress.typical;
-    return Math.sign(amount) * effortBeyondYield(elastic, strained);
+    return effortBeyondYield(elastic, strained);
   });
 }
 
-/** The simple formula's curve between two amounts, empty where it is exact and so not worth a line of its own. */
-export function formCurve(a: Assessment, [low, high]: Span): readonly FormPoint[] {
+/**
+ * The simple formula's curve to an amount; empty where it is exact and so not worth a line of its own. Of the way back
+ * formulas say nothing: they do not know one way from the other.
+ */
+export function formCurve(a: Assessment, end: number): readonly FormPoint[] {
   if (isByFormula(a)) return [];
-  return Array.from({ length: SAMPLES + 1 }, (_, i) => low + ((high - low) * i) / SAMPLES).flatMap((amount) => {
+  return Array.from({ length: SAMPLES + 1 }, (_, i) => (end * i) / SAMPLES).flatMap((amount) => {
     const effort = formEffort(a, amount);
     return effort === undefined ? [] : [{ amount, effort }];
   });

@@ -34,7 +34,7 @@ const ROUND: readonly Direction[] = ['turnZ', 'x', 'y', 'z', 'turnX', 'turnY'];
 const OF_DRIVE = { x: 'x', y: 'y', turn: 'turnZ' } as const;
 
 /** As far as the network reaches from the middle of the moving pad, as printed [mm]. */
-export function reachOf({ model, moving }: FlexureNetwork): Mm {
+function reachOf({ model, moving }: FlexureNetwork): Mm {
   const place = new Map(model.nodes.map((node) => [node.id, node] as const));
   const pad = model.pads.find(({ id }) => id === moving);
   const at = pad?.at ?? place.get(pad?.nodes[0] ?? moving) ?? { x: 0, y: 0 };
@@ -84,7 +84,7 @@ export interface CompassLayout {
 
 /** Room for two lines of words above and below, and for a column at either side. */
 const LINES = 36;
-const COLUMN = 98;
+export const COLUMN = 98;
 
 export function compassLayout({ width, height }: Size): CompassLayout {
   const reach = Math.max(40, Math.min(height / 2 - LINES, width / 2 - COLUMN));

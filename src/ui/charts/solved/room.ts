@@ -4,7 +4,7 @@ import type { Mm } from '../../../core/units.ts';
 import type { Span } from '../frame.ts';
 import type { Answered } from './way.ts';
 
-export interface RoomPoint {
+interface RoomPoint {
   readonly amount: number;
   readonly gap: Mm;
 }

@@ -3,7 +3,7 @@ import type { Assessment } from '../../../core/design/assessment.ts';
 import { familyOf } from '../../../core/flexures/index.ts';
 import type { Parameter } from '../../../core/flexures/family.ts';
 
-export interface SidePoint {
+interface SidePoint {
   readonly count: number;
   readonly effort: number;
 }

@@ -4,7 +4,7 @@ import type { Assessment } from '../../../core/design/assessment.ts';
 import type { Measure } from '../../text/amountText.ts';
 import { grouped, MM_PER_INCH, type LengthUnit } from '../../text/numbers.ts';
 import { niceSteps } from '../domains.ts';
-import { fromAxis, onAxis } from '../effortCurve.ts';
+import { onAxis } from '../effortCurve.ts';
 import type { Span } from '../frame.ts';
 import type { Tick } from '../ticks.ts';
 import type { Hollow, WayMark } from './marks.ts';
@@ -13,7 +13,7 @@ import { whole, type Way } from './way.ts';
 const figure = format('~g');
 
 /** From the end of the way back to the end of the way there [degrees or mm]. */
-function amountSpan({ forward, back }: Way, measure: Measure): Span {
+export function amountSpan({ forward, back }: Way, measure: Measure): Span {
   const behind = farthest(back);
   return [behind > 0 ? -onAxis(behind, measure) : 0, onAxis(farthest(forward), measure)];
 }
@@ -69,12 +69,6 @@ export function levelMarks({ span: [low, high], step, per }: Level): readonly Ti
 
 /** A pointer reads to a tenth of a degree and keys go in halves [deg]; a hundredth and a twentieth of a mm. */
 export const GRIDS = { turn: { fine: 0.1, step: 0.5 }, travel: { fine: 0.01, step: 0.05 } } as const;
-
-/** The axis across, and the same ends as amounts [rad] or [mm]. */
-export function wayAmounts(way: Way, measure: Measure): { readonly span: Span; readonly ends: Span } {
-  const span = amountSpan(way, measure);
-  return { span, ends: [fromAxis(span[0], measure), fromAxis(span[1], measure)] };
-}
 
 /** What is wanted at most is on the paper, unless it would press the curve flat. */
 const PRESSED = 2;

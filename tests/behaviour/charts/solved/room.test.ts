@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { roomAt, roomOf, touchesPast } from '../../../../src/ui/charts/solved/room.ts';
+import { expectClose } from '../../../support/close.ts';
+import { answered } from '../../../support/solvedJoints.ts';
+
+describe('room against movement', () => {
+  it('is left out where nothing can touch, and where things face each other only far past what is wanted', () => {
+    expect(roomOf(answered('straightLeaf'))).toBeUndefined();
+    const crossed = answered('crossedLeaves');
+    expect(crossed.solved.forward.points.some(({ gap }) => gap !== undefined)).toBe(true);
+    expect(roomOf(crossed)).toBeUndefined();
+  });
+
+  it('reads what was solved, and straight lines between', () => {
+    const a = answered('spiral', { ways: 'both ways' });
+    const room = roomOf(a);
+    if (!room) throw new Error('arms of a spiral come near each other');
+    const [, one, two] = a.solved.forward.points;
+    const [gap, next] = [one?.gap?.gap ?? Number.NaN, two?.gap?.gap ?? Number.NaN];
+    expect(roomAt(room, one?.amount ?? 0)).toBe(gap);
+    const middle = ((one?.amount ?? 0) + (two?.amount ?? 0)) / 2;
+    expectClose(roomAt(room, middle) ?? 0, (gap + next) / 2, { rel: 1e-9, because: 'half-way on a straight line' });
+    expect(roomAt(room, 100)).toBeUndefined();
+  });
+
+  it('touches between the amounts at which the room is nought', () => {
+    const a = answered('spiral', { ways: 'both ways' });
+    const room = roomOf(a);
+    if (!room) throw new Error('arms of a spiral come near each other');
+    const ends = touchesPast(room);
+    expect(ends).toHaveLength(2);
+    for (const end of ends) {
+      expectClose(roomAt(room, end) ?? 1, 0, { abs: 1e-9, because: 'the foot of a straight line' });
+      expect(roomAt(room, end * 1.02)).toBeLessThan(0);
+      expect(roomAt(room, end * 0.98)).toBeGreaterThan(0);
+    }
+    expect(room.least.gap).toBe(
+      Math.min(
+        ...[a.solved.forward, a.solved.back].flatMap((path) => path?.points.map(({ gap }) => gap?.gap ?? 9) ?? []),
+      ),
+    );
+  });
+
+  it('keeps stretches apart between which it comes free again', () => {
+    const folded = roomOf(answered('foldedLeaf', { drive: 'turned', amount: Math.PI / 6 }));
+    expect(folded?.touching).toHaveLength(2);
+    expect(folded && touchesPast(folded)).toEqual([folded?.touching[0]?.[0]]);
+  });
+});
