@@ -1,0 +1,272 @@
+/** Laws that every path of every network keeps to, on small networks drawn at random. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { PathAnswer, PathPoint } from '../../../src/core/beam/answer.ts';
+import type { BeamModel, Member, Shape } from '../../../src/core/beam/model.ts';
+import { followPath } from '../../../src/core/beam/solve.ts';
+import type { Point } from '../../../src/core/geometry/outline.ts';
+import { HELD, network } from '../../support/beamModels.ts';
+import { angle, length } from '../../support/generators.ts';
+import { endOf, poseOf, reactionAt } from '../../support/solved.ts';
+
+interface Leg {
+  readonly kind: 'straight' | 'arc' | 'wave';
+  readonly bend: number;
+  readonly from: Point;
+  readonly to: Point;
+  readonly thickness: number;
+  readonly hinged: 'from' | null;
+}
+
+const leg: fc.Arbitrary<Leg> = fc.record({
+  kind: fc.constantFrom('straight', 'arc', 'wave'),
+  bend: length(-1, 1),
+  from: fc.record({ x: length(-25, -18), y: length(-12, 12) }),
+  to: fc.record({ x: length(5, 10), y: length(-12, 12) }),
+  thickness: length(0.6, 1.2),
+  hinged: fc.constantFrom(null, null, 'from'),
+});
+
+/** One to three legs between a held pad and one that is moved, partly let free. */
+interface Case {
+  readonly legs: readonly Leg[];
+  readonly y: number;
+  readonly turn: number;
+}
+const drawn: fc.Arbitrary<Case> = fc.record({
+  // The first leg is never hinged, so that nothing is loose.
+  legs: fc.tuple(leg, fc.array(leg, { maxLength: 2 })).map(([first, more]) => [{ ...first, hinged: null }, ...more]),
+  y: length(-0.6, 0.6),
+  turn: length(-0.03, 0.03),
+});
+
+interface Way {
+  readonly scale: number;
+  readonly turn: number;
+  readonly mirror: 1 | -1;
+}
+const AS_IS: Way = { scale: 1, turn: 0, mirror: 1 };
+
+function moved({ x, y }: Point, { scale, turn, mirror }: Way): Point {
+  const [c, s] = [scale * Math.cos(turn), scale * Math.sin(turn)];
+  return { x: c * x - s * mirror * y, y: s * x + c * mirror * y };
+}
+
+function shapeOf({ kind, bend }: Leg, { scale, mirror }: Way): Shape {
+  if (kind === 'arc') return { kind, turn: 1.5 * mirror * bend };
+  return kind === 'wave' ? { kind, rise: 4 * scale * mirror * bend } : { kind };
+}
+
+function networkOf({ legs, y, turn }: Case, way: Way = AS_IS): BeamModel {
+  const to = moved({ x: 0, y }, way);
+  const at = moved({ x: 8, y: 0 }, way);
+  return network({
+    nodes: legs.flatMap(({ from, to: end }, i) => [
+      { id: `f${i}`, ...moved(from, way) },
+      { id: `m${i}`, ...moved(end, way) },
+    ]),
+    members: legs.map((each, i): Member => ({
+      id: `leg${i}`,
+      from: `f${i}`,
+      to: `m${i}`,
+      shape: shapeOf(each, way),
+      thickness: way.scale * each.thickness,
+      width: way.scale * 6,
+      plane: i,
+      ...(each.hinged ? { hinged: each.hinged } : {}),
+    })),
+    pads: [
+      { id: 'fixed', nodes: legs.map((_, i) => `f${i}`), at: moved({ x: -20, y: 0 }, way) },
+      { id: 'moving', nodes: legs.map((_, i) => `m${i}`), at },
+    ],
+    supports: [{ at: 'fixed', ...HELD }],
+    motions: [{ at: 'moving', x: to.x, y: to.y, turn: way.mirror * turn }],
+  });
+}
+
+const ASKED = { accuracy: 'refined', parts: 6, second: false } as const;
+/** Paths that a motion leads past where the network gives way are told by other laws. */
+const isPlain = ({ stopped, points }: PathAnswer) =>
+  stopped === undefined && points.length === 7 && points.every(({ unstableWays }) => unstableWays === 0);
+const near = (actual: number, expected: number, size: number) =>
+  expect(Math.abs(actual - expected)).toBeLessThan(1e-6 * size + 1e-12);
+const RUNS = { numRuns: 8 };
+
+/** Forces as one size and moments as another, by which differences are judged. */
+const sizeOf = (point: PathPoint) =>
+  point.reactions.reduce((most, { x, y, moment }) => Math.max(most, Math.hypot(x, y), Math.abs(moment) / 20), 1e-9);
+
+describe('a whole network moved', () => {
+  it('turned: efforts, energies and strains stay', () => {
+    fc.assert(
+      fc.property(drawn, angle(5, 350), (drawnCase, turn) => {
+        const [plain, turned] = [
+          followPath(networkOf(drawnCase), ASKED),
+          followPath(networkOf(drawnCase, { ...AS_IS, turn }), ASKED),
+        ];
+        fc.pre(isPlain(plain) && isPlain(turned));
+        const [a, b] = [plain.points.at(-1)!, turned.points.at(-1)!];
+        near(b.effort, a.effort, Math.abs(a.effort));
+        near(b.energy, a.energy, a.energy);
+        near(Math.abs(b.peak.strain), Math.abs(a.peak.strain), 30 * Math.abs(a.peak.strain));
+      }),
+      RUNS,
+    );
+  });
+
+  it('mirrored: moments change sign, and ways of giving are as many', () => {
+    fc.assert(
+      fc.property(drawn, (drawnCase) => {
+        const plain = followPath(networkOf(drawnCase), { ...ASKED, accuracy: 'interactive' });
+        const mirrored = followPath(networkOf(drawnCase, { ...AS_IS, mirror: -1 }), {
+          ...ASKED,
+          accuracy: 'interactive',
+        });
+        expect(mirrored.points.map(({ unstableWays }) => unstableWays)).toEqual(
+          plain.points.map(({ unstableWays }) => unstableWays),
+        );
+        fc.pre(isPlain(plain));
+        const [a, b] = [plain.points.at(-1)!, mirrored.points.at(-1)!];
+        near(reactionAt(b, 'moving').moment, -reactionAt(a, 'moving').moment, 20 * sizeOf(a));
+        near(reactionAt(b, 'moving').x, reactionAt(a, 'moving').x, sizeOf(a));
+        near(reactionAt(b, 'moving').y, -reactionAt(a, 'moving').y, sizeOf(a));
+      }),
+      RUNS,
+    );
+  });
+
+  it('scaled in all lengths by k: forces k², energies k³, strains as they were', () => {
+    fc.assert(
+      fc.property(drawn, length(0.2, 5), (drawnCase, scale) => {
+        const [plain, scaled] = [
+          followPath(networkOf(drawnCase), ASKED),
+          followPath(networkOf(drawnCase, { ...AS_IS, scale }), ASKED),
+        ];
+        fc.pre(isPlain(plain) && isPlain(scaled));
+        const [a, b] = [plain.points.at(-1)!, scaled.points.at(-1)!];
+        near(reactionAt(b, 'moving').x, scale ** 2 * reactionAt(a, 'moving').x, scale ** 2 * sizeOf(a));
+        near(b.energy, scale ** 3 * a.energy, scale ** 3 * a.energy);
+        near(Math.abs(b.peak.strain), Math.abs(a.peak.strain), 30 * Math.abs(a.peak.strain));
+      }),
+      RUNS,
+    );
+  });
+});
+
+describe('forces and energy', () => {
+  it('balance: what holds the network adds up to nothing, in force and in moment', () => {
+    fc.assert(
+      fc.property(drawn, (drawnCase) => {
+        const { points } = followPath(networkOf(drawnCase), { ...ASKED, accuracy: 'interactive' });
+        for (const point of points.slice(1)) {
+          const parts = point.reactions.map((reaction) => ({ ...reaction, place: poseOf(point, reaction.at) }));
+          const sum = (of: (part: (typeof parts)[number]) => number) =>
+            parts.reduce((total, part) => total + of(part), 0);
+          near(
+            sum(({ x }) => x),
+            0,
+            sizeOf(point),
+          );
+          near(
+            sum(({ y }) => y),
+            0,
+            sizeOf(point),
+          );
+          near(
+            sum(({ x, y, moment, place }) => moment + place.x * y - place.y * x),
+            0,
+            20 * sizeOf(point),
+          );
+        }
+      }),
+      RUNS,
+    );
+  });
+
+  it('what is put in by the way is what is stored, by Simpson’s rule', () => {
+    fc.assert(
+      fc.property(drawn, (drawnCase) => {
+        const answer = followPath(networkOf(drawnCase), { ...ASKED, parts: 40 });
+        const { points } = answer;
+        fc.pre(answer.stopped === undefined && points.length === 41);
+        const work = points.reduce((sum, { effort }, i) => {
+          const weight = i === 0 || i === 40 ? 1 : i % 2 === 1 ? 4 : 2;
+          return sum + (weight * effort) / 120;
+        }, 0);
+        expect(Math.abs(work - points.at(-1)!.energy)).toBeLessThan(1e-3 * points.at(-1)!.energy);
+      }),
+      RUNS,
+    );
+  });
+
+  it('a state does not depend on how far the path was meant to go', () => {
+    fc.assert(
+      fc.property(drawn, length(0.2, 0.8), (drawnCase, share) => {
+        const shares = [0.25, 0.5, 0.75, 1].map((part) => part * share);
+        const far = followPath(networkOf(drawnCase), { ...ASKED, shares });
+        const less = { ...drawnCase, y: share * drawnCase.y, turn: share * drawnCase.turn };
+        const short = followPath(networkOf(less), ASKED);
+        fc.pre(isPlain(short) && far.stopped === undefined);
+        const [a, b] = [far.points.at(-1)!, short.points.at(-1)!];
+        expect(a.share).toBe(share);
+        near(a.effort * share, b.effort, Math.abs(b.effort));
+        near(a.energy, b.energy, b.energy);
+      }),
+      RUNS,
+    );
+  });
+
+  it('finer meshes differ from coarse ones by no more than about the estimate', () => {
+    fc.assert(
+      fc.property(drawn, (drawnCase) => {
+        const model = networkOf(drawnCase);
+        const [coarse, fine] = [4, 16].map((elements) => followPath(model, { ...ASKED, elements }));
+        fc.pre(isPlain(coarse!) && isPlain(fine!));
+        const [a, b] = [coarse!.points.at(-1)!, fine!.points.at(-1)!];
+        const largest = Math.max(...fine!.points.map(({ effort }) => Math.abs(effort)));
+        expect(Math.abs(a.effort - b.effort) / largest).toBeLessThanOrEqual(2 * coarse!.error.effort + 1e-9);
+      }),
+      RUNS,
+    );
+  });
+});
+
+describe('a half tied to be like the other', () => {
+  it('is the whole arch when it is pressed in its middle', () => {
+    fc.assert(
+      fc.property(length(1, 4), length(0.5, 1.2), length(0.1, 1), (rise, thickness, push) => {
+        const half = { shape: { kind: 'rise', heading: 0 }, thickness, width: 6 } as const;
+        const left = { id: 'left', x: 0, y: 0 };
+        const middle = { id: 'middle', x: 20, y: rise };
+        const motions = [{ at: 'middle', y: -push }];
+        const halved = network({
+          nodes: [left, middle],
+          members: [{ id: 'up', from: 'left', to: 'middle', ...half }],
+          supports: [
+            { at: 'left', ...HELD },
+            { at: 'middle', x: true, turn: true },
+          ],
+          motions,
+        });
+        const whole = network({
+          nodes: [left, middle, { id: 'twin', x: 20, y: rise }, { id: 'right', x: 40, y: 0 }],
+          members: [
+            { id: 'up', from: 'left', to: 'middle', ...half },
+            { id: 'down', from: 'twin', to: 'right', ...half },
+          ],
+          supports: [
+            { at: 'left', ...HELD },
+            { at: 'right', ...HELD },
+          ],
+          // The two middles move as mirror images of each other.
+          ties: [{ at: 'twin', like: 'middle', x: -1, y: 1, turn: -1 }],
+          motions: motions.map((motion) => ({ ...motion, x: 0, turn: 0 })),
+        });
+        const [a, b] = [endOf(halved, ASKED), endOf(whole, ASKED)];
+        near(b.effort, 2 * a.effort, Math.abs(a.effort));
+        near(b.energy, 2 * a.energy, a.energy);
+      }),
+      RUNS,
+    );
+  });
+});
