@@ -113,10 +113,12 @@ function followWay(
   return { path: pathOf(answer, network, end, whole), answer };
 }
 
+function even(from: number, to: number, count: number): readonly number[] {
+  return Array.from({ length: count }, (_, i) => from + ((to - from) * (i + 1)) / count);
+}
+
 /** Shares up to the wanted amount in equal parts, then on to the end. */
 function sharesTo(wanted: number, parts: number): readonly number[] {
-  const even = (from: number, to: number, count: number) =>
-    Array.from({ length: count }, (_, i) => from + ((to - from) * (i + 1)) / count);
   return [...even(0, wanted, parts), ...(wanted < 1 ? even(wanted, 1, PARTS.beyond) : [])];
 }
 
