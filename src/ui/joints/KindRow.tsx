@@ -19,6 +19,16 @@ export function KindRow({ family, cannot, isAt, onReach, onTake, onKeyDown }: Pr
   const id = useId();
   const { name, does, chooseFor, costs } = kindText(family);
   const take = cannot === undefined ? onTake : undefined;
+  function pressed(event: KeyboardEvent): void {
+    if (event.key !== 'Enter') {
+      onKeyDown(event);
+      return;
+    }
+    // The focus moves at once, and the same press must not act on what gets it.
+    event.preventDefault();
+    take?.();
+  }
+
   return (
     <label className={take ? 'ck' : 'ck no'}>
       <input
@@ -33,7 +43,7 @@ export function KindRow({ family, cannot, isAt, onReach, onTake, onKeyDown }: Pr
         onFocus={onReach}
         onChange={onReach}
         onClick={take}
-        onKeyDown={(event) => (event.key === 'Enter' ? take?.() : onKeyDown(event))}
+        onKeyDown={pressed}
       />
       <Pictogram family={family} />
       <span>

@@ -1,16 +1,26 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../../src/core/design/assess.ts';
 import type { Joint } from '../../../src/core/design/joint.ts';
-import { FAMILIES } from '../../../src/core/flexures/index.ts';
+import { bySolver } from '../../../src/core/design/bySolver.ts';
+import { FAMILIES, familyOf } from '../../../src/core/flexures/index.ts';
+import { radians } from '../../../src/core/units.ts';
 import { readPart, writePart } from '../../../src/files/partFile.ts';
 import { demoPart } from '../../../src/store/demoPart.ts';
-import { newJoint, newMeasuredJoint } from '../../../src/store/newJoint.ts';
+import { newJoint, newMeasuredJoint, ofAnotherKind, USUAL_PROFILE } from '../../../src/store/newJoint.ts';
 
 function verdictOf(joint: Joint) {
   const assessed = assess(joint);
   if (!assessed.ok) throw new Error(assessed.problems.map(({ message }) => message).join('; '));
   return assessed.value.verdict;
 }
+
+function solved(joint: Joint) {
+  const assessed = assess(joint, bySolver());
+  if (!assessed.ok) throw new Error(assessed.problems.map(({ message }) => message).join('; '));
+  return assessed.value.verdict;
+}
+
+const changedTurn = (joint: Joint, amount: number): Joint => ({ ...joint, movement: { ...joint.movement, amount } });
 
 describe('worked joints', () => {
   it.each(FAMILIES.map((family) => [family.id, family] as const))(
@@ -40,14 +50,76 @@ describe('worked joints', () => {
     expect(verdictOf(newMeasuredJoint('Neck')).reason).toBe('printing');
   });
 
-  it('the demo part shows a caution, a pass and a section that is not whole lines, and says that it is invented', () => {
+  it('the demo part says that it is invented, and has nearly every kind', () => {
     const part = demoPart();
     expect(part.invented).toBe(true);
-    expect(part.joints.map((joint) => verdictOf(joint))).toMatchObject([
-      { grade: 'caution', reason: 'life' },
-      { grade: 'pass' },
-      { grade: 'caution', reason: 'printing' },
-    ]);
+    expect(new Set(part.joints.map(({ family }) => family)).size).toBe(8);
+  });
+
+  it.each([
+    ['rain-flap', 'caution', 'life'],
+    ['battery-door', 'pass', 'within all limits'],
+    ['bucket-pivot', 'pass', 'within all limits'],
+    ['wind-vane', 'caution', 'life'],
+    ['gate-clip', 'pass', 'within all limits'],
+    ['mode-button', 'fail', 'life'],
+    ['sensor-shuttle', 'pass', 'within all limits'],
+    ['trunk-cover', 'pass', 'within all limits'],
+    ['pole-grip', 'caution', 'held'],
+    ['borrowed-clip', 'caution', 'printing'],
+  ])('the demo part’s %s is a %s by the solver: %s', (id, grade, reason) => {
+    const joint = demoPart().joints.find((one) => one.id === id);
+    if (!joint) throw new Error(`no ${id} in the demo part`);
+    expect(solved(joint)).toMatchObject({ grade, reason });
+  });
+
+  it.each(
+    FAMILIES.flatMap((family) =>
+      family.drives.flatMap((drive) =>
+        family.lyings.map((lying) => [family.id, drive.id, lying, family, drive] as const),
+      ),
+    ),
+  )(
+    'a new %s, %s and lying %s, is refused neither by hand forms nor by the solver',
+    (_, _drive, lying, family, drive) => {
+      const joint = newJoint(family, 'New', { profile: { ...USUAL_PROFILE, lying } }, drive);
+      expect(joint.movement.drive).toBe(drive.id);
+      expect(() => verdictOf(joint)).not.toThrow();
+      const quick = assess(joint, bySolver({ parts: 6, whole: false }));
+      expect(quick.ok ? [] : quick.problems).toEqual([]);
+    },
+  );
+
+  it('asks of what snaps that it stays, and of nothing else', () => {
+    for (const family of FAMILIES) {
+      expect(newJoint(family, 'New').movement.stays).toBe(family.snaps ? true : undefined);
+    }
+  });
+
+  it('made another kind it keeps name, printer, use and, of the same measure, how far', () => {
+    const before = { ...newJoint(familyOf({ family: 'straightLeaf' }), 'Lid'), id: 'lid' };
+    const asked = {
+      ...before,
+      movement: { ...before.movement, amount: radians(8), cycles: 77, held: true, effortAtMost: 9 },
+    };
+    const crossed = ofAnotherKind(asked, familyOf({ family: 'crossedLeaves' }));
+    expect(crossed).toMatchObject({ id: 'lid', name: 'Lid', profile: before.profile });
+    expect(crossed.movement).toMatchObject({ drive: 'turned', amount: radians(8), cycles: 77, held: true });
+    // A torque says nothing of what another kind should take.
+    expect(crossed.movement.effortAtMost).toBeUndefined();
+    const arch = ofAnotherKind(asked, familyOf({ family: 'snapArch' }));
+    expect(arch.movement).toMatchObject({ drive: 'pressed', amount: 5, cycles: 77, stays: true });
+  });
+
+  it('made another kind that cannot go so far it goes as far as is usual', () => {
+    const far = changedTurn(newJoint(familyOf({ family: 'straightLeaf' }), 'Lid'), radians(170));
+    expect(ofAnotherKind(far, familyOf({ family: 'crossedLeaves' })).movement.amount).toBe(radians(12));
+  });
+
+  it('made any other kind it can be assessed', () => {
+    for (const from of FAMILIES) {
+      for (const to of FAMILIES) expect(() => verdictOf(ofAnotherKind(newJoint(from, 'Joint'), to))).not.toThrow();
+    }
   });
 
   it('the demo part can be saved and opened again', () => {

@@ -94,12 +94,36 @@ describe('a value is read as a person means it', () => {
   });
 });
 
+describe('shares, forces and torques', () => {
+  it.each([
+    ['50', 'share', 0.5],
+    ['12.7 %', 'share', 0.127],
+    ['100/4', 'share', 0.25],
+    ['25 % + 10', 'share', 0.35],
+    ['20', 'force', 20],
+    ['0,5 kN', 'force', 500],
+    ['15 N + 5', 'force', 20],
+    ['30 N·mm', 'torque', 30],
+    ['3 Ncm', 'torque', 30],
+    ['0.03 N*m', 'torque', 30],
+    // A pound-force is 4.4482216152605 N by its definition.
+    ['2 lbf', 'force', 8.896443230521],
+  ] as const)('%s as a %s', async (text, kind, value) => {
+    expect(await valueOf(text, kind)).toBeCloseTo(value, 9);
+  });
+});
+
 describe('what cannot be read is refused with the field, the fault and a remedy', () => {
   it.each([
     ['35 deg', 'length', /^Leaf length cannot be in “deg”, which is a unit of angle; use mm, cm, m, in or ft$/],
     ['35°', 'length', /unit of angle/],
     ['3 mm', 'angle', /unit of length; use deg or rad/],
     ['3 mm', 'count', /use no unit/],
+    ['20 N', 'length', /unit of force; use mm/],
+    ['20 N·mm', 'force', /unit of torque; use N, kN or lbf/],
+    ['20 N', 'torque', /unit of force; use N·mm/],
+    ['2 N * 3 N', 'force', /comes out as a square of a force/],
+    ['50 mm', 'share', /unit of length; use %/],
     ['2.5', 'count', /^Leaf length must be whole, not 2.5; write 2 or 3$/],
     ['', 'length', /^Leaf length needs a number, such as 12, 2\*0\.42 or 3\/8 in$/],
     ['   ', 'length', /needs a number/],

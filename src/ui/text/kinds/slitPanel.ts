@@ -11,9 +11,9 @@ const OVER =
 
 export const SLIT_PANEL: KindText = {
   name: 'slit panel',
-  does: 'A sheet with rows of slits: the strips between them twist, and it wraps round a curve.',
-  chooseFor: 'a thicker cover that prints lying flat.',
-  costs: 'width and strength: slits cut it nearly through, and corners of slits tear.',
+  does: 'Strips between rows of slits twist, and a sheet wraps round a curve.',
+  chooseFor: 'a cover that prints lying flat.',
+  costs: 'strength: slits cut it nearly through and tear at their ends.',
   piece: 'strip',
   pieces: 'strips',
   thin: 'the sheet',
