@@ -26,6 +26,11 @@ function kinds(marks: readonly WayMark[]): readonly string[] {
   return marks.map(({ kind, amount }) => `${kind} ${amount}`);
 }
 
+/** Where it lands under the return load. */
+function jumpOf(back: readonly WayPoint[]): WayMark['jump'] {
+  return marksOf({ forward: SNAPS, back }).find(({ kind }) => kind === 'returns')?.jump;
+}
+
 describe('marks on the way', () => {
   it('come from events: rests, balanced, and where it ceases or begins to hold', () => {
     const marks = marksOf({ forward: SNAPS, back: [] });
@@ -44,8 +49,6 @@ describe('marks on the way', () => {
   });
 
   it('jump back under the return load only where the way back is known', () => {
-    const jumpOf = (back: readonly WayPoint[]) =>
-      marksOf({ forward: SNAPS, back }).find(({ kind }) => kind === 'returns')?.jump;
     expect(jumpOf([])).toBeUndefined();
     // From rest to −8 at −1 the effort passes −4 half-way.
     expectClose(Number(jumpOf(PUSHED)), -0.5, LINES);
