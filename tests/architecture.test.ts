@@ -42,7 +42,10 @@ const RULES: Readonly<Record<string, Rule>> = {
   'core/life': pure('base', 'numeric', 'material'),
   'core/design': pure(...ALL_BUT_DESIGN),
   files: { folders: ['core'], packages: ['valibot', '@tarikjabiri/dxf'] },
-  cli: { folders: ['core', 'files'], packages: ['node:fs', 'node:path', 'node:process'] },
+  cli: {
+    folders: ['core', 'files'],
+    packages: ['node:fs', 'node:path', 'node:process', 'node:stream', 'node:stream/promises', 'node:util'],
+  },
   workers: { folders: ['core', 'files'], packages: [] },
   store: { folders: ['core', 'files'], packages: ['zustand', 'idb-keyval'] },
   ui: {

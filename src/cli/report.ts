@@ -6,7 +6,6 @@ import type { Joint, Part } from '../core/design/joint.ts';
 import { findDrive } from '../core/flexures/drives.ts';
 import { findFamily } from '../core/flexures/index.ts';
 import type { Problem } from '../core/problems.ts';
-import { ok, type Result } from '../core/result.ts';
 import { amounts, effort as effortIn, EFFORT_UNITS, SIZE_UNITS, snake, UNITS, type Json } from './keys.ts';
 import { emptyRoom, reportPath, type Room } from './pathReport.ts';
 import { sayable } from './sayable.ts';
@@ -145,15 +144,6 @@ function refused(joint: Joint, problems: readonly Problem[]): JointReport {
   return { id, name, family, inputs: inputsOf(joint), problems };
 }
 
-/** By the solver; where it finds no way but hand forms are exact, by them, with a note that says why. */
-function assessed(joint: Joint): Result<Assessment> {
-  const solved = assess(joint, bySolver());
-  if (solved.ok) return solved;
-  const byHand = assess(joint);
-  if (!byHand.ok || byHand.value.estimate) return solved;
-  return ok({ ...byHand.value, notes: [...byHand.value.notes, ...solved.problems] });
-}
-
 /** The assessment with the way of its movement, where that was asked for. */
 function withPath(assessment: Assessment, parts: number | undefined, room: Room): JointReport {
   const report = reportAssessment(assessment);
@@ -186,7 +176,7 @@ export function reportPart(
   const said = new Set<string>();
   const joints = part.joints.map((joint, index): JointReport => {
     asked.onJoint?.(joint, index);
-    const answer = assessed(joint);
+    const answer = assess(joint, bySolver());
     if (!answer.ok) return refused(joint, answer.problems);
     for (const note of answer.value.notes) said.add(`joints[${index}].${note.field} ${note.message}`);
     return withPath(answer.value, asked.path, room);
