@@ -3,10 +3,10 @@ import { FAMILIES } from '../../src/core/flexures/index.ts';
 import { pathArea } from '../../src/core/geometry/flatten.ts';
 import type { Path, Point } from '../../src/core/geometry/outline.ts';
 import { understand } from '../../src/core/design/understand.ts';
-import { joint } from './partGenerators.ts';
+import { outlinedJoint } from './partGenerators.ts';
 
-/** Outlines of joints of every family that can be assessed, with the fillet that the sizes ask for. */
-export const jointOutline = joint.map((drawn) => {
+/** Outlines of joints of every family that draws its own, with the fillet that the sizes ask for. */
+export const jointOutline = outlinedJoint.map((drawn) => {
   const family = FAMILIES.find(({ id }) => id === drawn.family);
   const understood = understand(drawn);
   if (!family || !understood.ok) throw new Error('the generator gives only joints that are understood');

@@ -81,10 +81,14 @@ const jointOf = (family: FlexureFamily): fc.Arbitrary<Joint> =>
     })
     .map(({ measured, ...joint }) => (measured === null ? joint : { ...joint, measuredThickness: measured }));
 
+const understoodOf = (families: readonly FlexureFamily[]): fc.Arbitrary<Joint> =>
+  fc.oneof(...families.map(jointOf)).filter((candidate) => understand(candidate).ok);
+
 /** A joint of any family that the core understands. */
-export const joint: fc.Arbitrary<Joint> = fc
-  .oneof(...FAMILIES.map(jointOf))
-  .filter((candidate) => understand(candidate).ok);
+export const joint: fc.Arbitrary<Joint> = understoodOf(FAMILIES);
+
+/** One of a family that draws its own outline. */
+export const outlinedJoint: fc.Arbitrary<Joint> = understoodOf(FAMILIES.filter(({ outline }) => outline !== undefined));
 
 /** A part of joints that the core understands, each with its own id. */
 export const part: fc.Arbitrary<Part> = fc.record({

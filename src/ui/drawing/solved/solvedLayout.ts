@@ -15,7 +15,7 @@ import { nearestUpTo } from './nearest.ts';
 import { planesOf, type Planes } from './planes.ts';
 import { taken, type Room } from './room.ts';
 import type { Scene } from './scene.ts';
-import { boundsOf, coveredIn, edgesIn, looksAt } from './swept.ts';
+import { boundsOf, coveredIn, edgesIn, looksAt, padCovers } from './swept.ts';
 import type { Travelled } from './travelled.ts';
 
 /** Everything on the sheet of a solved joint with its place; nothing here depends on how far it is moved. */
@@ -180,8 +180,10 @@ function inkedRoom(scene: Scene, { from, wanted }: Travelled, sheet: Sheet, reac
   const over = { x: 0, y: reach.top - BEYOND.above, width: sheet.width, height: height + BEYOND.above + BEYOND.below };
   const room = { paper: clearPaper(over), words: clearPaper(over) };
   room.paper.inkBox({ ...over, width: FRAME + 1 });
-  for (const state of looksAt(scene, { from, to: wanted }, LOOKS)) {
-    room.paper.ink(coveredIn(scene, state, STEP / sheet.pxPerMm).map((point) => onSheet(sheet, point)));
-  }
+  const step = STEP / sheet.pxPerMm;
+  const covers = padCovers(scene, step);
+  const ink = (points: readonly Point[]) => room.paper.ink(points.map((point) => onSheet(sheet, point)));
+  ink(covers.flat());
+  for (const state of looksAt(scene, { from, to: wanted }, LOOKS)) ink(coveredIn(scene, state, covers, step));
   return room;
 }

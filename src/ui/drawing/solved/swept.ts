@@ -46,14 +46,27 @@ export function boundsOf(points: readonly Point[]): Bounds {
   );
 }
 
-/** Points on edges and inside of all that is drawn in a state, no further than `step` from each other [mm]. */
-export function coveredIn(scene: Scene, state: StateNow, step: Mm): readonly Point[] {
-  const pads = scene.pads.flatMap((pad) => {
+/** Points on the edges and inside of every pad as printed, no further than `step` from each other [mm]. */
+export function padCovers({ pads }: Scene, step: Mm): readonly (readonly Point[])[] {
+  return pads.map(({ loops }) => {
+    const edge = loops.flatMap((loop) => densified([...loop, ...loop.slice(0, 1)], step));
+    const [outer = []] = loops;
+    const inside = gridInside(outer, 1.6 * step, -Infinity);
+    return [...edge, ...(loops.length > 1 ? inside.filter((point) => isInside(loops, point)) : inside)];
+  });
+}
+
+/** Points on edges and inside of all that has moved in a state: pads by their covers, and members. */
+export function coveredIn(
+  scene: Scene,
+  state: StateNow,
+  covers: readonly (readonly Point[])[],
+  step: Mm,
+): readonly Point[] {
+  const pads = scene.pads.flatMap((pad, i) => {
+    if (!pad.moves) return [];
     const now = poseIn(pad, state);
-    const edge = pad.loops.flatMap((loop) => densified([...loop, ...loop.slice(0, 1)], step));
-    const [outer = []] = pad.loops;
-    const inside = gridInside(outer, 1.6 * step, -Infinity).filter((point) => isInside(pad.loops, point));
-    return [...edge, ...inside].map((point) => carried(pad, now, point));
+    return (covers[i] ?? []).map((point) => carried(pad, now, point));
   });
   const bands = state.shapes.flatMap((shape, i) => {
     if (scene.members[i]?.isSeen !== true) return [];
