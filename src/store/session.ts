@@ -5,7 +5,7 @@ import * as edits from './edits.ts';
 import { type EditState, opened } from './state.ts';
 
 export interface Session extends EditState {
-  /** How far the drawing and the curves show it bent, as a share of the wanted angle. */
+  /** How far the drawing and the curves show it moved, as a share of the wanted amount; below 0 the other way. */
   readonly bent: number;
 
   /** Scale of the drawing on the sheet, as “10 : 1”; empty until it is drawn. */
@@ -34,7 +34,7 @@ export const useSession = create<Session>()((set) => ({
   bent: 1,
   scale: '',
   open: (part) => set(opened(part)),
-  bend: (share) => set({ bent: Math.min(Math.max(share, 0), 1) }),
+  bend: (share) => set({ bent: share }),
   showScale: (scale) => set({ scale }),
   selectJoint: (id) => set((state) => edits.selectJoint(state, id)),
   changeJoint: (next, said, gesture) => set((state) => edits.changeJoint(state, next, said, gesture)),

@@ -1,16 +1,19 @@
-import { memo } from 'react';
+import { lazy, memo, Suspense } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Joint } from '../../core/design/joint.ts';
 import type { Result } from '../../core/result.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import './answer.css';
-import { RoomToSpare } from './RoomToSpare.tsx';
 import { Verdict } from './Verdict.tsx';
-import { WaysOut } from './WaysOut.tsx';
 import { WorthKnowing } from './WorthKnowing.tsx';
+
+// The verdict must not wait for what would change it.
+const Ways = lazy(async () => ({ default: (await import('./Ways.tsx')).Ways }));
 
 interface Props {
   readonly assessment: Result<Assessment>;
+  /** The assessment is an estimate that the solver is about to replace. */
+  readonly isWorking: boolean;
   readonly unit: LengthUnit;
   /** `said` is in the past tense with the old value. */
   readonly onUse: (next: Joint, said: string) => void;
@@ -18,25 +21,25 @@ interface Props {
 
 type BelowProps = Omit<Props, 'assessment'> & { readonly assessment: Assessment };
 
-const Below = memo(function Below({ assessment, unit, onUse }: BelowProps) {
-  const { grade } = assessment.verdict;
+const Below = memo(function Below({ assessment, isWorking, unit, onUse }: BelowProps) {
   return (
     <>
-      {grade === 'pass' && <RoomToSpare assessment={assessment} unit={unit} />}
-      {(grade === 'caution' || grade === 'fail') && <WaysOut assessment={assessment} unit={unit} onUse={onUse} />}
+      <Suspense fallback={<div className="looking" />}>
+        <Ways assessment={assessment} isWorking={isWorking} unit={unit} onUse={onUse} />
+      </Suspense>
       <WorthKnowing notes={assessment.notes} unit={unit} />
     </>
   );
 });
 
 /** The answer to the brief: the verdict, then the ways out, or room to spare where it passes. */
-export function Answer({ assessment, unit, onUse }: Props) {
+export function Answer({ assessment, isWorking, unit, onUse }: Props) {
   return (
     <div className="answer">
-      <Verdict assessment={assessment} unit={unit} />
+      <Verdict assessment={assessment} isWorking={isWorking} unit={unit} />
       {assessment.ok && (
         <div className="ways">
-          <Below assessment={assessment.value} unit={unit} onUse={onUse} />
+          <Below assessment={assessment.value} isWorking={isWorking} unit={unit} onUse={onUse} />
         </div>
       )}
     </div>

@@ -3,53 +3,52 @@ import type { Joint } from '../../core/design/joint.ts';
 import { useChoices } from '../../store/choices.ts';
 import { useSession } from '../../store/session.ts';
 import { Answer } from './Answer.tsx';
-import { assessOnce } from './assessOnce.ts';
 import { Brief } from './Brief.tsx';
+import { JointFigure } from './JointFigure.tsx';
 import { ScalingTable } from './ScalingTable.tsx';
 import { sizeTo } from './sizeTo.ts';
+import { useSolved } from './useSolved.ts';
 import { useSoon } from './useSoon.ts';
 
-// The drawing is asked for at once, but in a file of its own: the brief and the answer must not wait for it.
-const drawing = import('../drawing/JointDrawing.tsx');
-const JointDrawing = lazy(async () => ({ default: (await drawing).JointDrawing }));
 // Remembered, so that a change first redraws what is being looked at and these follow in a moment of their own.
 const Curves = memo(lazy(async () => ({ default: (await import('../charts/Curves.tsx')).Curves })));
+const SolvedCurves = memo(
+  lazy(async () => ({ default: (await import('../charts/solved/SolvedCurves.tsx')).SolvedCurves })),
+);
 const Foot = memo(lazy(async () => ({ default: (await import('./Foot.tsx')).Foot })));
 
 /** One joint on the sheet: what is wanted, the answer, the drawing, the curves, and what to carry away. */
 export function JointSheet({ joint }: { joint: Joint }) {
   const unit = useChoices((state) => state.unit);
   const bent = useSession((state) => state.bent);
-  const bend = useSession((state) => state.bend);
-  const showScale = useSession((state) => state.showScale);
   const changeJoint = useSession((state) => state.changeJoint);
   const [soon, place] = useSoon();
-  const assessed = assessOnce(joint);
+  const { assessed, charted, ...figure } = useSolved(joint);
   const later = useDeferredValue(assessed);
-  const waiting = <section className="curves" aria-busy="true" ref={place} />;
+  const chartedLater = useDeferredValue(charted);
+  // An arc follows the hand; a solved shape may come a frame later than the figures.
+  const drawnLater = useDeferredValue(figure.drawn);
+  const drawn = figure.drawn?.travel ? figure.drawn : drawnLater;
+  const waiting = <section className="curves" aria-busy={figure.trouble === undefined} ref={place} />;
   return (
     <>
       <Brief joint={joint} assessment={assessed} unit={unit} onChange={changeJoint} />
-      <Answer assessment={assessed} unit={unit} onUse={changeJoint} />
+      <Answer assessment={assessed} isWorking={figure.isWorking} unit={unit} onUse={changeJoint} />
       {assessed.ok && (
         <>
-          <section className="draw" aria-label="Drawing">
-            <Suspense fallback={<div className="coming" />}>
-              <JointDrawing
-                assessment={assessed.value}
-                bent={bent}
-                unit={unit}
-                onBent={bend}
-                onSize={sizeTo}
-                onScale={showScale}
-              />
-            </Suspense>
-          </section>
+          <JointFigure {...figure} drawn={drawn} isWorking={figure.isWorking || drawn !== figure.drawn} />
           {joint.measuredThickness !== undefined && <ScalingTable assessment={assessed.value} unit={unit} />}
-          {!soon && waiting}
+          {!(soon && chartedLater) && waiting}
           {soon && later.ok && (
-            <Suspense fallback={waiting}>
-              <Curves assessment={later.value} bent={later.value.travel ? bent : 1} unit={unit} onSize={sizeTo} />
+            <Suspense fallback={chartedLater && waiting}>
+              {chartedLater?.travel && (
+                <Curves assessment={chartedLater} bent={Math.min(Math.max(bent, 0), 1)} unit={unit} onSize={sizeTo} />
+              )}
+              {chartedLater && !chartedLater.travel && (
+                <div className="busy" aria-busy={figure.isWorking}>
+                  <SolvedCurves assessment={chartedLater} bent={bent} unit={unit} onSize={sizeTo} />
+                </div>
+              )}
               <Foot assessment={later.value} unit={unit} />
             </Suspense>
           )}

@@ -4,11 +4,13 @@ import { AddJoint } from './AddJoint.tsx';
 import { JointStripActions } from './JointStripActions.tsx';
 import { JointStripCell } from './JointStripCell.tsx';
 import './JointStrip.css';
+import { useStripVerdicts } from './useStripVerdicts.ts';
 
 /** The joints of the part, life size side by side, and beside them what can be done. */
 export function JointStrip({ current }: { current: Joint }) {
   const joints = useSession((state) => state.part.joints);
   const selectJoint = useSession((state) => state.selectJoint);
+  useStripVerdicts(joints, current);
   return (
     <nav className="strip" aria-label="Joints of this part, drawn life size">
       <ol>

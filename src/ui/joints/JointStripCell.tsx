@@ -5,9 +5,9 @@ import { NameField } from '../app/NameField.tsx';
 import { VerdictShape } from '../app/VerdictShape.tsx';
 import { SAID } from '../text/shellText.ts';
 import { REFUSED_TEXT, stripText } from '../text/stripText.ts';
-import { assessOnce } from './assessOnce.ts';
 import { outlineOf } from './outlineOf.ts';
 import { Pictogram } from './Pictogram.tsx';
+import { useBestKnown } from './solvedAnswers.ts';
 import { Thumbnail } from './Thumbnail.tsx';
 import { useInSight } from './useInSight.ts';
 
@@ -23,7 +23,7 @@ export const JointStripCell = memo(function JointStripCell({ joint, place, isCur
   const cell = useInSight<HTMLLIElement>(isCurrent);
   const renameJoint = useSession((state) => state.renameJoint);
   const { id, name, family } = joint;
-  const assessed = assessOnce(joint);
+  const assessed = useBestKnown(joint);
   const outline = assessed.ok ? outlineOf(assessed.value) : [];
   const grade = assessed.ok ? assessed.value.verdict.grade : 'fail';
   return (

@@ -1,12 +1,16 @@
-import { useMemo } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
-import { roomToSpare } from '../../core/design/waysOut.ts';
+import type { Spare } from '../../core/design/remedy.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { roomHeading, spareText } from '../text/remedyText.ts';
 
+interface Props {
+  readonly assessment: Assessment;
+  readonly spares: readonly Spare[];
+  readonly unit: LengthUnit;
+}
+
 /** How far each value alone may go while the joint still passes. */
-export function RoomToSpare({ assessment, unit }: { readonly assessment: Assessment; readonly unit: LengthUnit }) {
-  const spares = useMemo(() => roomToSpare(assessment), [assessment]);
+export function RoomToSpare({ assessment, spares, unit }: Props) {
   const [heading, aside] = roomHeading(assessment);
   return (
     <section aria-label={heading}>

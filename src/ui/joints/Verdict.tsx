@@ -4,12 +4,15 @@ import { VerdictShape } from '../app/VerdictShape.tsx';
 import type { LengthUnit } from '../text/numbers.ts';
 import { problemText } from '../text/problemText.ts';
 import { plainly, type Said } from '../text/said.ts';
+import { ESTIMATED } from '../text/solverText.ts';
 import { chanceText, REFUSED_HEADING, verdictHeading, verdictSentences } from '../text/verdictText.ts';
 import { SaidText } from './SaidText.tsx';
 import { useQuietly } from './useQuietly.ts';
 
 interface Props {
   readonly assessment: Result<Assessment>;
+  /** The assessment is an estimate that the solver is about to replace. */
+  readonly isWorking: boolean;
   readonly unit: LengthUnit;
 }
 
@@ -35,11 +38,12 @@ function wordsOf(assessment: Result<Assessment>, unit: LengthUnit): Words {
 }
 
 /** Shape, word and sentence. It is announced once it stands still, so that a drag does not talk. */
-export function Verdict({ assessment, unit }: Props) {
+export function Verdict({ assessment, isWorking, unit }: Props) {
   const { grade, heading, sentences, small } = wordsOf(assessment, unit);
-  const announced = useQuietly([`${heading}.`, ...sentences.map(plainly)].join(' '));
+  const announced = useQuietly(isWorking ? '' : [`${heading}.`, ...sentences.map(plainly)].join(' '));
+  const under = isWorking ? ESTIMATED : small;
   return (
-    <section className={`verdict ${grade}`} aria-label="Verdict">
+    <section className={`verdict ${grade}`} aria-label="Verdict" aria-busy={isWorking}>
       <h2>
         <VerdictShape grade={grade} />
         {heading}
@@ -49,7 +53,7 @@ export function Verdict({ assessment, unit }: Props) {
           <SaidText said={said} />
         </p>
       ))}
-      {small !== '' && <p className="chance">{small}</p>}
+      {under !== '' && <p className="chance">{under}</p>}
       <output className="vh">{announced}</output>
     </section>
   );

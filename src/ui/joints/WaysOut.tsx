@@ -1,7 +1,7 @@
-import { useMemo, useState } from 'react';
+import { useState } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Joint } from '../../core/design/joint.ts';
-import { waysOut } from '../../core/design/waysOut.ts';
+import type { Remedy } from '../../core/design/remedy.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { allWays, NO_WAY_OUT, waysOutHeading } from '../text/remedyText.ts';
 import { WayOut } from './WayOut.tsx';
@@ -11,13 +11,13 @@ const AT_FIRST = 4;
 
 interface Props {
   readonly assessment: Assessment;
+  readonly remedies: readonly Remedy[];
   readonly unit: LengthUnit;
   readonly onUse: (next: Joint, said: string) => void;
 }
 
 /** Changes that would make the joint pass, cheapest first, each put in place by one press. */
-export function WaysOut({ assessment, unit, onUse }: Props) {
-  const remedies = useMemo(() => waysOut(assessment), [assessment]);
+export function WaysOut({ assessment, remedies, unit, onUse }: Props) {
   const [all, setAll] = useState(false);
   const shown = all ? remedies : remedies.slice(0, AT_FIRST);
   const [heading, aside] = waysOutHeading(assessment);

@@ -24,11 +24,12 @@ const NUMBERS: Readonly<Record<VerdictReason, (assessment: Assessment) => string
   touches: () => 'touches itself',
 };
 
-/** “Caution, 87 in 100”. */
+/** “Caution, 87 in 100”; “Caution, about 87 in 100” of an estimate. */
 export function stripText(assessment: Assessment): string {
   const { grade, reason } = assessment.verdict;
   const number = grade === 'beyond' ? '' : NUMBERS[reason](assessment);
-  return number === '' ? gradeWord(grade) : `${gradeWord(grade)}, ${number}`;
+  if (number === '') return gradeWord(grade);
+  return `${gradeWord(grade)}, ${assessment.estimate && /\d/.test(number) ? 'about ' : ''}${number}`;
 }
 
 /** For a joint that cannot be assessed as it stands. */

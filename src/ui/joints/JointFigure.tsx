@@ -1,0 +1,43 @@
+import { lazy, memo, Suspense, useCallback } from 'react';
+import { useChoices } from '../../store/choices.ts';
+import { useSession } from '../../store/session.ts';
+import { WORKING } from '../text/solverText.ts';
+import { sizeTo } from './sizeTo.ts';
+import { SolverTrouble } from './SolverTrouble.tsx';
+import type { SolvedJoint } from './useSolved.ts';
+
+// Asked for at once, but in a file of its own: the brief and the answer must not wait for it.
+const drawing = import('../drawing/JointDrawing.tsx');
+const JointDrawing = lazy(async () => ({ default: (await drawing).JointDrawing }));
+const SolvedDrawing = memo(
+  lazy(async () => ({ default: (await import('../drawing/solved/SolvedDrawing.tsx')).SolvedDrawing })),
+);
+
+/** Fig. 1: as an arc where the joint rolls to one, else as the solver says; its place while there is nothing to draw. */
+export function JointFigure({ drawn, isWorking, trouble, tryAgain }: Omit<SolvedJoint, 'assessed' | 'charted'>) {
+  const unit = useChoices((state) => state.unit);
+  const bent = useSession((state) => state.bent);
+  const bend = useSession((state) => state.bend);
+  const showScale = useSession((state) => state.showScale);
+  // An arc is drawn from rest to the wanted amount, and no further.
+  const within = useCallback((share: number) => bend(Math.min(Math.max(share, 0), 1)), [bend]);
+  const common = { unit, onSize: sizeTo, onScale: showScale };
+  return (
+    <section className="draw" aria-label="Drawing">
+      {trouble !== undefined && <SolverTrouble message={trouble} onTryAgain={tryAgain} />}
+      {trouble === undefined && drawn === undefined && <div className="coming" />}
+      {drawn !== undefined && (
+        <div className="busy" aria-busy={isWorking}>
+          <Suspense fallback={<div className="coming" />}>
+            {drawn.travel ? (
+              <JointDrawing assessment={drawn} bent={Math.min(Math.max(bent, 0), 1)} onBent={within} {...common} />
+            ) : (
+              <SolvedDrawing assessment={drawn} bent={bent} onBent={bend} {...common} />
+            )}
+          </Suspense>
+        </div>
+      )}
+      {isWorking && <span className="working">{WORKING}</span>}
+    </section>
+  );
+}
