@@ -18,7 +18,7 @@ import { EffortWayPlot } from './EffortWayPlot.tsx';
 import { EffortWayTable } from './EffortWayTable.tsx';
 import type { WayMark } from './marks.ts';
 import { effortLevel, GRIDS, amountSpan } from './spans.ts';
-import { readWay, type Answered, type Way } from './way.ts';
+import { readWay, staysBentPast, type Answered, type Way } from './way.ts';
 
 interface EffortWayProps {
   readonly number: number;
@@ -39,9 +39,10 @@ export function EffortWay({ number, a, way, marks, touching, bent, unit }: Effor
   const span = useMemo(() => amountSpan(way, measure), [way, measure]);
   const byForm = useMemo(() => formCurve(a, fromAxis(span[1], measure)), [a, span, measure]);
   const level = useMemo(() => effortLevel(a, way, marks), [a, way, marks]);
+  const bentPast = useMemo(() => staysBentPast(a), [a]);
   const read = (at: number) => {
     const state = readWay(way, fromAxis(at, measure));
-    const staysBent = Math.abs(state.amount) > a.overBend.atYield;
+    const staysBent = state.amount > bentPast.ahead || state.amount < -bentPast.behind;
     return { text: wayReading(state, measure, unit, staysBent), height: state.typical };
   };
   const shown = byForm.length > 0 ? formEffort(a, wanted) : undefined;

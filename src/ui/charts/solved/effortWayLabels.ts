@@ -1,6 +1,6 @@
 /** The words on effort against movement of a solved joint, and where they find room. */
 import { EFFORT_UNIT } from '../../text/amountText.ts';
-import { OFF_THE_CHART, staysBentPast } from '../../text/chartText.ts';
+import { OFF_THE_CHART, staysBentPast as staysBentText } from '../../text/chartText.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
 import {
   markText,
@@ -15,7 +15,7 @@ import { isInside, type Frame, type Px, type Span } from '../frame.ts';
 import { LINE_WEIGHT, placeLabels, type LabelWish, type PlacedLabel, type Spot } from '../labels.ts';
 import { alongLimit, around, besideEdge, clearPaper, inkOf, markBox, offChart } from '../spots.ts';
 import type { WayMark } from './marks.ts';
-import { wantedLevels, type Answered, type WayPoint } from './way.ts';
+import { staysBentPast, wantedLevels, type Answered, type WayPoint } from './way.ts';
 
 const CLEAR_OF_JOINT = 15;
 /** Half the room that the mark of the joint, and one of a ball, takes [px]. */
@@ -150,8 +150,8 @@ function quietWishes({
       { x: box.right - 6, y: box.bottom - 6, anchor: 'end' },
     ]);
   }
-  const { atYield } = a.overBend;
-  const at = x(atYield);
+  const { ahead } = staysBentPast(a);
+  const at = x(ahead);
   if (at < box.right) {
     const rows = [12, 27, 42, 57].map((down) => box.top + down);
     const spots = rows.flatMap((height): Spot[] => [
@@ -159,7 +159,7 @@ function quietWishes({
       { x: at + 6, y: height, anchor: 'start' },
       { x: box.right - 4, y: height, anchor: 'end' },
     ]);
-    quiet('yield', staysBentPast(atYield, a.drive.measure, unit), [
+    quiet('yield', staysBentText(ahead, a.drive.measure, unit), [
       ...spots,
       ...spots.map((spot) => ({ ...spot, y: box.bottom - spot.y + box.top })),
     ]);

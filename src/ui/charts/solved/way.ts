@@ -1,7 +1,8 @@
 /** The solved way of one joint as plain figures: amounts [rad] or [mm], efforts [N·mm] or [N], energies [N·mm]. */
+import { allowableNamed } from '../../../core/design/allowables.ts';
 import type { Assessment } from '../../../core/design/assessment.ts';
 import { effortBeyondYield } from '../../../core/design/effortAnswer.ts';
-import { strainsUpTo } from '../../../core/design/solvedPath.ts';
+import { amountAtStrain, strainsUpTo } from '../../../core/design/solvedPath.ts';
 import type { Span } from '../frame.ts';
 import type { Solved, SolvedEvent, SolvedPath, SolvedPoint } from '../../../core/design/solved.ts';
 
@@ -168,11 +169,24 @@ export function pullingSpans(way: Way): readonly Span[] {
   });
 }
 
-/** Amounts past which it does not come back all the way. */
-export function staysBentSpans({ overBend: { atYield } }: Answered, way: Way): readonly Span[] {
+/** Amounts past which it stays bent, on the way there and on the way back. */
+export function staysBentPast(a: Answered): { readonly ahead: number; readonly behind: number } {
+  const { atYield } = a.overBend;
+  const { back, ...there } = a.solved;
+  const { limit } = allowableNamed(a.allowables, 'yield');
+  const reached = (solved: Solved) => amountAtStrain(solved, limit, a.strain.rootFactor);
+  const [ahead, behind] = [reached(there), reached({ ...there, forward: back ?? there.forward })];
+  // Either way counts in the answer; where that comes from a formula, the way itself does not know of it.
+  const isOnTheWay = Math.abs(Math.min(ahead, behind) - atYield) <= 1e-6 * atYield;
+  return isOnTheWay ? { ahead, behind } : { ahead: atYield, behind: atYield };
+}
+
+/** The same as stretches of the way. */
+export function staysBentSpans(a: Answered, way: Way): readonly Span[] {
+  const { ahead, behind } = staysBentPast(a);
   const amounts = whole(way).map(({ amount }) => amount);
   const [low, high] = [Math.min(...amounts), Math.max(...amounts)];
-  return [...(low < -atYield ? [[low, -atYield] as const] : []), ...(high > atYield ? [[atYield, high] as const] : [])];
+  return [...(low < -behind ? [[low, -behind] as const] : []), ...(high > ahead ? [[ahead, high] as const] : [])];
 }
 
 /** What it may push back at most, against either way of the movement; empty where that does not matter. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { hollowsOf, marksOf, type WayMark } from '../../../../src/ui/charts/solved/marks.ts';
-import { runsOf, wayOf, whole, type WayPoint } from '../../../../src/ui/charts/solved/way.ts';
+import { runsOf, staysBentPast, wayOf, whole, type WayPoint } from '../../../../src/ui/charts/solved/way.ts';
 import { expectClose } from '../../../support/close.ts';
 import { answered } from '../../../support/solvedJoints.ts';
 
@@ -141,5 +141,14 @@ describe('the way of a solved joint', () => {
     const first = forward[1] as WayPoint;
     const last = forward.at(-1) as WayPoint;
     expect(last.typical / last.amount).toBeLessThan(0.9 * (first.typical / first.amount));
+  });
+
+  it('stays bent from where its own way first strains so far, not from where the other does', () => {
+    const both = answered('toggle', { ways: 'both ways' });
+    const { ahead, behind } = staysBentPast(both);
+    expect(Math.min(ahead, behind)).toBe(both.overBend.atYield);
+    // Pulled up instead of pressed in, a roof strains much sooner.
+    expect(behind).toBeLessThan(0.5 * ahead);
+    expect(ahead).toBe(answered('toggle').overBend.atYield);
   });
 });
