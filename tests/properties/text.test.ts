@@ -14,6 +14,7 @@ import { remedyCosts, remedyDone, remedyResult, remedyTitle, spareText } from '.
 import { plainly } from '../../src/ui/text/said.ts';
 import { scalingRow } from '../../src/ui/text/scalingText.ts';
 import { sourceRows } from '../../src/ui/text/sourceText.ts';
+import { stripText } from '../../src/ui/text/stripText.ts';
 import { asTabbed, outlineWaits, sizesToDraw, travelToDraw } from '../../src/ui/text/toDrawText.ts';
 import { chanceText, verdictHeading, verdictSentences } from '../../src/ui/text/verdictText.ts';
 import { joint } from '../support/partGenerators.ts';
@@ -44,6 +45,7 @@ function everythingSaid(a: Assessment, unit: LengthUnit): readonly string[] {
     ...dimensions.flatMap(({ label, shown }) => [label, shown]),
     asTabbed(a.joint.name, dimensions, unit).split('\n').slice(1).join(' '),
     outlineWaits(a, unit),
+    stripText(a),
     ...sourceRows(a).flatMap(({ name, says }) => [name, says]),
   ];
 }

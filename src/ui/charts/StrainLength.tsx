@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
 import { AIDS, BY_FORM, countName, FIGURES, HOW_TO_READ, lengthReading } from '../text/chartText.ts';
+import { kindText } from '../text/kindText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { Caption } from './Caption.tsx';
 import { Crosshair } from './Crosshair.tsx';
@@ -38,6 +39,7 @@ export function StrainLength({ assessment: a, unit, domain, sizing }: StrainLeng
   const reading = useLengthReading({ a, curves, limits, snap: domain.snap });
   const drags = useSizing(sizing);
 
+  const figure = FIGURES.length(kindText(a.joint.family).room.called);
   const from = { length: a.length, count: ownCount(a) };
   const strain = reading.curve.strainAt(reading.length);
   const curve = reading.curve.own ? undefined : countName(reading.curve.count, a.section.countOf);
@@ -55,7 +57,7 @@ export function StrainLength({ assessment: a, unit, domain, sizing }: StrainLeng
   return (
     <figure className="chart">
       <Caption
-        {...FIGURES.length}
+        {...figure}
         aid={AIDS.length(a.section.countOf)}
         reading={reading.active || drags.dragging ? text : undefined}
       />
@@ -63,7 +65,7 @@ export function StrainLength({ assessment: a, unit, domain, sizing }: StrainLeng
         svg={svg}
         size={size}
         spoken={{
-          label: FIGURES.length.name,
+          label: figure.name,
           how: HOW_TO_READ.length,
           min: limits[0],
           max: limits[1],

@@ -1,6 +1,7 @@
 import { memo, useId, useMemo } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
 import { AXES, countName, ownName } from '../text/chartText.ts';
+import { kindText } from '../text/kindText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { Axes, Grid } from './Axes.tsx';
 import type { Frame, Px } from './frame.ts';
@@ -97,7 +98,7 @@ export const StrainLengthPlot = memo(function StrainLengthPlot(props: StrainLeng
         ))}
       </g>
       <Ends lines={lines} a={a} frame={frame} />
-      <Axes frame={frame} {...ticks} name={AXES.length(unit)} />
+      <Axes frame={frame} {...ticks} name={AXES.length(unit, kindText(a.joint.family).room.called)} />
       <PlacedLabels labels={labels} />
     </>
   );

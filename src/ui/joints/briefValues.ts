@@ -42,7 +42,7 @@ export function sizeLimits(family: FlexureFamily, name: string): Parameter {
 }
 
 /** A ratio that cannot pass one is a share of something, said in per cent. */
-export function quantityOf({ kind, max }: Parameter): QuantityKind {
+function quantityOf({ kind, max }: Parameter): QuantityKind {
   return kind === 'ratio' ? (max <= 1 ? 'share' : 'number') : kind;
 }
 

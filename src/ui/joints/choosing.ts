@@ -1,7 +1,7 @@
 /** Whether the catalogue of kinds lies open, and what for: not part of the work, so undo leaves it alone. */
 import { create } from 'zustand';
 
-export type ChoosingFor = 'a new joint' | 'the open joint';
+type ChoosingFor = 'a new joint' | 'the open joint';
 
 interface Choosing {
   readonly choosing: ChoosingFor | undefined;

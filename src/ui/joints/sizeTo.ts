@@ -7,27 +7,28 @@ import { findFamily } from '../../core/flexures/index.ts';
 import { useChoices } from '../../store/choices.ts';
 import { workBefore } from '../../store/edits.ts';
 import { useSession } from '../../store/session.ts';
-import { changedText, type SizeRole } from '../text/briefText.ts';
+import { changedText, type NamedSize, type SizeRole } from '../text/briefText.ts';
 import { kindText } from '../text/kindText.ts';
 import { briefField, sayValue, suffixOf } from './briefValues.ts';
 import { tryChange } from './tryChange.ts';
 
 const GESTURE = 'sizing by hand';
 
-function roleOf(name: string, family: FlexureFamily): SizeRole {
+/** A size as the brief names it: by the common role that it plays, or by its own name. */
+function briefName(name: string, family: FlexureFamily): SizeRole | NamedSize {
   const found = Object.entries(family.roles).find(([, size]) => size === name);
-  if (found === undefined) throw new RangeError(`${family.id} has no role for the size ${name}`);
-  return found[0] as SizeRole;
+  return found === undefined ? `sizes.${name}` : (found[0] as SizeRole);
 }
 
-function saidOf(role: SizeRole, family: FlexureFamily, joint: Joint, before: Joint): string {
+function saidOf(size: string, family: FlexureFamily, joint: Joint, before: Joint): string {
   const { unit } = useChoices.getState();
-  const [now, was] = [briefField(role, joint, family), briefField(role, before, family)];
+  const name = briefName(size, family);
+  const [now, was] = [briefField(name, joint, family), briefField(name, before, family)];
   const kind = kindText(joint.family);
-  return changedText(role, {
+  return changedText(name, {
     now: `${sayValue(now, now.value, unit)}${suffixOf(now, unit)}`,
     was: sayValue(was, was.value, unit),
-    label: kind.sizes[family.roles[role] ?? role] ?? role,
+    label: kind.sizes[size] ?? size,
     kind,
     measure: driveOf(family, joint.movement.drive).measure,
     count: now.value,
@@ -43,12 +44,12 @@ export function sizeTo(name: string, value: number, phase: 'live' | 'done'): voi
   const joint = session.part.joints.find(({ id }) => id === session.current);
   const family = findFamily(joint?.family ?? '');
   if (joint === undefined || family === undefined) return;
-  const role = roleOf(name, family);
-  const asked = role === 'count' ? withCount(joint, value) : { ...joint, sizes: { ...joint.sizes, [name]: value } };
+  const isCount = name === family.roles.count;
+  const asked = isCount ? withCount(joint, value) : { ...joint, sizes: { ...joint.sizes, [name]: value } };
   const { next, problem } = tryChange(joint, asked, family);
   if (problem === undefined) {
     const before = workBefore(session, GESTURE).part.joints.find(({ id }) => id === joint.id) ?? joint;
-    session.changeJoint(next, saidOf(role, family, next, before), GESTURE);
+    session.changeJoint(next, saidOf(name, family, next, before), GESTURE);
   }
   // Two sizes may be done one after the other, and they are one step.
   if (phase === 'done') queueMicrotask(session.endGesture);

@@ -11,7 +11,7 @@ const ONE: Readonly<Record<CountOf, string>> = { lines: 'line', layers: 'layer' 
 
 export const FIGURES = {
   life: { number: 2, name: 'Strain against life' },
-  length: { number: 3, name: 'Strain against flexing length' },
+  length: (called: string) => ({ number: 3, name: `Strain against ${called}` }),
   effort: { number: 4, name: 'Effort against movement' },
 } as const;
 
@@ -19,12 +19,12 @@ export const FIGURES = {
 export const AIDS = {
   life: (of: CountOf) => `dots: ${of === 'lines' ? 'lines across' : 'layers'}; shade: 10 to 90 in 100`,
   length: (of: CountOf) => `one curve a ${ONE[of]} count`,
-  effort: (measure: Measure) => (measure === 'turn' ? 'turning effort on the pad' : 'push on the tip'),
+  effort: (measure: Measure) => (measure === 'turn' ? 'turning effort on the pad' : 'push where it is moved'),
 } as const;
 
 export const AXES = {
   cycles: 'cycles to break',
-  length: (unit: LengthUnit) => `flexing length, ${unit === 'mm' ? 'mm' : 'in'}`,
+  length: (unit: LengthUnit, called: string) => `${called}, ${unit === 'mm' ? 'mm' : 'in'}`,
   amount: (measure: Measure, unit: LengthUnit) =>
     measure === 'turn' ? 'bent by, degrees' : `moved by, ${unit === 'mm' ? 'mm' : 'in'}`,
 } as const;
@@ -33,7 +33,7 @@ const KEYS = 'Left and Right move the reading, with Shift ten steps, Home and En
 
 /** Said once when a figure is reached by keyboard. */
 export const HOW_TO_READ = {
-  life: `${KEYS} Enter takes the shortest flexing length that strains no more.`,
+  life: `${KEYS} Enter takes the shortest length that strains no more.`,
   length: `${KEYS} Up and Down go to the next curve. Enter takes the length and the count that are read.`,
   effort: KEYS,
 } as const;
@@ -151,8 +151,7 @@ export const tableOf = {
   life: 'Strain by which so many have broken, by cycles',
   lifeHeads: ['cycles', '10 in 100', 'half', '90 in 100'],
   points: 'Median life by count',
-  length: 'Peak strain by flexing length and count; the joint’s own length first',
-  lengthHead: 'flexing length',
+  length: (called: string) => `Peak strain by ${called} and count; the joint’s own first`,
   effort: (measure: Measure) =>
     measure === 'turn'
       ? 'Turning effort by angle; the joint’s wanted angle first'

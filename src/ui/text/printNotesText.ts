@@ -111,6 +111,9 @@ const NOTES: readonly (Note | Several)[] = [
   eyes,
 ];
 
+/** How far to trust them. */
+export const PRINT_NOTES_AID = 'common practice, no source';
+
 /** The notes that this joint calls for, in the order in which they matter. */
 export function printNotes(a: Assessment, unit: LengthUnit): readonly string[] {
   return NOTES.flatMap((note) => note(a, unit) ?? []).map(capital);

@@ -8,7 +8,7 @@ export const SCALING_HEAD_LAYERS = 'Scaled to whole layers';
 export const scalingColumns = (measure: Measure) =>
   ['whole', 'scale', 'strain', measure === 'turn' ? 'torque' : 'force', 'instead'] as const;
 export const SCALING_SAYS: Readonly<Record<Measure, string>> = {
-  turn: 'Scaling leaves strain as it was: the leaf grows as long as it grows thick. It makes the section whole, not the bend gentler.',
+  turn: 'Scaling leaves strain as it was: what bends grows as long as it grows thick. It makes the section whole, not the bend gentler.',
   travel: 'A part that is scaled up strains less over the same travel, as that is a smaller share of it.',
 };
 

@@ -24,12 +24,15 @@ const NUMBERS: Readonly<Record<VerdictReason, (assessment: Assessment) => string
   touches: () => 'touches itself',
 };
 
-/** “Caution, 87 in 100”; “Caution, about 87 in 100” of an estimate. */
+/**
+ * “Caution, 87 in 100”. Of an estimate the word alone: a cell has no room for “about”, and the solver’s figure follows.
+ * How a section lands on lines is no estimate.
+ */
 export function stripText(assessment: Assessment): string {
   const { grade, reason } = assessment.verdict;
-  const number = grade === 'beyond' ? '' : NUMBERS[reason](assessment);
-  if (number === '') return gradeWord(grade);
-  return `${gradeWord(grade)}, ${assessment.estimate && /\d/.test(number) ? 'about ' : ''}${number}`;
+  const isKnown = !assessment.estimate || reason === 'printing';
+  const number = grade === 'beyond' || !isKnown ? '' : NUMBERS[reason](assessment);
+  return number === '' ? gradeWord(grade) : `${gradeWord(grade)}, ${number}`;
 }
 
 /** For a joint that cannot be assessed as it stands. */

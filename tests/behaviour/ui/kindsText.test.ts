@@ -51,6 +51,18 @@ function solved(joint: Joint): Assessment {
 
 const verdict = (a: Assessment) => verdictSentences(a, 'mm').map((said) => plain(plainly(said)));
 
+const drawn = (family: string) => {
+  const a = solved(kind(family));
+  return new Map([...sizesToDraw(a, 'mm'), ...travelToDraw(a, 'mm')].map(({ label, shown }) => [label, plain(shown)]));
+};
+
+const notesOf = (family: string, sizes = {}) =>
+  printNotes(solved(changed(kind(family), { sizes })), 'mm')
+    .map(plain)
+    .join(' ');
+
+const says = (a: Assessment) => sourceRows(a)[0]?.says;
+
 describe('the brief of every kind', () => {
   it('of an arch, with a push that is wished for, reads as one sentence', () => {
     const arch = changed(kind('snapArch'), { sizes: { span: 30 }, movement: { effortAtMost: 20, cycles: 5000 } });
@@ -80,19 +92,19 @@ describe('the brief of every kind', () => {
   });
 });
 
+const taken = (joint: Joint, key: string, value: string) => {
+  const puts: { next: Joint; said: string }[] = [];
+  const { brief, details } = parts(joint, 'mm', (next, said) => puts.push({ next, said }));
+  const choice = [...brief, ...details].find((part) => part.is === 'choice' && part.spec.key === key);
+  if (choice?.is !== 'choice') throw new Error(`no choice of ${key}`);
+  choice.spec.take(value);
+  const [put] = puts;
+  if (!put) throw new Error('nothing was put');
+  return { ...put, said: plain(put.said) };
+};
+
 describe('wishes', () => {
   const arch = kind('snapArch');
-  const taken = (joint: Joint, key: string, value: string) => {
-    const puts: { next: Joint; said: string }[] = [];
-    const { brief, details } = parts(joint, 'mm', (next, said) => puts.push({ next, said }));
-    const choice = [...brief, ...details].find((part) => part.is === 'choice' && part.spec.key === key);
-    if (choice?.is !== 'choice') throw new Error(`no choice of ${key}`);
-    choice.spec.take(value);
-    const [put] = puts;
-    if (!put) throw new Error('nothing was put');
-    return { ...put, said: plain(put.said) };
-  };
-
   it('for the effort begins with what it takes now, is in the unit of the drive, and is taken out again', () => {
     const leaf = kind('straightLeaf');
     const wished = taken(leaf, 'effort', 'most');
@@ -143,13 +155,6 @@ describe('the verdict of what the solver has answered', () => {
 });
 
 describe('drawing and printing', () => {
-  const drawn = (family: string) => {
-    const a = solved(kind(family));
-    return new Map(
-      [...sizesToDraw(a, 'mm'), ...travelToDraw(a, 'mm')].map(({ label, shown }) => [label, plain(shown)]),
-    );
-  };
-
   it('what follows from the sizes stands beside them', () => {
     // The length of a spiral arm in polar co-ordinates: 57.66 in the look’s worked example.
     expect(drawn('spiral').get('Length of each arm')).toBe('57.66');
@@ -177,20 +182,15 @@ describe('drawing and printing', () => {
   );
 
   it('start points, bridges, frames and eyes are named where they matter', () => {
-    const notes = (family: string, sizes = {}) =>
-      printNotes(solved(changed(kind(family), { sizes })), 'mm')
-        .map(plain)
-        .join(' ');
-    expect(notes('spiral')).toContain('Start points on the ring or hub, never on an arm.');
-    expect(notes('crossedLeaves')).toContain('leave two layers open between the planes, 0.40 mm.');
-    expect(notes('crossedLeaves')).toContain('The upper leaf bridges');
-    expect(notes('crossedLeaves', { fused: 1 })).not.toContain('bridges');
-    expect(notes('snapArch')).toContain('Print the frame round it in one piece');
-    expect(notes('snapArch')).toContain('fingers clear');
+    expect(notesOf('spiral')).toContain('Start points on the ring or hub, never on an arm.');
+    expect(notesOf('crossedLeaves')).toContain('leave two layers open between the planes, 0.40 mm.');
+    expect(notesOf('crossedLeaves')).toContain('The upper leaf bridges');
+    expect(notesOf('crossedLeaves', { fused: 1 })).not.toContain('bridges');
+    expect(notesOf('snapArch')).toContain('Print the frame round it in one piece');
+    expect(notesOf('snapArch')).toContain('fingers clear');
   });
 
   it('the source of the strain is the solver’s, a form that is exact, or a form that estimates', () => {
-    const says = (a: Assessment) => sourceRows(a)[0]?.says;
     expect(says(solved(kind('spiral')))).toContain('by exact curves');
     expect(says(solved(kind('cellPanel')))).toContain('by an exact hand form');
     const estimate = assess(kind('spiral'));

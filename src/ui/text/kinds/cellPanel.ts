@@ -24,7 +24,7 @@ export const CELL_PANEL: KindText = {
     pad: 'Slat thickness',
   },
   drawn: { leaf: 'Leaf length, between fillets' },
-  room: { thing: 'leaves', is: 'long', little: 'short', instead: 'slats as much shorter' },
+  room: { called: 'leaf length', thing: 'leaves', is: 'long', little: 'short', instead: 'slats as much shorter' },
   padName: 'Slat',
   fillets: 'four at each leaf',
   deep: 'wide',
@@ -42,7 +42,7 @@ export const CELL_PANEL: KindText = {
   ],
   starts: 'Start points on the slats, never on a leaf.',
   notes: () => [
-    'Stand it on a brim: a long edge on the plate lifts at its ends (common practice).',
+    'Stand it on a brim: a long edge on the plate lifts at its ends.',
     'Bend it over the curve it was made for, not tighter: one leaf that is bent past its share breaks first.',
   ],
 };

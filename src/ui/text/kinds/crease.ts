@@ -19,7 +19,7 @@ export const CREASE: KindText = {
     sideBySide: 'Creases side by side',
   },
   drawn: { length: 'Flexing length, between fillets' },
-  room: { thing: 'crease', is: 'long', little: 'short' },
+  room: { called: 'flexing length', thing: 'crease', is: 'long', little: 'short' },
   padName: 'Plate',
   fillets: 'two, on top',
   deep: 'wide',

@@ -24,7 +24,7 @@ export const CROSSED_LEAVES: KindText = {
     sideBySide: 'Pivots side by side',
   },
   drawn: { length: 'Leaf length, between fillets', pad: 'Pads, thick' },
-  room: { thing: 'leaves', is: 'long', little: 'short' },
+  room: { called: 'leaf length', thing: 'leaves', is: 'long', little: 'short' },
   padName: 'Pad',
   fillets: 'eight',
   deep: 'deep',

@@ -19,7 +19,7 @@ export const FOLDED_LEAF: KindText = {
     pad: 'Pad thickness',
     sideBySide: 'Folds side by side',
   },
-  room: { thing: 'runs', is: 'long', little: 'short' },
+  room: { called: 'length of the runs', thing: 'runs', is: 'long', little: 'short' },
   padName: 'Pad',
   fillets: 'four',
   deep: 'deep',

@@ -33,6 +33,8 @@ export interface KindText {
    * room, 1 when left out; or something else instead.
    */
   readonly room: {
+    /** As an axis has it: “flexing length”. */
+    readonly called: string;
     readonly thing: string;
     readonly is: string;
     readonly little: string;

@@ -18,7 +18,7 @@ export const NECK: KindText = {
     inRow: 'Necks in a row',
     sideBySide: 'Necks side by side',
   },
-  room: { thing: 'notch', is: 'long to either side', little: 'short', times: 2 },
+  room: { called: 'half length of the notch', thing: 'notch', is: 'long to either side', little: 'short', times: 2 },
   padName: 'Pad',
   fillets: 'none',
   deep: 'deep',

@@ -20,7 +20,7 @@ export const PARALLEL_LEAVES: KindText = {
     sideBySide: 'Stages side by side',
   },
   drawn: { length: 'Leaf length, between fillets' },
-  room: { thing: 'leaves', is: 'long', little: 'short' },
+  room: { called: 'leaf length', thing: 'leaves', is: 'long', little: 'short' },
   padName: 'Pad',
   fillets: 'at every leaf end',
   deep: 'deep',

@@ -21,7 +21,7 @@ export const SNAP_ARCH: KindText = {
     sideBySide: 'Side by side',
   },
   drawn: { span: 'Span, from wall to wall' },
-  room: { thing: 'arch', is: 'long', little: 'short' },
+  room: { called: 'arch length', thing: 'arch', is: 'long', little: 'short' },
   padName: 'Wall',
   fillets: 'at walls and block',
   deep: 'deep',
@@ -41,7 +41,7 @@ export const SNAP_ARCH: KindText = {
   notes: () => [
     'Draw it risen, as printed: each half is ½ rise × (1 − cos(180° × x ÷ half arch)), level at wall and block. An arch pushed up afterwards is under strain at rest and may not stay.',
     STIFF_FRAME,
-    'TPU does not hold the second state; PLA whitens and breaks within a few presses (common practice).',
+    'TPU does not hold the second state; PLA whitens and breaks within a few presses.',
   ],
   eyes: SNAP_EYES,
 };

@@ -20,7 +20,7 @@ export const SPIRAL: KindText = {
     depth: 'Depth of the arms',
     fillet: 'Root fillet',
   },
-  room: { thing: 'ring', is: 'across', little: 'small' },
+  room: { called: 'ring diameter', thing: 'ring', is: 'across', little: 'small' },
   padName: 'Ring',
   fillets: 'at hub and ring',
   deep: 'deep',

@@ -28,7 +28,7 @@ export const STRAIGHT_LEAF: KindText = {
     centre: 'Place of the pin along the leaf',
   },
   drawn: { length: 'Flexing length, between fillets' },
-  room: { thing: 'leaf', is: 'long', little: 'short' },
+  room: { called: 'flexing length', thing: 'leaf', is: 'long', little: 'short' },
   padName: 'Pad',
   fillets: 'four',
   deep: 'deep',

@@ -23,7 +23,7 @@ export const TOGGLE: KindText = {
     sideBySide: 'Toggles side by side',
   },
   drawn: { lines: 'Necks, thick', hinge: 'Outer necks, between fillets', link: 'Links, between the necks' },
-  room: { thing: 'necks', is: 'long', little: 'short', times: 4 },
+  room: { called: 'length of the necks', thing: 'necks', is: 'long', little: 'short', times: 4 },
   padName: 'Link',
   fillets: 'at every neck end and both ends of the spring leaf',
   deep: 'deep',

@@ -23,7 +23,7 @@ describe('the figures of a solved joint', () => {
   it('are those in which there is something to tell, numbered in order', () => {
     expect(captions(page(answered('snapArch', { effortAtMost: 8 })))).toEqual([
       'Fig. 2 Strain against life',
-      'Fig. 3 Strain against flexing length',
+      'Fig. 3 Strain against arch length',
       'Fig. 4 Effort against movement',
       'Fig. 5 Energy against movement',
       'Fig. 6 Room against movement',
@@ -32,7 +32,7 @@ describe('the figures of a solved joint', () => {
     ]);
     expect(captions(page(answered('crossedLeaves')))).toEqual([
       'Fig. 2 Strain against life',
-      'Fig. 3 Strain against flexing length',
+      'Fig. 3 Strain against leaf length',
       'Fig. 4 Effort against movement',
       'Fig. 5 How far the pad gives',
     ]);
