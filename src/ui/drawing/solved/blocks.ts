@@ -4,10 +4,10 @@ import type { Size } from '../furniture.ts';
 import { grown, overlap, type Box } from '../lettering.ts';
 import { FRAME } from '../sheet.ts';
 
-/** Something that stands beside the joint: its size, and the side or the place that it would rather be near. */
+/** Something that stands beside the joint: its size, and the place that its middle would rather be near. */
 export interface Block extends Size {
   readonly key: string;
-  readonly by: 'left' | 'right' | Point;
+  readonly by: Point;
 }
 
 export interface PlacedBlocks {
@@ -57,8 +57,7 @@ function clearPlace(
   bottom: number,
 ): Box | undefined {
   const [first, last] = [FRAME + FROM_EDGE, width - FROM_EDGE - wide];
-  const aim = typeof by === 'string' ? { x: by === 'left' ? 0 : width, y: top } : by;
-  const cost = ({ x, y }: Box) => Math.hypot(x + wide / 2 - aim.x, y + height / 2 - aim.y);
+  const cost = ({ x, y }: Box) => Math.hypot(x + wide / 2 - by.x, y + height / 2 - by.y);
   let best: Box | undefined;
   for (let y = top + FROM_EDGE; y + height <= bottom - FROM_EDGE; y += STEP) {
     for (let x = last; x >= first; x -= STEP) {

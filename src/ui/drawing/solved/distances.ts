@@ -18,6 +18,8 @@ const OVERRUN = 6;
 const NEAREST = 22;
 const FURTHEST = 150;
 const STEP = 8;
+/** A figure that does not fit over its line stands so far beside it, past the arrow and the handle [px]. */
+const BESIDE = 28;
 /** The side that the family proposes is worth so much distance [px]. */
 const OWN_SIDE = 70;
 
@@ -73,10 +75,12 @@ function lettering(p: Point, q: Point, out: Point, text: string): readonly { lab
   const middle = { x: (p.x + q.x) / 2, y: (p.y + q.y) / 2 };
   const flat = (at: Point, anchor: Label['anchor']): Label => ({ ...common, ...at, anchor });
   const [low, high] = p.x < q.x ? [p, q] : [q, p];
-  const tail = outside ? 26 : 6;
   if (Math.abs(out.y) > 0.97) {
     const above = flat({ x: middle.x, y: middle.y - 5 }, 'middle');
-    const beside = [flat({ x: high.x + tail, y: high.y + 4 }, 'start'), flat({ x: low.x - tail, y: low.y + 4 }, 'end')];
+    const beside = [
+      flat({ x: high.x + BESIDE, y: high.y + 4 }, 'start'),
+      flat({ x: low.x - BESIDE, y: low.y + 4 }, 'end'),
+    ];
     return (length > width + 26 ? [above] : beside).map((label) => ({
       label,
       outside: outside || length < width + 26,

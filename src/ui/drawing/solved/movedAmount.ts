@@ -101,7 +101,9 @@ function turnMarks(scene: Scene, sheet: Sheet, state: StateNow, unit: LengthUnit
   });
   const [tip, behind] = [arc.at(-1)!, arc.at(-3)!];
   const text = signedAmount(state.amount, 'turn', unit);
-  const side = tip.x >= arc[0]!.x ? 1 : -1;
+  // Beyond the arc where it stands beside the joint, ahead of it where it stands over or under it.
+  const beyond = Math.cos(heading);
+  const side = Math.abs(beyond) > 0.5 ? Math.sign(beyond) : tip.x >= arc[0]!.x ? 1 : -1;
   const inside = onSheet(sheet, {
     x: now.x + 0.42 * far * Math.cos(heading + turn / 2),
     y: now.y + 0.42 * far * Math.sin(heading + turn / 2),

@@ -46,7 +46,9 @@ const ROOM = { tall: 70, side: 56, smallSide: 10 };
 /** A figure narrower than this is lettered like one on a phone [px]. */
 const SMALL = 520;
 /** Looks at the way for its extent, and for where words must not stand. */
-const LOOKS = 12;
+const LOOKS = 8;
+/** What stands beside the joint would rather have its middle so far off it [px]. */
+const BESIDE = 90;
 /** Points of the joint are this close together [px], well under the height of a letter. */
 const STEP = 7;
 const BEYOND = { above: 1000, below: 700 };
@@ -107,30 +109,48 @@ function layOutAt(
   for (const box of moved) taken(room, box);
   const { marks, grips } = placeDimensions({ scene, sheet: blank, room, unit, swept: reach });
 
-  const limit = (kind: 'repeated' | 'yield') => allowableNamed(scene.a.allowables, kind).limit;
-  const legendFor = (small: boolean) => legendPlan(limit('repeated'), limit('yield'), small);
-  const legends = blank.small ? [legendFor(true)] : [legendFor(false), headed(legendFor(true))];
+  const legends = legendsOf(scene, blank.small);
   const nominal = blank.pxPerMm / blank.scale;
   const centre = centrePathOf(scene, travelled, nominal);
   const planes = blank.small ? undefined : planesOf(scene, nominal, blank.scale);
-  const near = nearestUpTo(scene, Math.max(-travelled.from, travelled.to));
-  const blocks: readonly Block[] = [
-    ...(centre
-      ? [{ key: 'centre', by: 'right', width: captionedWidth(centre), height: 2 * CIRCLE + 26 } as const]
-      : []),
-    ...(planes ? [planesBlock(planes, nominal)] : []),
-    ...(near ? [{ key: 'near', by: onSheet(blank, near.a.at), width: 130, height: 32 } as const] : []),
-  ];
+  const blocks = blocksOf(scene, travelled, blank, reach, { centre, planes });
   const boxes = [
+    ...moved,
     ...marks.labels.map(labelBox),
-    ...grips.map(({ at }) => ({ x: at.x, y: at.y - 10, width: 0, height: 20 })),
+    ...[...grips.map(({ at }) => at), ...marks.arrows].map(({ x, y }) => ({ x, y: y - 10, width: 0, height: 20 })),
   ];
   const top = Math.floor(Math.min(reach.top - 14, ...boxes.map(({ y }) => y - 10)));
   const bottom = Math.ceil(Math.max(reach.bottom + 14, ...boxes.map(({ y, height }) => y + height + 8)));
   const common = { scene, travelled, unit, marks, grips, centre, planes };
   if (held)
-    return { ...common, sheet: held.sheet, placed: held.placed, legend: legends.find(isLike(held)) ?? legends[0]! };
-  return { ...common, ...placeOn(room, legends, blocks, blank, top, bottom) };
+    return { ...common, sheet: held.sheet, placed: held.placed, legend: legends.find(isLike(held)) ?? legends[0] };
+  return { ...common, ...placeOn(room, legends, blocks, blank, { ...reach, top, bottom }) };
+}
+
+/** The legend in full and brief; on a phone only brief. */
+function legendsOf({ a }: Scene, small: boolean): readonly [LegendPlan, ...LegendPlan[]] {
+  const limit = (kind: 'repeated' | 'yield') => allowableNamed(a.allowables, kind).limit;
+  const brief = legendPlan(limit('repeated'), limit('yield'), true);
+  return small ? [brief] : [legendPlan(limit('repeated'), limit('yield'), false), headed(brief)];
+}
+
+/** What stands beside the joint, apart from the legend. */
+function blocksOf(
+  scene: Scene,
+  { from, to }: Travelled,
+  sheet: Sheet,
+  { left, right, top }: Bounds,
+  { centre, planes }: Pick<SolvedLayout, 'centre' | 'planes'>,
+): readonly Block[] {
+  const near = nearestUpTo(scene, Math.max(-from, to));
+  const blocks: Block[] = [];
+  if (centre) {
+    const [width, height] = [captionedWidth(centre), 2 * CIRCLE + 26];
+    blocks.push({ key: 'centre', by: { x: right + BESIDE, y: top }, width, height });
+  }
+  if (planes) blocks.push(planesBlock(planes, sheet.pxPerMm / sheet.scale, { x: left - BESIDE, y: top }));
+  if (near) blocks.push({ key: 'near', by: onSheet(sheet, near.a.at), width: 130, height: 32 });
+  return blocks;
 }
 
 /** The legend that was there before. */
@@ -145,11 +165,13 @@ function placeOn(
   legends: readonly LegendPlan[],
   blocks: readonly Block[],
   blank: Sheet,
-  top: number,
-  bottom: number,
+  { right, top, bottom }: Bounds,
 ): Pick<SolvedLayout, 'sheet' | 'placed' | 'legend'> {
   const tried = legends.map((legend) => {
-    const all: readonly Block[] = [{ key: 'legend', by: { x: blank.width, y: top }, ...sizeOf(legend) }, ...blocks];
+    const all: readonly Block[] = [
+      { key: 'legend', by: { x: right + 2 * BESIDE, y: top }, ...sizeOf(legend) },
+      ...blocks,
+    ];
     return { legend, ...placeBlocks(room.paper, all, blank.width, top, bottom) };
   });
   const [full, brief = full] = tried;
@@ -169,9 +191,9 @@ const sizeOf = ({ width, height }: LegendPlan) => ({ width, height });
 /** The sheet may grow by so much for a legend in full [px]. */
 const GROWTH = 40;
 
-function planesBlock({ scale, total, top, bottom }: Planes, nominal: number): Block {
+function planesBlock({ scale, total, top, bottom }: Planes, nominal: number, by: Point): Block {
   const width = Math.max(128, total * scale * nominal + 20);
-  return { key: 'planes', by: 'left', width, height: (top - bottom) * scale * nominal + 70 };
+  return { key: 'planes', by, width, height: (top - bottom) * scale * nominal + 70 };
 }
 
 /** The joint and everything it sweeps through up to the wanted amount, inked in. */
