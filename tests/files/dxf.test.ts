@@ -8,7 +8,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bounds, pathArea } from '../../src/core/geometry/flatten.ts';
 import type { Path } from '../../src/core/geometry/outline.ts';
-import { outlineDxf } from '../../src/files/dxf.ts';
+import { layeredDxf, outlineDxf } from '../../src/files/dxf.ts';
 import { expectClose } from '../support/close.ts';
 import { BY_HAND, jointOutline } from '../support/drawnOutlines.ts';
 
@@ -151,7 +151,27 @@ describe('a DXF file', () => {
     expect(outlineDxf([square])).toBe(outlineDxf([square]));
   });
 
+  it('of several planes holds a layer for each, with the polylines of that plane', () => {
+    const disc = BY_HAND[2]?.path as Path;
+    const file = new Parser().parseSync(
+      layeredDxf([
+        { name: 'plane-1', paths: [square] },
+        { name: 'plane-2', paths: [disc] },
+      ]),
+    );
+    const polylines = (file?.entities ?? []) as ILwpolylineEntity[];
+    expect(Object.keys(file?.tables.layer?.layers ?? {})).toEqual(expect.arrayContaining(['plane-1', 'plane-2']));
+    expect(polylines.map(({ type, layer, shape }) => ({ type, layer, shape }))).toEqual([
+      { type: 'LWPOLYLINE', layer: 'plane-1', shape: true },
+      { type: 'LWPOLYLINE', layer: 'plane-2', shape: true },
+    ]);
+    const rounded = { abs: 1e-4, because: `${ROUNDED}; times a girth of some 20 mm` };
+    expectClose(areaOf(polylines[1]?.vertices ?? []), BY_HAND[2]?.area ?? 0, rounded);
+    expect(file?.header['$INSUNITS']).toBe(4);
+  });
+
   it('of no outline is a mistake of the caller', () => {
     expect(() => outlineDxf([])).toThrow(RangeError);
+    expect(() => layeredDxf([])).toThrow(RangeError);
   });
 });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bounds } from '../../src/core/geometry/flatten.ts';
 import type { Path } from '../../src/core/geometry/outline.ts';
-import { outlineSvg } from '../../src/files/svg.ts';
+import { layeredSvg, outlineSvg } from '../../src/files/svg.ts';
 import { expectClose } from '../support/close.ts';
 import { anyOutline, BY_HAND } from '../support/drawnOutlines.ts';
 
@@ -132,7 +132,26 @@ describe('an SVG file', () => {
     );
   });
 
+  it('of several planes holds a group for each, over each other at true size', () => {
+    const moved = BY_HAND[3]?.path as Path;
+    const svg = layeredSvg(
+      [
+        { name: 'plane-1', paths: [square] },
+        { name: 'plane-2', paths: [moved] },
+      ],
+      'Two planes',
+    );
+    const groups = [...svg.matchAll(/<g id="([^"]+)">\n((?: {4}<path d="[^"]*"\/>\n)+) {2}<\/g>/g)];
+    expect(groups.map(([, name]) => name)).toEqual(['plane-1', 'plane-2']);
+    const rounded = { abs: 1e-4, because: 'figures are written to 1e-6 mm' };
+    groups.forEach(([, , inside], i) =>
+      expectClose(areaOf(inside ?? ''), [100, BY_HAND[3]?.area ?? 0][i] ?? 0, rounded),
+    );
+    expect(svg).toContain('viewBox="-1 -11 12 12"');
+  });
+
   it('of no outline is a mistake of the caller', () => {
     expect(() => outlineSvg([], 'x')).toThrow(RangeError);
+    expect(() => layeredSvg([{ name: 'plane-1', paths: [] }], 'x')).toThrow(RangeError);
   });
 });
