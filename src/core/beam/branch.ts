@@ -1,12 +1,12 @@
 /** Leaving a path sideways where another crosses it. */
 import type { Problem } from '../problems.ts';
-import { correct, dot } from './correct.ts';
-import { solveInPlace } from './dense.ts';
+import { locate, type Crossing } from './crossing.ts';
 import { advance, reduce } from './equilibrium.ts';
 import { copyOf, type State } from './network.ts';
 import { observe, unstableWays, type Observed } from './observe.ts';
-import { settle, settleAt } from './settle.ts';
+import { settle, settleAt, type Settled } from './settle.ts';
 import { softestWay } from './softest.ts';
+import { straightAt, straightOn, straightSlope } from './straight.ts';
 import {
   endOf,
   gridOf,
@@ -19,23 +19,7 @@ import {
   TOLERANCE,
   type Walk,
 } from './walk.ts';
-import {
-  accept,
-  arcBetween,
-  predicted,
-  spend,
-  stateAt,
-  stateIn,
-  walkerFrom,
-  type Step,
-  type Walker,
-} from './walker.ts';
-
-/** Between which states the first way of giving was met. */
-export interface Crossing {
-  readonly before: readonly Step[];
-  readonly to: number;
-}
+import { accept, arcBetween, spend, stateAt, stateIn, walkerFrom, type Walker } from './walker.ts';
 
 export interface SecondPath {
   /** From the crossing on. */
@@ -47,67 +31,8 @@ export interface SecondPath {
   readonly stopped?: Problem;
 }
 
-/** The crossing is found to this share of the way; its effort is then known to about as many figures. */
-const CLOSE = 1e-9;
-const MOST_BISECTIONS = 40;
 /** Sideways movement by which the second path is entered, of the walk's reach: the first that holds. */
 const ENTRIES = [1e-3, 3e-3, 1e-2, 3e-2] as const;
-
-/**
- * Where the tangent becomes singular between two states, by the sign of its softest stiffness.
- *
- * @returns the last state before it, with the equations left as there
- */
-function locate(walker: Walker, { before, to }: Crossing): State {
-  const steps = before.slice(-3);
-  walker.history.splice(0, walker.history.length, ...steps);
-  let low = steps.at(-1)!.state;
-  let high = to;
-  walker.state = low;
-  reduce(walker.network, low, walker.reduced);
-  const waysLow = unstableWays(walker);
-  let soft = { low: softestWay(walker.reduced.tangent, walker.weights).value, high: Number.NaN };
-  for (let i = 0; i < MOST_BISECTIONS && Math.abs(high - low.share) > CLOSE; i += 1) {
-    // A straight line through both stiffnesses meets zero near the crossing; every third time the middle is taken.
-    const line = low.share + ((high - low.share) * soft.low) / (soft.low - soft.high);
-    const inside = Number.isFinite(line) && i % 3 !== 2 && (line - low.share) * (line - high) < 0;
-    const share = inside ? line : (low.share + high) / 2;
-    const state = stateAt(walker, share)?.state ?? straightAt(walker, share);
-    if (!state) break;
-    // The stiffness of the last step's start is not that of the state: so near to nothing, the difference counts.
-    reduce(walker.network, state, walker.reduced);
-    spend(walker, 1);
-    const value = softestWay(walker.reduced.tangent, walker.weights).value;
-    if (unstableWays(walker) === waysLow) {
-      low = state;
-      soft = { ...soft, low: value };
-    } else {
-      high = share;
-      soft = { ...soft, high: value };
-    }
-  }
-  reduce(walker.network, low, walker.reduced);
-  return low;
-}
-
-/** Newton's steps where the softest way is held: more are never needed from a prediction this near. */
-const MOST_STRAIGHT = 8;
-
-/** As `stateAt`, but nothing moves along the softest way, in which Newton's method finds no hold close to a crossing. */
-function straightAt(walker: Walker, share: number): State | undefined {
-  const { network, reduced, weights } = walker;
-  if (walker.history.length < 2) return undefined;
-  const state = predicted(walker, share);
-  state.share = share;
-  for (let i = 0; i < MOST_STRAIGHT; i += 1) {
-    reduce(network, state, reduced);
-    spend(walker, 1);
-    const step = reduced.residual.map((r) => -r);
-    if (!solveInPlace(stiffened(reduced.tangent, weights), step)) return undefined;
-    if (advance(network, state, step, 0, 1) < walker.tolerance) return state;
-  }
-  return undefined;
-}
 
 /** The state a little to the side of a crossing, on the path that leaves it; and how far its nodes went [mm]. */
 function enter(walker: Walker, at: State): { readonly state: State; readonly imperfection: number } | undefined {
@@ -168,8 +93,8 @@ interface Left {
 function fall(along: Walk, walk: Walk, at: State): Left | undefined {
   const { walker, asked } = along;
   const heading = Math.sign(endOf(asked));
-  const beyond = walk.seen.find(({ point }) => (point.share - at.share) * heading > 1e-6 && point.unstableWays > 0);
-  const settled = beyond && settle(walker, beyond.state);
+  const isBeyond = ({ point }: Observed) => (point.share - at.share) * heading > 1e-6 && point.unstableWays > 0;
+  const settled = firstSettled(walker, walk.seen.filter(isBeyond).slice(0, TOUCHED));
   if (!settled) return undefined;
   const { state, imperfection } = settled;
   const restart = () => {
@@ -181,12 +106,26 @@ function fall(along: Walk, walk: Walk, at: State): Left | undefined {
   const told = [observe(walker, 0, asked.shapes === true)];
   for (const part of BACK_PARTS) {
     const ending = walkTo(along, at.share + part * (state.share - at.share), () => {});
-    if (ending !== 'arrived' || unstableWays(walker) > 0) return undefined;
+    const isLost = ending !== 'arrived' || unstableWays(walker) > 0;
+    // Close to the crossing the path is as soft as it comes and may be lost; only one lost at once comes from elsewhere.
+    if (isLost && told.length === 1) return undefined;
+    if (isLost) break;
     told.unshift(observe(walker, 0, asked.shapes === true));
   }
   along.seen.push(...told);
   restart();
   return { ending: goOn(along, gridAfter(along)), imperfection };
+}
+
+/** So many states beyond the crossing are touched before it is given up that one falls. */
+const TOUCHED = 3;
+
+function firstSettled(walker: Walker, states: readonly Observed[]): Settled | undefined {
+  for (const { state } of states) {
+    const settled = settle(walker, state);
+    if (settled) return settled;
+  }
+  return undefined;
 }
 
 /** Shares of the way back from where it fell to the crossing at which the second path is told. */
@@ -313,52 +252,4 @@ function joinBefore(walker: Walker, turned: number): State | undefined {
     accept(walker, state, share);
   }
   return undefined;
-}
-
-/** A second way so much softer than the third comes in along with the first: two halves may lean alike. */
-const MUCH_SOFTER = 0.1;
-
-/** The equilibrium at a share further on, from the present state and without going along its softest ways. */
-function straightOn(walker: Walker, share: number): State | undefined {
-  const { network, reduced, weights } = walker;
-  reduce(network, walker.state, reduced);
-  spend(walker, 1);
-  const rate = reduced.byShare.map((k) => -k);
-  if (!solveInPlace(stiffened(reduced.tangent, weights), rate)) return undefined;
-  const state = copyOf(walker.state);
-  const by = share - state.share;
-  advance(
-    network,
-    state,
-    rate.map((r) => r * by),
-    by,
-    0,
-  );
-  const { converged, iterations } = correct(network, state, reduced, walker.tolerance);
-  spend(walker, iterations);
-  return converged ? state : undefined;
-}
-
-/** Change of the effort with the share on the path that goes straight on. */
-function straightSlope({ reduced, weights }: Walker): number {
-  const rate = reduced.byShare.map((k) => -k);
-  if (!solveInPlace(stiffened(reduced.tangent, weights), rate)) return Number.NaN;
-  return reduced.effortByShare + dot(reduced.effortBy, rate);
-}
-
-/** The tangent with its softest way, or the two alike, made as stiff as its stiffest. */
-function stiffened(tangent: Float64Array, weights: Float64Array): Float64Array {
-  const stiff = tangent.reduce((most, k) => Math.max(most, Math.abs(k)), 0);
-  const one = withWayHeld(tangent, softestWay(tangent, weights).vector, weights, stiff);
-  if (weights.length < 3) return one;
-  const second = softestWay(one, weights);
-  const two = withWayHeld(one, second.vector, weights, stiff);
-  return Math.abs(second.value) < MUCH_SOFTER * Math.abs(softestWay(two, weights).value) ? two : one;
-}
-
-function withWayHeld(tangent: Float64Array, way: Float64Array, weights: Float64Array, stiff: number): Float64Array {
-  const n = weights.length;
-  const normal = way.map((v, i) => v * Math.sqrt(weights[i]!));
-  const length = normal.reduce((sum, v) => sum + v * v, 0);
-  return tangent.map((k, i) => k + (stiff * normal[Math.floor(i / n)]! * normal[i % n]!) / length);
 }

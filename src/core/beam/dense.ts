@@ -15,7 +15,8 @@ export function solveInPlace(matrix: Float64Array, right: Float64Array): boolean
 }
 
 /**
- * Splits a square into a lower and an upper triangle, by elimination with row exchange.
+ * Splits a square into a lower and an upper triangle, by elimination with row exchange. Zeros to the right of what a
+ * row holds are passed over: the equations of a long chain, numbered along it, are all but empty.
  *
  * @param matrix - full square, row by row [-]; replaced by both triangles
  * @param n - side [-]
@@ -23,6 +24,7 @@ export function solveInPlace(matrix: Float64Array, right: Float64Array): boolean
  */
 export function factorInPlace(matrix: Float64Array, n: number): Int32Array | undefined {
   const rows = new Int32Array(n);
+  const ends = rowEnds(matrix, n);
   for (let k = 0; k < n; k += 1) {
     let best = k;
     for (let i = k + 1; i < n; i += 1) {
@@ -31,15 +33,29 @@ export function factorInPlace(matrix: Float64Array, n: number): Int32Array | und
     rows[k] = best;
     const pivot = matrix[best * n + k]!;
     if (!(Math.abs(pivot) > 0)) return undefined;
-    if (best !== k) exchange(matrix, n, k, best);
+    if (best !== k) exchange(matrix, ends, k, best);
+    const end = ends[k]!;
     for (let i = k + 1; i < n; i += 1) {
-      const share = matrix[i * n + k]! / pivot;
+      const below = matrix[i * n + k]!;
+      if (below === 0) continue;
+      const share = below / pivot;
       matrix[i * n + k] = share;
-      if (share === 0) continue;
-      for (let j = k + 1; j < n; j += 1) matrix[i * n + j] = matrix[i * n + j]! - share * matrix[k * n + j]!;
+      for (let j = k + 1; j < end; j += 1) matrix[i * n + j] = matrix[i * n + j]! - share * matrix[k * n + j]!;
+      if (end > ends[i]!) ends[i] = end;
     }
   }
   return rows;
+}
+
+/** One past the last entry of every row that is not zero. */
+function rowEnds(matrix: Float64Array, n: number): Int32Array {
+  const ends = new Int32Array(n);
+  for (let i = 0; i < n; i += 1) {
+    let end = n;
+    while (end > 0 && matrix[i * n + end - 1] === 0) end -= 1;
+    ends[i] = end;
+  }
+  return ends;
 }
 
 /**
@@ -67,23 +83,55 @@ export function solveFactored(matrix: Float64Array, rows: Int32Array, right: Flo
   }
 }
 
-function exchange(matrix: Float64Array, n: number, i: number, j: number): void {
+function exchange(matrix: Float64Array, ends: Int32Array, i: number, j: number): void {
+  const n = ends.length;
   for (let k = 0; k < n; k += 1) {
     const kept = matrix[i * n + k]!;
     matrix[i * n + k] = matrix[j * n + k]!;
     matrix[j * n + k] = kept;
   }
+  const end = ends[i]!;
+  ends[i] = ends[j]!;
+  ends[j] = end;
 }
+
+/** A pivot smaller than this share of the largest so far makes the order of elimination matter. */
+const SMALL_PIVOT = 1e-9;
 
 /**
  * How many eigenvalues of a symmetric matrix are negative, by Sylvester's law: the signs of the pivots of a symmetric
- * elimination that takes the largest diagonal entry next.
+ * elimination.
  *
- * @param matrix - full symmetric square, row by row [-]; destroyed
+ * @param matrix - full symmetric square, row by row [-]
  * @param n - side [-]
  * @returns count [-], 0 to n
  */
 export function negativesOf(matrix: Float64Array, n: number): number {
+  return negativesInOrder(matrix.slice(), n) ?? negativesByLargest(matrix.slice(), n);
+}
+
+/** Along the diagonal as it stands; undefined where a pivot is too small to be trusted. */
+function negativesInOrder(matrix: Float64Array, n: number): number | undefined {
+  const ends = rowEnds(matrix, n);
+  let [negative, largest] = [0, 0];
+  for (let k = 0; k < n; k += 1) {
+    const pivot = matrix[k * n + k]!;
+    largest = Math.max(largest, Math.abs(pivot));
+    if (!(Math.abs(pivot) > SMALL_PIVOT * largest)) return undefined;
+    if (pivot < 0) negative += 1;
+    const end = ends[k]!;
+    for (let i = k + 1; i < end; i += 1) {
+      const share = matrix[k * n + i]! / pivot;
+      if (share === 0) continue;
+      for (let j = i; j < end; j += 1) matrix[i * n + j] = matrix[i * n + j]! - share * matrix[k * n + j]!;
+      if (end > ends[i]!) ends[i] = end;
+    }
+  }
+  return negative;
+}
+
+/** With the largest diagonal entry next. */
+function negativesByLargest(matrix: Float64Array, n: number): number {
   const isGone = new Uint8Array(n);
   let negative = 0;
   for (let round = 0; round < n; round += 1) {

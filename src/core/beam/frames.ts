@@ -112,9 +112,11 @@ export function framesOf(model: BeamModel, places: readonly Point[]): Frames {
     ),
   );
   let unknowns = 0;
-  for (let i = 0; i < 3 * count; i += 1) {
-    if (isKnown[i] === 1) [unknown[i], factor[i]] = [-1, 0];
-    else if (!tied.has(i)) unknown[i] = unknowns++;
+  for (const frame of alongChains(model, names, count)) {
+    for (let i = 3 * frame; i < 3 * frame + 3; i += 1) {
+      if (isKnown[i] === 1) [unknown[i], factor[i]] = [-1, 0];
+      else if (!tied.has(i)) unknown[i] = unknowns++;
+    }
   }
   for (const [i, { like, times }] of tied) {
     unknown[i] = unknown[like]!;
@@ -137,4 +139,40 @@ export function framesOf(model: BeamModel, places: readonly Point[]): Frames {
     hasFollower: follower.includes(1),
     drive,
   };
+}
+
+/**
+ * All frames, each next to those it is joined to, beginning at an end of a chain: numbered so, the equations of a long
+ * chain stay near the diagonal (after E. Cuthill and J. McKee 1969, from memory).
+ */
+function alongChains(model: BeamModel, names: readonly string[], count: number): readonly number[] {
+  const { ofNode } = namedFrames(model);
+  const index = new Map(names.map((name, i) => [name, i] as const));
+  const joined: number[][] = Array.from({ length: count }, () => []);
+  const join = (a: number, b: number) => {
+    joined[a]?.push(b);
+    joined[b]?.push(a);
+  };
+  model.members.forEach(({ from, to }, m) => {
+    join(ofNode.get(from) ?? 0, names.length + m);
+    join(names.length + m, ofNode.get(to) ?? 0);
+  });
+  for (const { at, to } of model.springs) if (to !== undefined) join(index.get(at) ?? 0, index.get(to) ?? 0);
+  const order: number[] = [];
+  const seen = new Uint8Array(count);
+  const starts = [...joined.keys()].toSorted((a, b) => joined[a]!.length - joined[b]!.length);
+  for (const start of starts) {
+    if (seen[start] === 1) continue;
+    seen[start] = 1;
+    const queue = [start];
+    for (const frame of queue) {
+      order.push(frame);
+      for (const next of joined[frame]!) {
+        if (seen[next] === 1) continue;
+        seen[next] = 1;
+        queue.push(next);
+      }
+    }
+  }
+  return order;
 }

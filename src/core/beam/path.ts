@@ -1,9 +1,11 @@
 /** Following the path of equilibria of a network as its motions and loads grow. */
 import type { Problem } from '../problems.ts';
-import { leaveSideways, type Crossing, type SecondPath } from './branch.ts';
+import { leaveSideways, type SecondPath } from './branch.ts';
+import type { Crossing } from './crossing.ts';
 import { copyOf, restOf, type Network, type State } from './network.ts';
 import { observe, unstableWays, type Observed } from './observe.ts';
 import {
+  BUDGET,
   endOf,
   gridOf,
   lost,
@@ -24,8 +26,6 @@ export interface Walked {
   readonly stopped?: Problem;
   readonly iterations: number;
 }
-
-const BUDGET = 20_000;
 
 /**
  * Follows the path from rest, past limits of the share where there are any, and the path that leaves sideways at the

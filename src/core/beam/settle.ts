@@ -11,6 +11,10 @@ const PUSH = 0.03;
 /** A step of the fall is no longer than this part of the walk's reach: the equations are trusted no further. */
 const TRUSTED = 0.5;
 const MOST_STEPS = 120;
+/** A step shorter than this part of the reach, uphill on all sides but one, means a ridge; it is left by pushes of this part. */
+const RIDGE = 0.02;
+const PUSH_OFF = 0.2;
+const MOST_PUSHES = 12;
 
 export interface Settled {
   readonly state: State;
@@ -31,12 +35,7 @@ export function settle(walker: Walker, unstable: State): Settled | undefined {
   reduce(network, state, reduced);
   spend(walker, 1);
   const { vector } = softestWay(reduced.tangent, weights);
-  const length = Math.sqrt(
-    dot(
-      vector,
-      vector.map((v, i) => v * weights[i]!),
-    ),
-  );
+  const length = lengthOf(vector, weights);
   const push = vector.map((v) => (v * PUSH * walker.reach) / length);
   const imperfection = advance(network, state, push, 0, 0) * network.scale;
   return fallFrom(walker, state) ? { state, imperfection } : undefined;
@@ -70,26 +69,27 @@ export function settleAt(walker: Walker, share: number): State | undefined {
 
 /**
  * Steps of Newton's method with the tangent made positive, so that every step goes downhill in energy, which also
- * passes where several ways are equally soft.
+ * passes where several ways are equally soft. Where it comes to rest on a ridge it is pushed off again, downhill if
+ * there is a side, along the softest way.
  */
 function fallFrom(walker: Walker, state: State): boolean {
   const { network, reduced, weights } = walker;
+  let pushes = 0;
   for (let count = 0; count < MOST_STEPS && walker.budget > 0; count += 1) {
     reduce(network, state, reduced);
     spend(walker, 1);
     const found = downhill(reduced.tangent, reduced.residual, weights);
     if (!found) return false;
-    const size = Math.sqrt(
-      dot(
-        found.step,
-        found.step.map((d, i) => d * weights[i]!),
-      ),
-    );
-    const shrink = size > 0 ? Math.min(1, (TRUSTED * walker.reach) / size) : 1;
+    const size = lengthOf(found.step, weights);
+    const isOnRidge = !found.isNewton && size < RIDGE * walker.reach && pushes < MOST_PUSHES;
+    if (isOnRidge) pushes += 1;
+    const step = isOnRidge ? pushOff(walker) : found.step;
+    const length = isOnRidge ? lengthOf(step, weights) : size;
+    const shrink = length > 0 ? Math.min(1, (TRUSTED * walker.reach) / length) : 1;
     const moved = advance(
       network,
       state,
-      found.step.map((d) => d * shrink),
+      step.map((d) => d * shrink),
       0,
       1,
     );
@@ -97,6 +97,24 @@ function fallFrom(walker: Walker, state: State): boolean {
     if (found.isNewton && reduced.negative === 0 && moved < walker.tolerance) return true;
   }
   return false;
+}
+
+/** A length of arc: turns in rad, movements over scale. */
+function lengthOf(step: Float64Array, weights: Float64Array): number {
+  return Math.sqrt(
+    dot(
+      step,
+      step.map((d, i) => d * weights[i]!),
+    ),
+  );
+}
+
+/** A push along the softest way, to the side on which the forces already pull. */
+function pushOff({ reduced, weights, reach }: Walker): Float64Array {
+  const { vector } = softestWay(reduced.tangent, weights);
+  const side = dot(vector, reduced.residual) > 0 ? -1 : 1;
+  const size = (side * PUSH_OFF * reach) / lengthOf(vector, weights);
+  return vector.map((v) => v * size);
 }
 
 /** A step downhill: Newton's where the tangent is positive, else with so much more stiffness that it is. */
@@ -111,7 +129,7 @@ function downhill(
   for (let more = 0; more <= scale * 10; more = more === 0 ? scale * 1e-7 : more * 8) {
     const held = tangent.slice();
     for (let i = 0; i < n; i += 1) held[i * n + i] = held[i * n + i]! + more * weights[i]!;
-    if (negativesOf(held.slice(), n) > 0) continue;
+    if (negativesOf(held, n) > 0) continue;
     const step = residual.map((r) => -r);
     return solveInPlace(held, step) ? { step, isNewton: more === 0 } : undefined;
   }

@@ -62,9 +62,15 @@ export function peaksOf(network: Network, state: State): Peaks {
   return { peak, within, atEnds };
 }
 
-/** Which of a run's nodes are roots: ends that grow out of a pad; members that meet in a free node have no root there. */
-function rootsOf({ model }: Network, run: Run): readonly [number, number] {
-  const isRoot = (end: 0 | 1) => run.ends[end].frame < model.pads.length;
+/**
+ * Which of a run's nodes are roots: ends that grow out of a pad, or out of a node that is kept from turning. Members
+ * that meet in a free node have no root there.
+ */
+function rootsOf({ model, frames }: Network, run: Run): readonly [number, number] {
+  const isRoot = (end: 0 | 1) => {
+    const { frame, hinged } = run.ends[end];
+    return !hinged && (frame < model.pads.length || frames.unknown[3 * frame + 2]! < 0);
+  };
   return [isRoot(0) ? 0 : -1, isRoot(1) ? run.nodes - 1 : -1];
 }
 

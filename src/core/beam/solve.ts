@@ -12,7 +12,7 @@ import type { Observed } from './observe.ts';
 import { walkPath, type Walked } from './path.ts';
 import { peaksOf } from './shapes.ts';
 import { toCoarse } from './transfer.ts';
-import type { PathAsked } from './walk.ts';
+import { BUDGET, type PathAsked } from './walk.ts';
 
 export interface SolveAsked extends Omit<PathAsked, 'tolerance'> {
   /** `interactive` aims at 1e-6 in effort and places, `refined` at 1e-9. */
@@ -32,8 +32,10 @@ const MOST = 128;
 const STRAIN_ALLOWANCE = 30;
 /** A strain that matters to nobody: errors are not weighed against less. */
 const NO_STRAIN = 1e-6;
-/** Halving the mesh raises the error 256 times in theory; taking only 16 keeps the estimate above the error. */
-const GAIN = 16;
+/** A movement, of the network's scale, that matters to nobody. */
+const NO_MOVEMENT = 1e-6;
+/** Halving the mesh raises the error 256 times in theory; taking only 8 keeps the estimate above the error. */
+const GAIN = 8;
 
 /**
  * Follows a network from rest as its motions and loads grow to what the model asks for.
@@ -53,14 +55,18 @@ const GAIN = 16;
 export function followPath(model: BeamModel, asked: SolveAsked = {}): PathAnswer {
   const accuracy = asked.accuracy ?? 'interactive';
   const walkAsked: PathAsked = { ...asked, tolerance: LAST_STEP[accuracy] };
+  let budget = asked.budget ?? BUDGET;
   let elements = model.members.map((member) => asked.elements ?? firstElements(model, member, accuracy));
   for (;;) {
     const network = prepare(model, elements);
-    const walked = walkPath(network, walkAsked);
+    const walked = walkPath(network, { ...walkAsked, budget });
+    budget -= walked.iterations;
     const error = estimate(network, walked);
     const tooRough =
       Math.max(error.effort, error.position, error.strain / STRAIN_ALLOWANCE) > AIM[accuracy] &&
       asked.elements === undefined &&
+      // What is left must do for the same walk again.
+      budget > walked.iterations &&
       walked.stopped?.code !== 'cancelled';
     const finer = elements.map((count) => Math.min(MOST, 2 * count));
     if (!tooRough || finer.every((count, i) => count === elements[i])) return told(walked, error, network);
@@ -111,9 +117,23 @@ function estimate(network: Network, walked: Walked): ErrorEstimate {
   return {
     effort: effortScale > 0 ? most((gap) => gap.effort) / effortScale : 0,
     strain: most((gap) => gap.strain) / strain,
-    position: most((gap) => gap.position) / network.scale,
+    position:
+      most((gap) => gap.position) /
+      Math.max(movementIn(network, last), movementIn(network, worst), NO_MOVEMENT * network.scale),
     elements,
   };
+}
+
+/** How far any pad or free node has gone [mm]; turns count by the network's scale. */
+function movementIn({ frames, scale }: Network, { point }: Observed): number {
+  let most = 0;
+  frames.names.forEach((name, i) => {
+    const pose = point.poses[name];
+    if (!pose) return;
+    const [x, y] = [frames.home[3 * i]!, frames.home[3 * i + 1]!];
+    most = Math.max(most, Math.hypot(pose.x - x, pose.y - y), Math.abs(pose.turn) * scale);
+  });
+  return most;
 }
 
 /** The states that a real part passes: beyond a crossing, those of the second path. */

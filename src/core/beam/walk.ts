@@ -25,6 +25,8 @@ export interface PathAsked {
 
 /** Largest last step of Newton's method when nothing else is asked [-]. */
 export const TOLERANCE = 1e-5;
+/** Times the equations may be set up for one answer when nothing else is asked [-]. */
+export const BUDGET = 20_000;
 /** Steps shorter than this share of the way make no headway; the path turns back there or ends. */
 export const SHORTEST = 1e-4;
 /** Steps along the arc are no longer than this: turns in rad, movements over scale. */
@@ -141,8 +143,8 @@ export function walkArcs(walk: Walk, grid: readonly number[], onTurn?: () => End
     const next = landed ?? found;
     accept(walker, next.state, now.at + arcBetween(walker, now.state, next.state));
     walk.seen.push(observe(walker, next.iterations, asked.shapes === true));
-    if ((next.state.share - to) * heading >= -1e-12 || next.state.share * heading < -LEAST_BACK * Math.abs(to))
-      return 'arrived';
+    if ((next.state.share - to) * heading >= -1e-12) return 'arrived';
+    if (next.state.share * heading < -LEAST_BACK * Math.abs(to)) return 'stuck';
     arc = Math.min(LONGEST_ARC, arc * (found.iterations <= 3 ? 1.5 : found.iterations > 5 ? 0.6 : 1));
     [before, now] = [walker.history.at(-2), walker.history.at(-1)];
   }

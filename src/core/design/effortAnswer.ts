@@ -4,6 +4,7 @@ import { plasticMoment } from '../strength/permanentSet.ts';
 import { asRad } from '../units.ts';
 import type { EffortAnswer } from './assessment.ts';
 import type { Response } from './response.ts';
+import { effortUpTo } from './solvedPath.ts';
 import type { Understood } from './understand.ts';
 
 /**
@@ -37,7 +38,8 @@ export function effortBeyondYield(elastic: number, kappaRatio: number): number {
  * Source: plane-bending, wide-strip.
  */
 export function effortAnswer(understood: Understood, response: Response): EffortAnswer {
-  const { drive, filament, section, length, acrossLayers } = understood;
+  const { joint, drive, filament, section, length, acrossLayers } = understood;
+  const { amount } = joint.movement;
   const { nominalStrain } = response;
   const quantity = bendingModulus(filament, acrossLayers);
   const poisson = filament.properties.poissonsRatio.typical;
@@ -48,7 +50,13 @@ export function effortAnswer(understood: Understood, response: Response): Effort
   const modulusHigh = quantity.high ?? quantity.typical;
   const narrow = response.widthRatio === undefined ? ratio : 1;
   const elastic = (modulus: number) => narrow * modulus * response.effort;
-  const effortFor = (modulus: number) => effortBeyondYield(elastic(modulus), (nominalStrain * modulus) / yieldStress);
+  const flows = (modulus: number, effort: number, strain: number) =>
+    effortBeyondYield(effort, (strain * modulus) / yieldStress);
+  // What snaps pushes back hardest before it strains most, so each state of a solved way flows by its own strain.
+  const effortFor = (modulus: number) =>
+    response.solved && response.strainByHand !== true
+      ? effortUpTo(response.solved, amount, (effort, strain) => flows(modulus, modulus * effort, strain))
+      : flows(modulus, elastic(modulus), nominalStrain);
   return {
     measure: drive.measure,
     effort: effortFor(quantity.typical),

@@ -19,6 +19,9 @@ const PARTS = { wanted: 24, beyond: 12 } as const;
 const AT_MOST = 5;
 const A_LITTLE_PAST = 1.25;
 
+/** Up to so many members, gaps are looked for in every state. */
+const FEW_MEMBERS = 8;
+
 /** How a joint is solved: with how many points, and whether shapes and what is beyond the wanted amount are needed. */
 export interface SolveDetail extends Pick<SolveAsked, 'cancelled' | 'accuracy'> {
   /** Points up to the wanted amount; 24 when left out. */
@@ -129,9 +132,11 @@ function pathOf(answer: PathAnswer, network: FlexureNetwork, end: number, whole:
   const effort = (perShare: number) => (alike * perShare) / end;
   const gapOf: GapFinder | undefined =
     whole && taken.shapes[0] ? gapFinder(network.model, network.bodies, taken.shapes[0]) : undefined;
+  // Of many members every so many states are looked at: each costs as the square of their number.
+  const every = Math.ceil(network.model.members.length / FEW_MEMBERS);
   const points = taken.points.map((point, i) => {
     const shapes = taken.shapes[i] ?? [];
-    const gap = gapOf?.(shapes, point.poses);
+    const gap = i % every === 0 ? gapOf?.(shapes, point.poses) : undefined;
     return {
       amount: end * point.share,
       effort: effort(point.effort),

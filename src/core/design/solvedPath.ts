@@ -37,20 +37,47 @@ export function strainsUpTo(solved: Solved, amount: number): { readonly within: 
   };
 }
 
+/** An effort per MPa on the way, with the largest strain of the skin there. */
+interface Pushed {
+  readonly effort: number;
+  readonly strain: number;
+}
+
+/** Efforts on the way to an amount, counted along the movement: of states, and of limits between them. */
+function pushedUpTo(solved: Solved, amount: number): readonly Pushed[] {
+  const most = Math.abs(amount) * (1 + 1e-9);
+  return pathsOf(solved).flatMap(({ points, events }) => {
+    const states = points
+      .filter((point) => Math.abs(point.amount) <= most)
+      .map((point) => ({ effort: point.effort * Math.sign(point.amount), strain: strainIn(point) }));
+    const limits = events
+      .filter((event) => Math.abs(event.amount) <= most)
+      .map((event) => {
+        const next = points.find((point) => Math.abs(point.amount) >= Math.abs(event.amount)) ?? points.at(-1);
+        return { effort: event.effort * Math.sign(event.amount), strain: next ? strainIn(next) : 0 };
+      });
+    return [...states, ...limits];
+  });
+}
+
+function strainIn({ peakWithin, peakAtEnds }: SolvedPoint): number {
+  return Math.max(peakWithin, peakAtEnds);
+}
+
 /**
  * The largest effort on the way to an amount, either way of the movement, limits between points included.
  *
  * @param solved - the whole way [-]
  * @param amount - how far [rad] or [mm], > 0
- * @returns effort per MPa: [mm³] for a moment, [mm²] for a force, ≥ 0
+ * @param felt - what is felt of an effort [mm³] or [mm²] at a strain of the skin [-]; the effort itself when left out
+ * @returns effort per MPa: [mm³] for a moment, [mm²] for a force, or what is felt of it, ≥ 0
  */
-export function effortUpTo(solved: Solved, amount: number): number {
-  const atPoints = mostUpTo(solved, amount, ({ effort, amount: at }) => effort * Math.sign(at));
-  const atEvents = pathsOf(solved)
-    .flatMap(({ events }) => events)
-    .filter((event) => Math.abs(event.amount) <= Math.abs(amount))
-    .map((event) => event.effort * Math.sign(event.amount));
-  return Math.max(atPoints, ...atEvents);
+export function effortUpTo(
+  solved: Solved,
+  amount: number,
+  felt: (effort: number, strain: number) => number = (effort) => effort,
+): number {
+  return pushedUpTo(solved, amount).reduce((most, { effort, strain }) => Math.max(most, felt(effort, strain)), 0);
 }
 
 /**
