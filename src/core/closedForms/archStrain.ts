@@ -45,6 +45,20 @@ function largestBending(state: ArchState, form: ArchForm): number {
  * @example archStrainFactor(8, 'double') // → 33.6
  */
 export function archStrainFactor(ratio: number, form: ArchForm, travel = 2): number {
+  const key = `${ratio} ${form} ${travel}`;
+  const factor = known.get(key) ?? strainFactor(ratio, form, travel);
+  // A curve over the span asks for one ratio a hundred times, so a few are remembered; the oldest goes first.
+  known.delete(key);
+  known.set(key, factor);
+  const [oldest] = known.keys();
+  if (known.size > REMEMBERED && oldest !== undefined) known.delete(oldest);
+  return factor;
+}
+
+const known = new Map<string, number>();
+const REMEMBERED = 32;
+
+function strainFactor(ratio: number, form: ArchForm, travel: number): number {
   const path = archPath(ratio, form);
   const end = alongAtTravel(ratio, form, travel);
   let largest = 0;
