@@ -1,14 +1,14 @@
 import type { OverBend, StrainAnswer } from './assessment.ts';
 import type { Limits } from './allowables.ts';
 import type { Solved } from './solved.ts';
-import { amountAtStrain } from './solvedPath.ts';
+import { amountAtStrain, touchesAt } from './solvedPath.ts';
 
 /**
  * How far the joint may be bent before each limit, and where a hard stop should hold it.
  *
  * Strain is taken as proportional to the amount, which is exact for a pure moment; so an amount is the wanted one times
  * limit over strain. The stop belongs where a
- * single careless flex does no harm, and never short of the wanted amount.
+ * single careless flex does no harm and nothing touches yet, and never short of the wanted amount.
  *
  * @param amount - wanted amount of the whole joint [rad] or [mm], > 0
  * @param strain - strain at that amount [-]
@@ -29,11 +29,12 @@ export function overBendOf(
   const at = (limit: number) =>
     solved ? amountAtStrain(solved, limit, strain.rootFactor) : (amount * limit) / strain.peak;
   const atSingle = at(limits.single.value);
+  const safe = Math.min(atSingle, solved ? touchesAt(solved) : Number.POSITIVE_INFINITY);
   return {
     atSet: solved ? at(strain.peak / setRatio) : amount / setRatio,
     atSingle,
     atYield: at(limits.yield.value),
     atBreak: at(limits.break.value),
-    hardStop: atSingle > amount ? atSingle : amount,
+    hardStop: Math.max(safe, amount),
   };
 }

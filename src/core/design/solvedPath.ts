@@ -156,3 +156,24 @@ export function leastGap(solved: Solved, amount: number): MetGap | undefined {
     undefined,
   );
 }
+
+/**
+ * The amount at which a joint first touches itself.
+ *
+ * @param solved - the whole way [-]
+ * @returns amount [rad] or [mm], either way, as a magnitude; Infinity where it stays clear
+ */
+export function touchesAt(solved: Solved): number {
+  return Math.min(...pathsOf(solved).map(({ points }) => closesOn(points.filter((point) => point.gap !== undefined))));
+}
+
+/** By a straight line between the last clear state and the first that is not. */
+function closesOn(points: readonly SolvedPoint[]): number {
+  const gap = ({ gap: met }: SolvedPoint) => met?.gap ?? Number.POSITIVE_INFINITY;
+  const next = points.findIndex((point) => gap(point) <= 0);
+  const [before, after] = [points[next - 1], points[next]];
+  if (!after) return Number.POSITIVE_INFINITY;
+  if (!before) return Math.abs(after.amount);
+  const share = gap(before) / (gap(before) - gap(after));
+  return Math.abs(before.amount + share * (after.amount - before.amount));
+}
