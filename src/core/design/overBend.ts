@@ -7,8 +7,8 @@ import { amountAtStrain, touchesAt } from './solvedPath.ts';
  * How far the joint may be bent before each limit, and where a hard stop should hold it.
  *
  * Strain is taken as proportional to the amount, which is exact for a pure moment; so an amount is the wanted one times
- * limit over strain. The stop belongs where a
- * single careless flex does no harm and nothing touches yet, and never short of the wanted amount.
+ * limit over strain. The stop belongs where a single careless flex does no harm and nothing touches yet, and never
+ * short of the wanted amount.
  *
  * @param amount - wanted amount of the whole joint [rad] or [mm], > 0
  * @param strain - strain at that amount [-]
