@@ -84,7 +84,7 @@ export function assess(joint: Joint, respond: Respond = byHand): Result<Assessme
     travel: travelOf(understood),
     life,
     allowables,
-    verdict: verdictOf(life, allowables, fit, movement, feelOf(movement, effort, response.solved)),
+    verdict: verdictOf(life, allowables, fit, movement, feelOf(movement, effort, filament, response.solved)),
     provenance: {
       // The factor at the root rests on a notch sensitivity that nobody has measured.
       strain: strain.rootFactor > 1 ? NOTCH_SENSITIVITY.provenance.kind : 'computed',

@@ -1,3 +1,4 @@
+import type { Filament } from '../material/types.ts';
 import type { EffortAnswer, Grade, VerdictReason } from './assessment.ts';
 import type { Movement } from './joint.ts';
 import type { Solved } from './solved.ts';
@@ -16,10 +17,16 @@ export interface Finding {
  *
  * @param movement - the brief [-]
  * @param effort - largest effort on the way [N·mm] or [N]
+ * @param filament - what it is printed in [-]
  * @param solved - the whole way, where the solver was asked [-]
  * @returns one finding for each matter that can be judged
  */
-export function feelOf(movement: Movement, { effort }: EffortAnswer, solved: Solved | undefined): readonly Finding[] {
+export function feelOf(
+  movement: Movement,
+  { effort }: EffortAnswer,
+  filament: Pick<Filament, 'id'>,
+  solved: Solved | undefined,
+): readonly Finding[] {
   const { effortAtMost, stays, amount } = movement;
   const findings: Finding[] = [];
   if (effortAtMost !== undefined) {
@@ -29,8 +36,10 @@ export function feelOf(movement: Movement, { effort }: EffortAnswer, solved: Sol
   if (!solved) return findings;
   if (stays !== undefined) {
     const isAsWanted = (secondRest(solved) !== undefined) === stays;
+    // TPU sags out of its second place, which no elastic path tells (common practice, no source).
+    const sags = stays && filament.id === 'tpu95a';
     findings.push({
-      grade: isAsWanted ? 'pass' : 'fail',
+      grade: !isAsWanted ? 'fail' : sags ? 'caution' : 'pass',
       reason: stays ? 'comes back' : 'stays',
       margin: isAsWanted ? 1 : 0,
     });
