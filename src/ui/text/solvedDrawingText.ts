@@ -57,6 +57,11 @@ export const MOVED: Readonly<Record<Measure, string>> = { turn: 'turned', travel
 
 export const SCRUBBER_LABEL: Readonly<Record<Measure, string>> = { turn: 'Turned by, degrees', travel: 'Moved by' };
 
+/** Whether it pulls itself on, by more than is told. */
+export function pulls(effort: number): boolean {
+  return effort < -0.005;
+}
+
 /** The head over the effort: what it does is said, so that no sign need be. */
 export function effortHead(isPulling: boolean): string {
   return isPulling ? 'it pulls' : 'effort';
@@ -108,7 +113,7 @@ export function stateText(
   measure: Measure,
   unit: LengthUnit,
 ): string {
-  const isPulling = at.effort < 0;
+  const isPulling = pulls(at.effort);
   const effort = `${effortHead(isPulling)} ${effortText(Math.abs(at.effort), measure)}`;
   const mark = at.mark ? `, ${MARKED[at.mark].title.toLowerCase()}` : '';
   return `${signedAmount(at.amount, measure, unit)} of ${setAmount(wanted, measure, unit)}, strain ${percent(at.strain)}, ${effort}${mark}`;

@@ -1,8 +1,9 @@
 import { useMemo, type KeyboardEvent } from 'react';
 import type { Assessment } from '../../../core/design/assessment.ts';
+import { asRad, degrees, radians } from '../../../core/units.ts';
 import { effortText } from '../../text/amountText.ts';
 import { percent, type LengthUnit } from '../../text/numbers.ts';
-import { effortHead, MOVED, SCRUBBER_LABEL, signedAmount, stateText } from '../../text/solvedDrawingText.ts';
+import { effortHead, MOVED, pulls, SCRUBBER_LABEL, signedAmount, stateText } from '../../text/solvedDrawingText.ts';
 import { useWidth } from '../useWidth.ts';
 import { amountScale } from './amountScale.ts';
 import type { Reading } from './reading.ts';
@@ -31,8 +32,12 @@ export function SolvedScrubber({ a, travelled, amount, reading, unit, onAmount, 
     [travelled, width, measure, unit],
   );
   const x = scale.x(amount);
-  const isPulling = reading.effort < 0;
+  const isPulling = pulls(reading.effort);
   const standing = travelled.marks.find((mark) => Math.abs(mark.amount - amount) < 1e-6 * travelled.to);
+  // Readers of the page by ear are told degrees, as the label says.
+  const shown = (value: number) => (measure === 'turn' ? degrees(asRad(value)) : value);
+  const meant = (value: number) =>
+    Math.min(travelled.to, Math.max(travelled.from, measure === 'turn' ? radians(value) : value));
   const press = (event: KeyboardEvent) => {
     if (event.altKey || event.ctrlKey || event.metaKey) return;
     const to = scrubbed(event.key, event.shiftKey, amount, travelled, measure);
@@ -63,11 +68,11 @@ export function SolvedScrubber({ a, travelled, amount, reading, unit, onAmount, 
           aria-label={SCRUBBER_LABEL[measure]}
           aria-valuetext={stateText(said, travelled.wanted, measure, unit)}
           aria-keyshortcuts={travelled.marks.length > 0 ? 'n' : undefined}
-          min={travelled.from}
-          max={travelled.to}
+          min={shown(travelled.from)}
+          max={shown(travelled.to)}
           step="any"
-          value={amount}
-          onChange={(event) => onAmount(Number(event.currentTarget.value))}
+          value={shown(amount)}
+          onChange={(event) => onAmount(meant(Number(event.currentTarget.value)))}
           onKeyDown={press}
         />
       </div>

@@ -47,7 +47,7 @@ export function SolvedSheet({ layout, state, strain, label, description, onSize,
         <PrintedLayer scene={scene} sheet={sheet} id={id} />
       </svg>
       <svg {...paper} aria-hidden="true" className="moves">
-        <MovedLayer scene={scene} sheet={sheet} state={state} stops={legend} />
+        {state.amount !== 0 && <MovedLayer scene={scene} sheet={sheet} state={state} stops={legend} />}
       </svg>
       <svg {...paper} aria-hidden="true">
         <path className="C" d={rest} />
@@ -55,7 +55,7 @@ export function SolvedSheet({ layout, state, strain, label, description, onSize,
       </svg>
       <svg {...paper} className="moves">
         <g aria-hidden="true">
-          <path className="Ca" d={moved} />
+          {state.amount !== 0 && <path className="Ca" d={moved} />}
           <MarksView marks={marks} />
           <NearRing layout={layout} state={state} />
           <CentreInset layout={layout} amount={state.amount} unit={unit} />

@@ -46,7 +46,9 @@ export function placeBlocks(
     kept.push(box);
     at[block.key] = { x: box.x, y: box.y };
   }
-  return { at, top: head };
+  // What was grown too much is cut off again.
+  const highest = Math.min(top, ...kept.map(({ y }) => y - FROM_EDGE));
+  return { at, top: Math.max(head, highest) };
 }
 
 function clearPlace(

@@ -1,3 +1,4 @@
+import type { MemberShape } from '../../../core/beam/answer.ts';
 import { familyOf } from '../../../core/flexures/index.ts';
 import type { Dimension } from '../../../core/flexures/network.ts';
 import { sideOf } from '../../../core/geometry/band.ts';
@@ -94,21 +95,36 @@ function distanceOf({ scene, sheet, room, unit: lengths }: Drawing, dimension: O
   return named && { marks: named.marks, grips: held(named.elbow) };
 }
 
+/** Both surfaces of a member at a share of its length, and the ways out of them. */
+function tipsAt(
+  shape: MemberShape,
+  share: number,
+  sheet: Sheet,
+): readonly { readonly tip: Point; readonly out: Point }[] {
+  const i = Math.round(share * (shape.x.length - 1));
+  const middle = onSheet(sheet, sideOf(shape, i, 0));
+  return [0.5, -0.5].map((side) => {
+    const tip = onSheet(sheet, sideOf(shape, i, side));
+    return { tip, out: unit(from(middle, tip)) };
+  });
+}
+
 /** Places along a member from which its thickness may be pointed at, the proposed one first. */
 const ELSEWHERE = [0, -0.12, 0.12, -0.25, 0.25];
 
 function thicknessOf({ scene, sheet, room, unit: lengths }: Drawing, dimension: Of<'thickness'>, isMain: boolean) {
-  const shape = scene.rest.shapes.find(({ member }) => member === dimension.member);
-  if (!shape) return undefined;
-  const last = shape.x.length - 1;
-  const tips = ELSEWHERE.map((off) => Math.round(Math.min(0.95, Math.max(0.05, dimension.share + off)) * last)).flatMap(
-    (i) =>
-      [0.5, -0.5].map((share) => {
-        const tip = onSheet(sheet, sideOf(shape, i, share));
-        const middle = onSheet(sheet, { x: shape.x[i]!, y: shape.y[i]! });
-        return { tip, out: unit(from(middle, tip)) };
-      }),
-  );
+  const { shapes } = scene.rest;
+  const own = shapes.find(({ member }) => member === dimension.member);
+  if (!own) return undefined;
+  const isSame = (shape: MemberShape) =>
+    shape.thickness.length === own.thickness.length && shape.thickness.every((t, i) => t === own.thickness[i]);
+  // Any member as thick may be pointed at where the one proposed has no clear paper beside it.
+  const others = shapes.filter((shape) => shape !== own && isSame(shape));
+  const shares = ELSEWHERE.map((off) => Math.min(0.95, Math.max(0.05, dimension.share + off)));
+  const tips = [
+    ...shares.flatMap((share) => tipsAt(own, share, sheet)),
+    ...others.flatMap((shape) => tipsAt(shape, 0.5, sheet)),
+  ];
   const isCounted = isMain && scene.a.joint.measuredThickness === undefined;
   const text = dimensionFigure(scene.a, dimension, scene.a.section.thickness, lengths);
   const placed = placeLeader(room, tips, text, reachOf(sheet, isCounted));

@@ -21,7 +21,7 @@ const STEP = 8;
 /** A figure that does not fit over its line stands so far beside it, past the arrow and the handle [px]. */
 const BESIDE = 28;
 /** The side that the family proposes is worth so much distance [px]. */
-const OWN_SIDE = 70;
+const OWN_SIDE = 40;
 
 /**
  * A dimension between two places on the sheet [px], off to the side that lies `side` of the way from one to the other,

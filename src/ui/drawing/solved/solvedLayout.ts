@@ -34,7 +34,7 @@ export interface SolvedLayout {
 }
 
 /** Upper left corners [px]; of what is not there, none. */
-export type Placed = { readonly legend: Point } & Readonly<Partial<Record<'centre' | 'planes' | 'near', Point>>>;
+type Placed = { readonly legend: Point } & Readonly<Partial<Record<'centre' | 'planes' | 'near', Point>>>;
 
 /** What is kept while a handle is dragged. */
 export type HeldSheet = Pick<SolvedLayout, 'sheet' | 'placed' | 'legend'>;

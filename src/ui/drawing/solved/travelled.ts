@@ -4,7 +4,7 @@ import { secondRest } from '../../../core/design/solvedPath.ts';
 import { degrees, radians, asRad } from '../../../core/units.ts';
 
 /** A state worth stopping at: just before it snaps, balanced, just before it comes back, at rest in its second place. */
-export interface Marked {
+interface Marked {
   readonly kind: 'snap' | 'balanced' | 'return' | 'rest';
   readonly amount: number;
   /** Effort there per MPa, as for a state. */
