@@ -1,5 +1,6 @@
 /** The verdict: a heading for every grade and reason, and the sentences under it. */
 import { allowableNamed } from '../../core/design/allowables.ts';
+import { feltEffort } from '../../core/design/curves.ts';
 import type { Allowable, AllowableName, Assessment, Fit, Grade, VerdictReason } from '../../core/design/assessment.ts';
 import { leastGap, secondRest } from '../../core/design/solvedPath.ts';
 import { familyOf } from '../../core/flexures/index.ts';
@@ -171,13 +172,14 @@ function effortPart({ joint, effort, estimate, provenance }: Assessment): Said {
 }
 
 /** Where it rests by itself and what brings it back, or that nothing keeps it there; only the solver can tell. */
-function restPart({ joint, solved, effort, drive }: Assessment, unit: LengthUnit): Said {
+function restPart(a: Assessment, unit: LengthUnit): Said {
+  const { joint, solved, effort, drive } = a;
   const { stays } = joint.movement;
   if (!solved || (stays === undefined && !familyOf(joint).snaps)) return [];
   const rest = secondRest(solved);
   if (!rest) return [`It has no second rest on the way, so it comes back by itself${stays ? '; it should stay' : ''}.`];
   const { points, events } = solved.forward;
-  const back = -effort.modulus * Math.min(...[...points, ...events].map((state) => state.effort));
+  const back = -Math.min(...[...points, ...events].map((state) => feltEffort(a, state)));
   return [
     'It comes to rest at ',
     figure(amountText(rest.amount, drive.measure, unit), 'computed'),

@@ -1,3 +1,4 @@
+import { feltEffort } from '../../../core/design/curves.ts';
 import { memo, useMemo } from 'react';
 import type { LengthUnit } from '../../text/numbers.ts';
 import { percent } from '../../text/numbers.ts';
@@ -42,8 +43,8 @@ export const ThreeStates = memo(function ThreeStates({ layout, width, unit }: Pr
   const fits = (scale: number) =>
     (swept.right - swept.left) * scale * nominal <= each - 4 && (swept.top - swept.bottom) * scale * nominal <= TALLEST;
   const scale = SCALES.find((one) => one <= 2 && fits(one)) ?? SCALES.at(-1)!;
-  const back = travelled.marks.find(({ kind }) => kind === 'return')?.effort;
-  const { modulus } = a.effort;
+  const back = travelled.marks.find(({ kind }) => kind === 'return');
+  const pull = back && feltEffort(a, back);
   return (
     <>
       <p className="cap states-head">
@@ -59,7 +60,7 @@ export const ThreeStates = memo(function ThreeStates({ layout, width, unit }: Pr
             <figcaption>
               <b>{markedTitle(kind, amount, measure, unit)}</b>
               <br />
-              {markedEffort(kind, effort * modulus, back === undefined ? undefined : back * modulus, measure)}; strain{' '}
+              {markedEffort(kind, feltEffort(a, { amount, effort }), pull, measure)}; strain{' '}
               {percent(readingOf(a, state).strain)}
             </figcaption>
           </figure>
