@@ -178,23 +178,6 @@ export function effortAt(
   return { typical: effort(a.effort.modulus), low: effort(a.effort.modulusLow), high: effort(a.effort.modulusHigh) };
 }
 
-/**
- * What is felt of an effort on the solved way with the typical modulus: less where the skin has been strained past yield
- * on the way there.
- *
- * @param a - the joint as assessed [-]
- * @param state - a point or event of its solved way: amount [rad] or [mm], effort per MPa [mm³] or [mm²]
- * @returns effort [N·mm] or [N], below 0 where it pulls itself on
- *
- * Source: elastic-plastic.
- */
-export function feltEffort(a: Assessment, state: { readonly amount: number; readonly effort: number }): number {
-  const { modulus } = a.effort;
-  const { nominalStrain } = mechanicsAt(a, state.amount);
-  const yieldStress = a.filament.properties.yieldStress.typical;
-  return effortBeyondYield(modulus * state.effort, (nominalStrain * modulus) / yieldStress);
-}
-
 /** Nominal strain and effort per MPa at an amount: on the solved way where there is one, else by hand form. */
 function mechanicsAt(a: Assessment, amount: number): { readonly nominalStrain: number; readonly effort: number } {
   if (a.solved) {

@@ -1,6 +1,6 @@
 /** The verdict: a heading for every grade and reason, and the sentences under it. */
 import { allowableNamed } from '../../core/design/allowables.ts';
-import { feltEffort } from '../../core/design/curves.ts';
+import { feltEffort } from '../../core/design/feltEffort.ts';
 import type { Allowable, AllowableName, Assessment, Fit, Grade, VerdictReason } from '../../core/design/assessment.ts';
 import { leastGap, secondRest } from '../../core/design/solvedPath.ts';
 import { familyOf } from '../../core/flexures/index.ts';

@@ -136,7 +136,7 @@ describe('the verdict of what the solver has answered', () => {
     const a = solved(changed(kind('snapArch'), { movement: { effortAtMost: 8, cycles: 10 } }));
     expect(verdictHeading(a)).toBe('Fail: it pushes back too hard');
     const said = verdict(a);
-    expect(said[0]).toMatch(/^It takes up to 10\.\d N, over your 8\.00 N\.$/);
+    expect(said[0]).toMatch(/^It takes up to 11\.\d N, over your 8\.00 N\.$/);
     expect(said[1]).toMatch(/^On the way to 5 mm the skin of the arch strains [\d.]+ %/);
     expect(said[2]).toMatch(/^It comes to rest at 5\.6\d mm, and 4\.\d\d N bring it back from there\.$/);
   });

@@ -1,5 +1,5 @@
-import { feltEffort } from '../../../core/design/curves.ts';
 import { memo, useMemo } from 'react';
+import { feltEffort } from '../../../core/design/feltEffort.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
 import { percent } from '../../text/numbers.ts';
 import { markedEffort, markedTitle } from '../../text/solvedDrawingText.ts';
