@@ -1,96 +1,21 @@
-/** A link whose fragment carries a whole joint, readable and short: `joint=2&name=Lid&kind=straightLeaf&…&angleDeg=35`. */
+/** Reading a link whose fragment carries a whole joint, readable and short: `joint=2&name=Lid&kind=straightLeaf&…&angleDeg=35`. */
 import * as v from 'valibot';
 import type { Joint } from '../core/design/joint.ts';
-import { findDrive } from '../core/flexures/drives.ts';
 import { findFamily } from '../core/flexures/index.ts';
 import type { Problem } from '../core/problems.ts';
 import { fail, failIfAny, ok, type Result } from '../core/result.ts';
-import { asRad, degrees, radians, type Rad } from '../core/units.ts';
+import { radians } from '../core/units.ts';
+import { AMOUNTS, KEYS, LINK_VERSION, measureOf, type Group, type Kind } from './jointLinkText.ts';
 import { readJoint } from './joints.ts';
-import { MIGRATIONS, migrateJoint, versionAfter } from './partMigrations.ts';
+import { migrateJoint } from './partMigrations.ts';
 import { jointShape } from './partShape.ts';
 import { capped, shapeProblem, shown } from './shape.ts';
 
-/** The same as that of the part file, whose steps older links take too. */
-const LINK_VERSION = String(versionAfter(MIGRATIONS));
 /** Ten times what a joint takes, and still short enough for any address bar. */
 export const MAX_LINK_LENGTH = 8000;
 
-type Kind = 'text' | 'number' | 'yes or no';
-type Flat = Readonly<Record<string, string | number | boolean | undefined>>;
-type Group = 'joint' | 'movement' | 'profile';
-
-/** Every key of a link but the sizes, in the order in which they are written, and where its value belongs. */
-const KEYS = {
-  id: ['joint', 'text'],
-  name: ['joint', 'text'],
-  measuredThickness: ['joint', 'number'],
-  drive: ['movement', 'text'],
-  ways: ['movement', 'text'],
-  cycles: ['movement', 'number'],
-  held: ['movement', 'yes or no'],
-  chance: ['movement', 'number'],
-  effortAtMost: ['movement', 'number'],
-  stays: ['movement', 'yes or no'],
-  nozzle: ['profile', 'number'],
-  lineWidth: ['profile', 'number'],
-  layerHeight: ['profile', 'number'],
-  firstLayerHeight: ['profile', 'number'],
-  lying: ['profile', 'text'],
-  fitRule: ['profile', 'text'],
-  filament: ['profile', 'text'],
-} as const satisfies Record<string, readonly [Group, Kind]>;
-
-/** How far it is moved: one of these, as its drive measures. */
-const AMOUNTS = ['angleDeg', 'angleRad', 'travel'] as const;
-
 /** Keys that no size of a family may be called, or the link could not tell them apart. */
 export const RESERVED_KEYS: readonly string[] = ['joint', 'kind', ...AMOUNTS, ...Object.keys(KEYS)];
-
-/** Degrees as a person would write them, or undefined when no short figure gives exactly this angle back. */
-function exactDegrees(angle: Rad): number | undefined {
-  const full = degrees(angle);
-  for (let places = 0; places <= 12; places += 1) {
-    const short = Number(full.toFixed(places));
-    if (radians(short) === angle) return short;
-  }
-  return radians(full) === angle ? full : undefined;
-}
-
-function amountOf({ family, movement: { drive, amount } }: Joint): [key: (typeof AMOUNTS)[number], text: string] {
-  if (measureOf(family, drive) === 'travel') return ['travel', String(amount)];
-  const angleDeg = exactDegrees(asRad(amount));
-  return angleDeg === undefined ? ['angleRad', String(amount)] : ['angleDeg', String(angleDeg)];
-}
-
-function measureOf(family: string, drive: string): 'turn' | 'travel' | undefined {
-  const found = findFamily(family);
-  return found && findDrive(found, drive)?.measure;
-}
-
-/**
- * The fragment, without `#`, of a link that opens this joint.
- *
- * @param joint - any joint that has been checked
- * @returns readable text; every number reads back equal
- */
-export function writeJointLink(joint: Joint): string {
-  const link = new URLSearchParams({ joint: LINK_VERSION, id: joint.id, name: joint.name, kind: joint.family });
-  const known = Object.keys(findFamily(joint.family)?.parameters ?? joint.sizes);
-  for (const size of known) link.set(size, String(joint.sizes[size]));
-  link.set('drive', joint.movement.drive);
-  link.set(...amountOf(joint));
-  const from: Readonly<Record<Group, Flat>> = {
-    joint: { id: joint.id, name: joint.name, measuredThickness: joint.measuredThickness },
-    movement: { ...joint.movement },
-    profile: { ...joint.profile },
-  };
-  for (const [key, [group]] of Object.entries(KEYS)) {
-    const value = from[group][key];
-    if (value !== undefined) link.set(key, String(value));
-  }
-  return link.toString();
-}
 
 /**
  * The joint that a link carries, judged as strictly as a part file. Never throws, whatever the text.

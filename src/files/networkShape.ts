@@ -1,8 +1,8 @@
 /** The shape of a network on file: the solver's own terms, field by field. */
 import * as v from 'valibot';
 import { MOST_ENTRIES } from '../core/beam/modelLimits.ts';
+import { UNITS } from './limits.ts';
 import { fields } from './shape.ts';
-import { UNITS } from './partShape.ts';
 
 const number = v.pipe(v.number(), v.finite());
 const flag = v.boolean();

@@ -1,57 +1,17 @@
-/** The exported part: one JSON document that carries every input of every joint and no result. */
+/** Reading an exported part: one JSON document that carries every input of every joint and no result. */
 import * as v from 'valibot';
-import type { Joint, Part } from '../core/design/joint.ts';
-import { findFamily } from '../core/flexures/index.ts';
+import type { Part } from '../core/design/joint.ts';
 import type { Problem } from '../core/problems.ts';
 import { fail, failIfAny, ok, type Result } from '../core/result.ts';
 import { readJoints } from './joints.ts';
 import { readDocument, textOf } from './jsonDocument.ts';
+import { MAX_PART_BYTES, PART_FORMAT } from './limits.ts';
 import { readName } from './names.ts';
 import { MIGRATIONS, migrate, versionAfter, type Migration } from './partMigrations.ts';
-import { documentShape, UNITS } from './partShape.ts';
+import { documentShape } from './partShape.ts';
 import { capped, ignoredFields, shapeProblem } from './shape.ts';
 
-const FORMAT = 'bendbook-part';
-/** Two hundred joints take a tenth of this. */
-export const MAX_PART_BYTES = 2_000_000;
-const KIND = { format: FORMAT, noun: 'part', newest: versionAfter(MIGRATIONS), maxBytes: MAX_PART_BYTES } as const;
-
-/** The joint with its fields in the order in which they are written, whatever order they were made in. */
-function inOrder({ id, name, family, sizes, movement, profile, measuredThickness }: Joint) {
-  const { drive, amount, ways, cycles, held, chance, effortAtMost, stays } = movement;
-  const { nozzle, lineWidth, layerHeight, firstLayerHeight, lying, fitRule, filament } = profile;
-  const known = Object.keys(findFamily(family)?.parameters ?? sizes);
-  return {
-    id,
-    name,
-    family,
-    sizes: Object.fromEntries(known.map((size) => [size, sizes[size]])),
-    movement: {
-      drive,
-      amount,
-      ways,
-      cycles,
-      held,
-      chance,
-      ...(effortAtMost === undefined ? {} : { effortAtMost }),
-      ...(stays === undefined ? {} : { stays }),
-    },
-    profile: { nozzle, lineWidth, layerHeight, firstLayerHeight, lying, fitRule, filament },
-    ...(measuredThickness === undefined ? {} : { measuredThickness }),
-  };
-}
-
-/**
- * The part as the text of a file. The same part gives the same text.
- *
- * @param part - any part whose joints have been checked
- * @returns pretty JSON, ends with a line end
- */
-export function writePart({ name, invented, joints }: Part): string {
-  const part = { name, invented, joints: joints.map(inOrder) };
-  const document = { format: FORMAT, version: versionAfter(MIGRATIONS), units: UNITS, part };
-  return `${JSON.stringify(document, null, 2)}\n`;
-}
+const KIND = { format: PART_FORMAT, noun: 'part', newest: versionAfter(MIGRATIONS), maxBytes: MAX_PART_BYTES } as const;
 
 /**
  * A part from the text of a file, checked in this order: can it be read, is it ours, is it too new, is its shape

@@ -3,10 +3,8 @@ import * as v from 'valibot';
 import { WAYS } from '../core/design/joint.ts';
 import { findFamily } from '../core/flexures/index.ts';
 import { FIT_RULES, LYINGS } from '../core/print/profile.ts';
+import { MAX_JOINTS, UNITS } from './limits.ts';
 import { fields } from './shape.ts';
-
-export const UNITS = 'mm N MPa rad';
-export const MAX_JOINTS = 200;
 
 const number = v.pipe(v.number(), v.finite());
 /** Key of a row in a table of the core. The cut only bounds messages: no row's key is nearly as long. */

@@ -3,7 +3,7 @@
  * of one gesture (a drag, a held key) are gathered into a single step. What is said of a change comes from the screen.
  */
 import type { Joint, Part } from '../core/design/joint.ts';
-import { MAX_JOINTS } from '../files/partShape.ts';
+import { MAX_JOINTS } from '../files/limits.ts';
 import { sameValue } from './sameValue.ts';
 import type { EditState, Work } from './state.ts';
 

@@ -3,7 +3,8 @@
  * never overwritten: it is set aside under its own key and can be downloaded.
  */
 import type { Part } from '../core/design/joint.ts';
-import { readKeptPart, writePart } from '../files/partFile.ts';
+import type { Result } from '../core/result.ts';
+import { writePart } from '../files/partText.ts';
 
 /** Bytes by key; every call may fail. */
 export interface PartStorage {
@@ -29,6 +30,12 @@ export interface Found {
 
 const KEY = 'part';
 const ASIDE = 'set-aside-';
+
+/** Fetched only where something is kept: a first visit reads nothing. */
+async function readKept(text: string): Promise<Result<Part>> {
+  const { readKeptPart } = await import('../files/partFile.ts');
+  return readKeptPart(text);
+}
 
 /** What was kept as text, whatever it is; a part is always kept as text. */
 function asText(stored: unknown): string {
@@ -67,7 +74,7 @@ export async function findSaved(storage: PartStorage): Promise<Found> {
   const stored = await storage.get(KEY);
   if (stored === undefined) return { setAside };
   const text = asText(stored);
-  const read = readKeptPart(text);
+  const read = await readKept(text);
   if (read.ok) return { part: read.value, setAside };
   const record = { key: freeAsideKey(setAside), text, why: read.problems[0].message };
   await storage.set(record.key, { text: record.text, why: record.why });
@@ -77,7 +84,7 @@ export async function findSaved(storage: PartStorage): Promise<Found> {
 
 /** The part that another window has saved since, if it can be read. */
 export async function savedNow(storage: PartStorage): Promise<Part | undefined> {
-  const read = readKeptPart(asText(await storage.get(KEY)));
+  const read = await readKept(asText(await storage.get(KEY)));
   return read.ok ? read.value : undefined;
 }
 

@@ -3,7 +3,8 @@ import { peakStrainFor } from '../../src/core/design/curves.ts';
 import { assess } from '../../src/core/design/assess.ts';
 import { waysOut } from '../../src/core/design/waysOut.ts';
 import { radians } from '../../src/core/units.ts';
-import { readPart, writePart } from '../../src/files/partFile.ts';
+import { readPart } from '../../src/files/partFile.ts';
+import { writePart } from '../../src/files/partText.ts';
 import { assessed, changed, CREASE, LEAF } from '../support/joints.ts';
 
 const severe = changed(LEAF, {

@@ -5,7 +5,7 @@ import { assess } from '../../src/core/design/assess.ts';
 import type { Assessment } from '../../src/core/design/assessment.ts';
 import type { Joint } from '../../src/core/design/joint.ts';
 import { demoPart } from '../../src/store/demoPart.ts';
-import { writeJointLink } from '../../src/files/jointLink.ts';
+import { writeJointLink } from '../../src/files/jointLinkText.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 

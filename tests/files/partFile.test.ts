@@ -4,7 +4,9 @@ import type { Joint } from '../../src/core/design/joint.ts';
 import type { Problem } from '../../src/core/problems.ts';
 import { radians } from '../../src/core/units.ts';
 import { MAX_NAME } from '../../src/files/names.ts';
-import { MAX_PART_BYTES, readKeptPart, readPart, readPartBytes, writePart } from '../../src/files/partFile.ts';
+import { MAX_PART_BYTES } from '../../src/files/limits.ts';
+import { readKeptPart, readPart, readPartBytes } from '../../src/files/partFile.ts';
+import { writePart } from '../../src/files/partText.ts';
 import { LEAF as WORKED } from '../support/joints.ts';
 import { migrate, type Document, type Migration } from '../../src/files/partMigrations.ts';
 

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import type { Part } from '../../src/core/design/joint.ts';
 import { understand } from '../../src/core/design/understand.ts';
 import type { Result } from '../../src/core/result.ts';
-import { readKeptPart, readPart, readPartBytes, writePart } from '../../src/files/partFile.ts';
+import { readKeptPart, readPart, readPartBytes } from '../../src/files/partFile.ts';
+import { writePart } from '../../src/files/partText.ts';
 import { anyJson, part } from '../support/partGenerators.ts';
 
 type Json = { [key: string]: unknown };

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Joint } from '../../core/design/joint.ts';
-import { writeJointLink } from '../../files/jointLink.ts';
+import { writeJointLink } from '../../files/jointLinkText.ts';
 import { useCurrentJoint } from '../joints/useCurrentJoint.ts';
 import { QuietButton } from './QuietButton.tsx';
 

@@ -1,5 +1,5 @@
 import { Component, type ReactNode } from 'react';
-import { writePart } from '../../files/partFile.ts';
+import { writePart } from '../../files/partText.ts';
 import { useSession } from '../../store/session.ts';
 import { CRASH_TEXT, partFileName } from '../text/shellText.ts';
 import { download } from './download.ts';

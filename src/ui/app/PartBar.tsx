@@ -1,5 +1,5 @@
 import { useRef, type ChangeEvent } from 'react';
-import { writePart } from '../../files/partFile.ts';
+import { writePart } from '../../files/partText.ts';
 import { demoPart } from '../../store/demoPart.ts';
 import { useSession } from '../../store/session.ts';
 import { NEW_PART_NAME, partFileName, SAID } from '../text/shellText.ts';

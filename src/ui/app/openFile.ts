@@ -1,4 +1,4 @@
-import { MAX_PART_BYTES, readPartBytes } from '../../files/partFile.ts';
+import { MAX_PART_BYTES } from '../../files/limits.ts';
 import type { ProblemCode } from '../../core/problems.ts';
 import { useMessages } from '../../store/messages.ts';
 import { useSession } from '../../store/session.ts';
@@ -16,6 +16,7 @@ export async function openPartFile(file: File): Promise<void> {
   if (file.size > MAX_PART_BYTES) return refuse(`It holds ${file.size} bytes, a part at most ${MAX_PART_BYTES}.`);
   const bytes = await file.arrayBuffer().catch(() => undefined);
   if (bytes === undefined) return refuse('The browser could not read it.');
+  const { readPartBytes } = await import('../../files/partFile.ts');
   const read = readPartBytes(new Uint8Array(bytes));
   if (!read.ok) return refuse(problemsText(read.problems));
   const { part, replacePart } = useSession.getState();

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { MAX_JOINTS } from '../../../src/files/partShape.ts';
+import { MAX_JOINTS } from '../../../src/files/limits.ts';
 import * as edits from '../../../src/store/edits.ts';
 import { opened, type EditState } from '../../../src/store/state.ts';
 import { leaf, partOf } from '../../support/storeJoints.ts';

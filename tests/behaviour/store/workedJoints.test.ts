@@ -4,7 +4,8 @@ import type { Joint } from '../../../src/core/design/joint.ts';
 import { bySolver } from '../../../src/core/design/bySolver.ts';
 import { FAMILIES, familyOf } from '../../../src/core/flexures/index.ts';
 import { radians } from '../../../src/core/units.ts';
-import { readPart, writePart } from '../../../src/files/partFile.ts';
+import { readPart } from '../../../src/files/partFile.ts';
+import { writePart } from '../../../src/files/partText.ts';
 import { demoPart } from '../../../src/store/demoPart.ts';
 import { newJoint, newMeasuredJoint, ofAnotherKind, USUAL_PROFILE } from '../../../src/store/newJoint.ts';
 
