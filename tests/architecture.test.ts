@@ -149,7 +149,16 @@ describe('what the first screen loads', () => {
     const first = loadedWith('main.tsx', texts);
     expect(first.size).toBeGreaterThan(50);
     expect(first.has('react')).toBe(true);
-    expect(['clipper2-ts', '@tarikjabiri/dxf', 'mathjs/number'].filter((name) => first.has(name))).toEqual([]);
+    expect(['clipper2-ts', '@tarikjabiri/dxf', 'mathjs/number', 'valibot'].filter((name) => first.has(name))).toEqual(
+      [],
+    );
+  });
+
+  it('is far from the solver, which works in its worker, and from the search for ways out', () => {
+    const [first, worker] = ['main.tsx', 'workers/solve.worker.ts'].map((path) => loadedWith(path, texts));
+    const late = ['core/beam/solve.ts', 'core/flexures/networks.ts', 'core/design/waysOut.ts'];
+    expect(late.filter((path) => first?.has(path))).toEqual([]);
+    expect(late.filter((path) => !worker?.has(path))).toEqual([]);
   });
 
   it('would be seen to hold one of them', () => {

@@ -1,0 +1,36 @@
+/**
+ * How much script a visit waits for. The files of each entry are found by following imports in the build, so that no
+ * shared piece slips in or out by its name.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+
+const FOLDER = 'dist/assets';
+const SCRIPTS = readdirSync(FOLDER).filter((name) => name.endsWith('.js'));
+const IMPORTED = /(?:\bfrom|\bimport)\s*["']\.\/([^"']+\.js)["']/g;
+
+/** The pieces of these names with everything that they import at once. */
+function loadedWith(...names) {
+  const found = new Set();
+  const take = (script) => {
+    if (found.has(script)) return;
+    found.add(script);
+    for (const [, imported] of readFileSync(`${FOLDER}/${script}`, 'utf8').matchAll(IMPORTED)) take(imported);
+  };
+  for (const name of names) {
+    const pieces = SCRIPTS.filter((script) => script.startsWith(`${name}-`));
+    if (pieces.length !== 1) throw new Error(`${pieces.length} pieces of the build are called ${name}`);
+    take(pieces[0]);
+  }
+  return [...found].map((script) => `${FOLDER}/${script}`);
+}
+
+const entry = (name, limit, ...pieces) => ({ name, limit, path: loadedWith(...pieces), gzip: true });
+const LEAF = ['index', 'JointDrawing', 'Ways', 'Curves', 'Foot'];
+
+export default [
+  entry('script before the brief and the verdict stand', '150 kB', 'index'),
+  entry('with the drawing beside them', '176 kB', 'index', 'JointDrawing'),
+  entry('all that the sheet of a leaf loads', '225 kB', ...LEAF),
+  entry('all that any sheet loads', '265 kB', ...LEAF, 'SolvedDrawing', 'SolvedCurves'),
+  entry('the solver in its worker', '80 kB', 'solve.worker'),
+];
