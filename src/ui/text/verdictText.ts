@@ -173,7 +173,7 @@ function effortPart({ joint, effort, estimate, provenance }: Assessment): Said {
 
 /** Where it rests by itself and what brings it back, or that nothing keeps it there; only the solver can tell. */
 function restPart(a: Assessment, unit: LengthUnit): Said {
-  const { joint, solved, effort, drive } = a;
+  const { joint, solved, effort, drive, verdict, filament } = a;
   const { stays } = joint.movement;
   if (!solved || (stays === undefined && !familyOf(joint).snaps)) return [];
   const rest = secondRest(solved);
@@ -184,6 +184,8 @@ function restPart(a: Assessment, unit: LengthUnit): Said {
     'It comes to rest at ',
     figure(amountText(rest.amount, drive.measure, unit), 'computed'),
     `, and ${effortText(back, effort.measure)} bring it back from there${stays === false ? '; it should come back by itself' : ''}.`,
+    // A rest that is as wanted and still a matter is one that the filament does not keep.
+    verdict.reason === 'comes back' ? ` ${filament.name} sags out of it in time (common practice).` : '',
   ];
 }
 

@@ -138,7 +138,16 @@ describe('the verdict of what the solver has answered', () => {
     const said = verdict(a);
     expect(said[0]).toMatch(/^It takes up to 11\.\d N, over your 8\.00 N\.$/);
     expect(said[1]).toMatch(/^On the way to 5 mm the skin of the arch strains [\d.]+ %/);
-    expect(said[2]).toMatch(/^It comes to rest at 5\.6\d mm, and 4\.\d\d N bring it back from there\.$/);
+    // Within a fifth of the 4.19 N of an arch that nothing strains past yield.
+    const back = /^It comes to rest at 5\.6\d mm, and (\d\.\d\d) N bring it back from there\.$/.exec(said[2] ?? '');
+    expect(Math.abs(Number(back?.[1]) / 4.19 - 1)).toBeLessThan(0.2);
+  });
+
+  it('of one that its filament does not keep says so', () => {
+    const tpu = changed(kind('snapArch'), { movement: { cycles: 10 }, profile: { filament: 'tpu95a' } });
+    const a = solved(tpu);
+    expect(verdictHeading(a)).toBe('Caution: it may come back by itself');
+    expect(verdict(a)[0]).toContain('TPU 95A sags out of it in time (common practice).');
   });
 
   it('of one too flat for its thickness says that nothing keeps it there', () => {
