@@ -6,13 +6,13 @@ import { JointStripCell } from './JointStripCell.tsx';
 import './JointStrip.css';
 import { useStripVerdicts } from './useStripVerdicts.ts';
 
-/** The joints of the part, life size side by side, and beside them what can be done. */
+/** The joints of the part side by side, life size where they have an outline, and beside them what can be done. */
 export function JointStrip({ current }: { current: Joint }) {
   const joints = useSession((state) => state.part.joints);
   const selectJoint = useSession((state) => state.selectJoint);
   useStripVerdicts(joints, current);
   return (
-    <nav className="strip" aria-label="Joints of this part, drawn life size">
+    <nav className="strip" aria-label="Joints of this part">
       <ol>
         {joints.map((joint, index) => (
           <JointStripCell
