@@ -1,5 +1,5 @@
 /** A line on a terminal that says what is being worked on; nothing where nobody is looking. */
-const isWatched = process.stderr.isTTY === true;
+const isWatched = process.stderr.isTTY;
 /** Back to the start of the line, and empty it. */
 const CLEAR = '\r\u001B[K';
 

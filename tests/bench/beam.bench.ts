@@ -23,9 +23,12 @@ const leaf = (motion: BeamModel['motions'][number]): BeamModel => ({
   motions: [motion],
 });
 
+function at(radius: number, angle: number) {
+  return { x: radius * Math.cos(angle), y: radius * Math.sin(angle) };
+}
+
 function spiral(): BeamModel {
   const arms = [0, 1, 2].map((k) => (k * 2 * Math.PI) / 3);
-  const at = (radius: number, angle: number) => ({ x: radius * Math.cos(angle), y: radius * Math.sin(angle) });
   const turns = 1.25;
   return {
     ...EMPTY,

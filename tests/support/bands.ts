@@ -84,7 +84,7 @@ export function polygon(...corners: readonly (readonly [number, number])[]): Pat
 export const box = (left: number, bottom: number, right: number, top: number): Path =>
   polygon([left, bottom], [right, bottom], [right, top], [left, top]);
 
-export function movedPoint({ x, y }: Point, { turn, mirrored, ...by }: Motion): Point {
+function movedPoint({ x, y }: Point, { turn, mirrored, ...by }: Motion): Point {
   const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
   const up = mirrored ? -y : y;
   return { x: by.x + cos * x - sin * up, y: by.y + sin * x + cos * up };

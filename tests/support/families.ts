@@ -23,7 +23,7 @@ export const DRIVEN = KINDS.flatMap((kind) =>
 );
 
 /** Lines and layers of the joints here [mm]. */
-export const BEAD = { lineWidth: 0.42, layerHeight: 0.2 };
+const BEAD = { lineWidth: 0.42, layerHeight: 0.2 };
 
 /** Thickness of the thin section that these sizes make [mm]. */
 export function thicknessOf(family: FlexureFamily, sizes: Sizes): number {

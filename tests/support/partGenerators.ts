@@ -88,7 +88,7 @@ const understoodOf = (families: readonly FlexureFamily[]): fc.Arbitrary<Joint> =
 export const joint: fc.Arbitrary<Joint> = understoodOf(FAMILIES);
 
 /** One of a family that draws its own outline. */
-export const outlinedJoint: fc.Arbitrary<Joint> = understoodOf(FAMILIES.filter(({ outline }) => outline !== undefined));
+export const outlinedJoint: fc.Arbitrary<Joint> = understoodOf(FAMILIES.filter((family) => 'outline' in family));
 
 /** A part of joints that the core understands, each with its own id. */
 export const part: fc.Arbitrary<Part> = fc.record({

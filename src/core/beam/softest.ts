@@ -22,9 +22,10 @@ export function softestWay(tangent: Float64Array, weights: Float64Array): Softes
     for (let j = 0; j < n; j += 1) scaled[i * n + j] = scaled[i * n + j]! / (roots[i]! * roots[j]!);
   }
   const rows = factorInPlace(scaled, n);
+  if (!rows) return { value: 0, vector: new Float64Array(n).fill(1) };
   let vector = Float64Array.from({ length: n }, (_, i) => 1 + 0.37 * Math.sin(1 + 2.1 * i));
   let value = 0;
-  for (let round = 0; rows && round < 12; round += 1) {
+  for (let round = 0; round < 12; round += 1) {
     const next = vector.slice();
     solveFactored(scaled, rows, next);
     const length = Math.sqrt(next.reduce((sum, v) => sum + v * v, 0));

@@ -110,9 +110,14 @@ function followWay(
   network: FlexureNetwork,
   end: number,
   amount: number,
-  { parts = PARTS.wanted, whole = true, beyond: _, ...rest }: SolveDetail,
+  { parts = PARTS.wanted, whole = true, cancelled, accuracy }: SolveDetail,
 ): { readonly path: SolvedPath; readonly answer: PathAnswer } {
-  const answer = followPath(model, { ...rest, shares: sharesTo(amount / Math.abs(end), parts), shapes: whole });
+  const asked = { shares: sharesTo(amount / Math.abs(end), parts), shapes: whole };
+  const answer = followPath(model, {
+    ...asked,
+    ...(cancelled ? { cancelled } : {}),
+    ...(accuracy ? { accuracy } : {}),
+  });
   return { path: pathOf(answer, network, end, whole), answer };
 }
 

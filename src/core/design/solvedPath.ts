@@ -167,13 +167,16 @@ export function touchesAt(solved: Solved): number {
   return Math.min(...pathsOf(solved).map(({ points }) => closesOn(points.filter((point) => point.gap !== undefined))));
 }
 
+function clearIn({ gap }: SolvedPoint): number {
+  return gap?.gap ?? Number.POSITIVE_INFINITY;
+}
+
 /** By a straight line between the last clear state and the first that is not. */
 function closesOn(points: readonly SolvedPoint[]): number {
-  const gap = ({ gap: met }: SolvedPoint) => met?.gap ?? Number.POSITIVE_INFINITY;
-  const next = points.findIndex((point) => gap(point) <= 0);
+  const next = points.findIndex((point) => clearIn(point) <= 0);
   const [before, after] = [points[next - 1], points[next]];
   if (!after) return Number.POSITIVE_INFINITY;
   if (!before) return Math.abs(after.amount);
-  const share = gap(before) / (gap(before) - gap(after));
+  const share = clearIn(before) / (clearIn(before) - clearIn(after));
   return Math.abs(before.amount + share * (after.amount - before.amount));
 }
