@@ -169,6 +169,7 @@ test('drags the point of each strain curve and reads the curves by keyboard', as
     const [x, y] = [grip.x + grip.width / 2, grip.y + grip.height / 2];
     await page.mouse.move(x, y);
     await page.mouse.down();
+    // A little down as well: along the curve, not across to that of another line count.
     await page.mouse.move(x + 40, y + 12, { steps: 5 });
     await page.mouse.up();
     const dragged = Number(await length.inputValue());

@@ -7,6 +7,7 @@ import { Brief } from './Brief.tsx';
 import { JointFigure } from './JointFigure.tsx';
 import { ScalingTable } from './ScalingTable.tsx';
 import { sizeTo } from './sizeTo.ts';
+import { useHeldAbove } from './useHeldAbove.ts';
 import { useSolved } from './useSolved.ts';
 import { useSoon } from './useSoon.ts';
 
@@ -23,6 +24,7 @@ export function JointSheet({ joint }: { joint: Joint }) {
   const bent = useSession((state) => state.bent);
   const changeJoint = useSession((state) => state.changeJoint);
   const [soon, place] = useSoon();
+  useHeldAbove();
   const { assessed, charted, ...figure } = useSolved(joint);
   const later = useDeferredValue(assessed);
   const chartedLater = useDeferredValue(charted);
