@@ -3,9 +3,11 @@ import { assess } from '../../src/core/design/assess.ts';
 import type { Assessment } from '../../src/core/design/assessment.ts';
 import { bySolver } from '../../src/core/design/bySolver.ts';
 import type { Joint } from '../../src/core/design/joint.ts';
-import { findFamily } from '../../src/core/flexures/index.ts';
+import { FAMILIES, familyOf, findFamily } from '../../src/core/flexures/index.ts';
 import { radians } from '../../src/core/units.ts';
+import { demoPart } from '../../src/store/demoPart.ts';
 import { newJoint } from '../../src/store/newJoint.ts';
+import { kindText } from '../../src/ui/text/kindText.ts';
 import { cycles, inHundred, percent } from '../../src/ui/text/numbers.ts';
 import { ESTIMATED } from '../../src/ui/text/solverText.ts';
 import { changed } from '../support/joints.ts';
@@ -62,6 +64,20 @@ const traffic = (page: Page) =>
     return { posted, done };
   });
 
+/** Arrow keys in the focused field, one a frame of a usual screen: up, and half of the way back. */
+async function stepSixtyASecond(page: Page, changes: number): Promise<void> {
+  await page.evaluate(async (count) => {
+    const input = document.activeElement as HTMLInputElement;
+    for (let made = 0; made < count; made += 1) {
+      const key = made < (2 / 3) * count ? 'ArrowUp' : 'ArrowDown';
+      input.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true }));
+      await new Promise((resolve) => {
+        setTimeout(resolve, 1000 / 60);
+      });
+    }
+  }, changes);
+}
+
 async function expectSolved(page: Page, joint: Joint): Promise<void> {
   const a = solved(joint);
   await expect(verdict(page)).toHaveAttribute('aria-busy', 'false');
@@ -78,18 +94,8 @@ test('answers sixty changes a second, and at the end as the solver does', async 
   const length = field(page, 'Leaf length');
   await length.focus();
   const start = Number(await length.inputValue());
-  // Arrow keys, one a frame of a usual screen: up, and half of the way back.
   const changes = 120;
-  await page.evaluate(async (count) => {
-    const input = document.activeElement as HTMLInputElement;
-    for (let made = 0; made < count; made += 1) {
-      const key = made < (2 / 3) * count ? 'ArrowUp' : 'ArrowDown';
-      input.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true }));
-      await new Promise((resolve) => {
-        setTimeout(resolve, 1000 / 60);
-      });
-    }
-  }, changes);
+  await stepSixtyASecond(page, changes);
   const end = Number(await length.inputValue());
   expect(end).not.toBe(start);
   await expectSolved(page, withLength(end));
@@ -99,6 +105,32 @@ test('answers sixty changes a second, and at the end as the solver does', async 
   expect(posted.length).toBeGreaterThan(1);
   expect(posted.length).toBeLessThanOrEqual(changes + 1);
   expect(posted.at(-1)?.length).toBe(end);
+});
+
+/** The joints of the demonstration part, and a worked one of every kind that has none there. */
+function oneOfEach(): readonly Joint[] {
+  const shown = demoPart().joints.filter(({ measuredThickness }) => measuredThickness === undefined);
+  const missing = FAMILIES.filter(({ id }) => shown.every(({ family }) => family !== id));
+  return [...shown, ...missing.map((family) => newJoint(family, family.id))];
+}
+
+test('follows every kind at sixty changes a second, without losing an answer', async ({ page }) => {
+  test.slow();
+  await listenIn(page);
+  for (const joint of oneOfEach()) {
+    const { roles } = familyOf(joint);
+    await openWith(page, joint);
+    await expect(verdict(page)).toHaveAttribute('aria-busy', 'false');
+    const room = field(page, kindText(joint.family).sizes[roles.length] ?? '');
+    await room.focus();
+    await stepSixtyASecond(page, 30);
+    const end = Number(await room.inputValue());
+    const after = solved(changed(joint, { sizes: { [roles.length]: end } }));
+    await expect(verdict(page)).toHaveAttribute('aria-busy', 'false');
+    await expect(verdict(page)).toContainText(`strains ${percent(after.strain.peak)}`);
+    const { posted, done } = await traffic(page);
+    expect(posted.filter(({ id }) => !done.includes(id))).toEqual([]);
+  }
 });
 
 test('shows an estimate marked as such until the solver has answered', async ({ page }) => {
