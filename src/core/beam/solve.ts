@@ -34,6 +34,11 @@ const STRAIN_ALLOWANCE = 30;
 const NO_STRAIN = 1e-6;
 /** A movement, of the network's scale, that matters to nobody. */
 const NO_MOVEMENT = 1e-6;
+/**
+ * Elements that may be set up for one answer, so that a hopeless one ends within a few seconds: an arch takes some
+ * twenty thousand.
+ */
+const WORK = 400_000;
 /** Halving the mesh raises the error 256 times in theory; taking only 8 keeps the estimate above the error. */
 const GAIN = 8;
 
@@ -55,18 +60,22 @@ const GAIN = 8;
 export function followPath(model: BeamModel, asked: SolveAsked = {}): PathAnswer {
   const accuracy = asked.accuracy ?? 'interactive';
   const walkAsked: PathAsked = { ...asked, tolerance: LAST_STEP[accuracy] };
+  let work = WORK;
   let budget = asked.budget ?? BUDGET;
   let elements = model.members.map((member) => asked.elements ?? firstElements(model, member, accuracy));
   for (;;) {
     const network = prepare(model, elements);
-    const walked = walkPath(network, { ...walkAsked, budget });
+    const size = network.elements.reduce((sum, count) => sum + count, 0);
+    const walked = walkPath(network, { ...walkAsked, budget: Math.min(budget, Math.ceil(work / size)) });
     budget -= walked.iterations;
+    work -= walked.iterations * size;
     const error = estimate(network, walked);
     const tooRough =
       Math.max(error.effort, error.position, error.strain / STRAIN_ALLOWANCE) > AIM[accuracy] &&
       asked.elements === undefined &&
       // What is left must do for the same walk again.
       budget > walked.iterations &&
+      work > 2 * walked.iterations * size &&
       walked.stopped?.code !== 'cancelled';
     const finer = elements.map((count) => Math.min(MOST, 2 * count));
     if (!tooRough || finer.every((count, i) => count === elements[i])) return told(walked, error, network);
