@@ -1,12 +1,12 @@
 import { bendingStrain } from '../closedForms/leafBending.ts';
 import { leafTorque } from '../closedForms/leafTorque.ts';
-import { thicknessOfLines } from '../print/wholeLines.ts';
 import { plain, type Problem } from '../problems.ts';
 import { asRad, radians, type Mm } from '../units.ts';
 import { notePlainBending, noteSharpRoot, refuseThinPad } from './commonChecks.ts';
 import { DEPTH, FILLET, LENGTH, PAD } from './commonSizes.ts';
 import type { Drive, FlexureFamily } from './family.ts';
 import { judgeRoom } from './roomChecks.ts';
+import { lineSection, linesUpTo } from './lineSection.ts';
 
 export type CellPanelSizes = {
   /** Lines across each leaf. */
@@ -41,14 +41,7 @@ export const cellPanel: FlexureFamily<CellPanelSizes> = {
   lyings: ['flat', 'upright'],
   countOf: 'lines',
   parameters: {
-    lines: {
-      kind: 'count',
-      min: 1,
-      max: 8,
-      step: 1,
-      typical: 2,
-      because: 'at least one line is laid; more than 8 make slats of the leaves',
-    },
+    lines: linesUpTo(8, 'make slats of the leaves'),
     cells: {
       kind: 'count',
       min: 1,
@@ -81,12 +74,7 @@ export const cellPanel: FlexureFamily<CellPanelSizes> = {
     ...noteSharpRoot(sizes.fillet),
   ],
 
-  section: ({ lines, depth }, profile) => ({
-    thickness: thicknessOfLines(lines, profile),
-    width: depth,
-    count: lines,
-    countOf: 'lines',
-  }),
+  section: lineSection,
 
   root: ({ fillet, pad }) => ({ fillet, shoulder: pad }),
 

@@ -1,4 +1,3 @@
-import { thicknessOfLines } from '../print/wholeLines.ts';
 import { plain, type Problem } from '../problems.ts';
 import { radians, type Mm } from '../units.ts';
 import { notePlainBending, noteSharpRoot, refuseBlock, refuseThinPad } from './commonChecks.ts';
@@ -9,6 +8,7 @@ import { CROSSED_FORMS } from './crossedLeavesHandForms.ts';
 import type { BeadSize, FlexureFamily } from './family.ts';
 import { judgeRoom } from './roomChecks.ts';
 import { wallShoulder } from './wall.ts';
+import { lineSection, linesUpTo } from './lineSection.ts';
 
 export type CrossedSizes = {
   /** Lines across each leaf. */
@@ -37,14 +37,7 @@ export const crossedLeaves: FlexureFamily<CrossedSizes> = {
   lyings: ['flat'],
   countOf: 'lines',
   parameters: {
-    lines: {
-      kind: 'count',
-      min: 1,
-      max: 8,
-      step: 1,
-      typical: 2,
-      because: 'at least one line is laid; more than 8 make struts rather than leaves',
-    },
+    lines: linesUpTo(8, 'make struts rather than leaves'),
     length: { ...LENGTH, min: 2, typical: 16 },
     depth: { ...DEPTH, typical: 3 },
     between: {
@@ -109,12 +102,7 @@ export const crossedLeaves: FlexureFamily<CrossedSizes> = {
     ...noteSharpRoot(sizes.fillet),
   ],
 
-  section: ({ lines, depth }, profile) => ({
-    thickness: thicknessOfLines(lines, profile),
-    width: depth,
-    count: lines,
-    countOf: 'lines',
-  }),
+  section: lineSection,
 
   /** Leaves lean where they meet their pads; the root is taken as one square to a thick wall. */
   root: ({ fillet }, thickness) => ({ fillet, shoulder: wallShoulder(thickness, fillet) }),

@@ -1,4 +1,3 @@
-import { thicknessOfLines } from '../print/wholeLines.ts';
 import { plain, type Problem } from '../problems.ts';
 import { radians, type Mm } from '../units.ts';
 import { notePlainBending, noteSharpRoot, refuseBlock, refuseThinPad } from './commonChecks.ts';
@@ -7,6 +6,7 @@ import { DEPTH, FILLET, LENGTH, PAD, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { Drive, FlexureFamily } from './family.ts';
 import { FOLDED_FORMS } from './foldedLeafHandForms.ts';
 import { judgeRoom } from './roomChecks.ts';
+import { lineSection, linesUpTo } from './lineSection.ts';
 
 export type FoldedSizes = {
   /** Lines across the leaf. */
@@ -44,14 +44,7 @@ export const foldedLeaf: FlexureFamily<FoldedSizes> = {
   lyings: ['flat', 'upright'],
   countOf: 'lines',
   parameters: {
-    lines: {
-      kind: 'count',
-      min: 1,
-      max: 12,
-      step: 1,
-      typical: 2,
-      because: 'at least one line is laid; more than 12 make a block rather than a leaf',
-    },
+    lines: linesUpTo(12, 'make a block rather than a leaf'),
     runs: {
       kind: 'count',
       min: 1,
@@ -93,12 +86,7 @@ export const foldedLeaf: FlexureFamily<FoldedSizes> = {
     ...noteSharpRoot(sizes.fillet),
   ],
 
-  section: ({ lines, depth }, profile) => ({
-    thickness: thicknessOfLines(lines, profile),
-    width: depth,
-    count: lines,
-    countOf: 'lines',
-  }),
+  section: lineSection,
 
   root: ({ fillet, pad }) => ({ fillet, shoulder: pad }),
 

@@ -1,4 +1,3 @@
-import { thicknessOfLines } from '../print/wholeLines.ts';
 import { plain, type Problem } from '../problems.ts';
 import { radians, type Mm } from '../units.ts';
 import { refuseBlock } from './commonChecks.ts';
@@ -6,6 +5,7 @@ import { CENTRED, TURNED } from './commonDrives.ts';
 import { DEPTH, IN_ROW, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { FlexureFamily } from './family.ts';
 import { NECK_FORMS } from './neckHandForms.ts';
+import { lineSection, linesUpTo } from './lineSection.ts';
 
 export type NeckSizes = {
   /** Lines across the thinnest place. */
@@ -28,14 +28,7 @@ export const neck: FlexureFamily<NeckSizes> = {
   lyings: ['flat', 'upright'],
   countOf: 'lines',
   parameters: {
-    lines: {
-      kind: 'count',
-      min: 1,
-      max: 12,
-      step: 1,
-      typical: 2,
-      because: 'at least one line is laid; more than 12 make a block rather than a neck',
-    },
+    lines: linesUpTo(12, 'make a block rather than a neck'),
     along: {
       kind: 'length',
       min: 0.2,
@@ -82,12 +75,7 @@ export const neck: FlexureFamily<NeckSizes> = {
     ...noteSharpNotch(sizes, lineWidth),
   ],
 
-  section: ({ lines, depth }, profile) => ({
-    thickness: thicknessOfLines(lines, profile),
-    width: depth,
-    count: lines,
-    countOf: 'lines',
-  }),
+  section: lineSection,
 
   /** The radius at the bottom of the notch, counted as a fillet up to the full pad; the strain peaks there. */
   root: (sizes, thickness) => ({ fillet: bottomRadius(sizes), shoulder: thickness + 2 * sizes.deep }),

@@ -1,4 +1,3 @@
-import { thicknessOfLines } from '../print/wholeLines.ts';
 import type { Problem } from '../problems.ts';
 import { plain } from '../problems.ts';
 import type { Mm } from '../units.ts';
@@ -8,6 +7,7 @@ import type { Drive, FlexureFamily } from './family.ts';
 import { PARALLEL_FORMS } from './parallelLeavesHandForms.ts';
 import { judgeRoom } from './roomChecks.ts';
 import { wallShoulder } from './wall.ts';
+import { lineSection, linesUpTo } from './lineSection.ts';
 
 export type ParallelSizes = {
   /** Lines across each leaf. */
@@ -55,14 +55,7 @@ export const parallelLeaves: FlexureFamily<ParallelSizes> = {
   lyings: ['flat', 'upright'],
   countOf: 'lines',
   parameters: {
-    lines: {
-      kind: 'count',
-      min: 1,
-      max: 12,
-      step: 1,
-      typical: 2,
-      because: 'at least one line is laid; more than 12 make posts rather than leaves',
-    },
+    lines: linesUpTo(12, 'make posts rather than leaves'),
     length: { ...LENGTH, typical: 25 },
     depth: DEPTH,
     leaves: {
@@ -114,12 +107,7 @@ export const parallelLeaves: FlexureFamily<ParallelSizes> = {
     ...noteSharpRoot(fillet),
   ],
 
-  section: ({ lines, depth }, profile) => ({
-    thickness: thicknessOfLines(lines, profile),
-    width: depth,
-    count: lines,
-    countOf: 'lines',
-  }),
+  section: lineSection,
 
   /** Leaves stand on one long wall. */
   root: ({ fillet }, thickness) => ({ fillet, shoulder: wallShoulder(thickness, fillet) }),

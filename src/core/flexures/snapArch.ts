@@ -1,5 +1,4 @@
 import { bistableRatio } from '../closedForms/snapArch.ts';
-import { thicknessOfLines } from '../print/wholeLines.ts';
 import { plain, type Problem } from '../problems.ts';
 import type { Mm } from '../units.ts';
 import { notePlainBending, noteSharpRoot } from './commonChecks.ts';
@@ -10,6 +9,7 @@ import { judgeRoom } from './roomChecks.ts';
 import { flexing, formOf, type SnapArchSizes } from './snapArchSizes.ts';
 import { ARCH_FORMS } from './snapArchHandForms.ts';
 import { wallShoulder } from './wall.ts';
+import { lineSection, linesUpTo } from './lineSection.ts';
 
 /** Pushed by something that lets it go aside and turn, as a finger does. */
 const PRESSED: Drive = {
@@ -34,14 +34,7 @@ export const snapArch: FlexureFamily<SnapArchSizes> = {
   lyings: ['flat'],
   countOf: 'lines',
   parameters: {
-    lines: {
-      kind: 'count',
-      min: 1,
-      max: 8,
-      step: 1,
-      typical: 2,
-      because: 'at least one line is laid; more than 8 make a block that no finger snaps',
-    },
+    lines: linesUpTo(8, 'make a block that no finger snaps'),
     arches: {
       kind: 'count',
       min: 1,
@@ -106,12 +99,7 @@ export const snapArch: FlexureFamily<SnapArchSizes> = {
     ];
   },
 
-  section: ({ lines, depth }, profile) => ({
-    thickness: thicknessOfLines(lines, profile),
-    width: depth,
-    count: lines,
-    countOf: 'lines',
-  }),
+  section: lineSection,
 
   root: ({ fillet }, thickness) => ({ fillet, shoulder: wallShoulder(thickness, fillet) }),
 

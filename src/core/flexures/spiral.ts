@@ -1,4 +1,3 @@
-import { thicknessOfLines } from '../print/wholeLines.ts';
 import { plain, type Problem } from '../problems.ts';
 import { radians, type Mm } from '../units.ts';
 import { notePlainBending, noteSharpRoot } from './commonChecks.ts';
@@ -8,6 +7,7 @@ import { judgeRoom } from './roomChecks.ts';
 import { SPIRAL_FORMS } from './spiralHandForms.ts';
 import { armLength, type SpiralSizes } from './spiralSizes.ts';
 import { wallShoulder } from './wall.ts';
+import { lineSection, linesUpTo } from './lineSection.ts';
 
 const CENTRED: Drive = {
   id: 'centred',
@@ -35,14 +35,7 @@ export const spiral: FlexureFamily<SpiralSizes> = {
   lyings: ['flat'],
   countOf: 'lines',
   parameters: {
-    lines: {
-      kind: 'count',
-      min: 1,
-      max: 8,
-      step: 1,
-      typical: 2,
-      because: 'at least one line is laid; more than 8 make spokes rather than springs',
-    },
+    lines: linesUpTo(8, 'make spokes rather than springs'),
     arms: {
       kind: 'count',
       min: 1,
@@ -91,12 +84,7 @@ export const spiral: FlexureFamily<SpiralSizes> = {
     ];
   },
 
-  section: ({ lines, depth }, profile) => ({
-    thickness: thicknessOfLines(lines, profile),
-    width: depth,
-    count: lines,
-    countOf: 'lines',
-  }),
+  section: lineSection,
 
   /** Arms leave at a slant, nearly along hub and ring; the root is taken as one square to a thick wall. */
   root: ({ fillet }, thickness) => ({ fillet, shoulder: wallShoulder(thickness, fillet) }),

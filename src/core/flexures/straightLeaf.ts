@@ -1,5 +1,4 @@
 import { roundedOutline } from '../geometry/roundedOutline.ts';
-import { thicknessOfLines } from '../print/wholeLines.ts';
 import { plain, type Problem } from '../problems.ts';
 import type { Mm } from '../units.ts';
 import { notePlainBending, noteSharpRoot, refuseBlock, refuseThinPad } from './commonChecks.ts';
@@ -7,6 +6,7 @@ import { CENTRED, PUSHED, TURNED } from './commonDrives.ts';
 import { DEPTH, FILLET, IN_ROW, LENGTH, PAD, padLength, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { FlexureFamily } from './family.ts';
 import { CENTRED_FORM, PUSHED_FORM, TURNED_FORM } from './leafHandForms.ts';
+import { lineSection, linesUpTo } from './lineSection.ts';
 
 export type LeafSizes = {
   /** Lines across the leaf. */
@@ -35,14 +35,7 @@ export const straightLeaf: FlexureFamily<LeafSizes> = {
   lyings: ['flat', 'upright'],
   countOf: 'lines',
   parameters: {
-    lines: {
-      kind: 'count',
-      min: 1,
-      max: 12,
-      step: 1,
-      typical: 2,
-      because: 'at least one line is laid; more than 12 make a block rather than a leaf',
-    },
+    lines: linesUpTo(12, 'make a block rather than a leaf'),
     length: LENGTH,
     depth: DEPTH,
     fillet: FILLET,
@@ -87,12 +80,7 @@ export const straightLeaf: FlexureFamily<LeafSizes> = {
     ...noteFilletUnderOneLine(fillet, lineWidth),
   ],
 
-  section: ({ lines, depth }, profile) => ({
-    thickness: thicknessOfLines(lines, profile),
-    width: depth,
-    count: lines,
-    countOf: 'lines',
-  }),
+  section: lineSection,
 
   root: ({ fillet, pad }) => ({ fillet, shoulder: pad }),
 

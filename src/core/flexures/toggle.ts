@@ -1,4 +1,3 @@
-import { thicknessOfLines } from '../print/wholeLines.ts';
 import { plain, type Problem } from '../problems.ts';
 import { radians } from '../units.ts';
 import { notePlainBending, noteSharpRoot, refuseThinPad } from './commonChecks.ts';
@@ -7,6 +6,7 @@ import type { Drive, FlexureFamily } from './family.ts';
 import { FRAME_NOTE } from './frameNote.ts';
 import { staysByHand, TOGGLE_FORMS } from './toggleHandForms.ts';
 import { roofHeight, springThickness, type ToggleSizes } from './toggleSizes.ts';
+import { lineSection } from './lineSection.ts';
 
 const PRESSED: Drive = {
   id: 'pressed',
@@ -110,12 +110,7 @@ export const toggle: FlexureFamily<ToggleSizes> = {
     ];
   },
 
-  section: ({ lines, depth }, profile) => ({
-    thickness: thicknessOfLines(lines, profile),
-    width: depth,
-    count: lines,
-    countOf: 'lines',
-  }),
+  section: lineSection,
 
   root: ({ fillet, pad }) => ({ fillet, shoulder: pad }),
 
