@@ -2,7 +2,7 @@
 import type { Problem } from '../problems.ts';
 import { leaveSideways, type SecondPath } from './branch.ts';
 import type { Crossing } from './crossing.ts';
-import { copyOf, restOf, type Network, type State } from './network.ts';
+import { restOf, type Network } from './network.ts';
 import { observe, unstableWays, type Observed } from './observe.ts';
 import {
   BUDGET,
@@ -33,12 +33,11 @@ export interface Walked {
  *
  * @param network - ready to be solved [-]
  * @param asked - how far and how finely [-]
- * @param from - start other than rest: an equilibrium of this network [-]
  * @returns what was met on the way; `stopped` when it ended early
  */
-export function walkPath(network: Network, asked: PathAsked, from?: State): Walked {
+export function walkPath(network: Network, asked: PathAsked): Walked {
   const tolerance = asked.tolerance ?? TOLERANCE;
-  const walker = walkerFrom(network, from ? copyOf(from) : restOf(network), tolerance, asked.budget ?? BUDGET);
+  const walker = walkerFrom(network, restOf(network), tolerance, asked.budget ?? BUDGET);
   const range = Math.abs(endOf(asked));
   const grid = gridOf(asked);
   const walk: Walk = { walker, asked, seen: [], stride: range / Math.min(grid.length, 20), shortest: SHORTEST * range };

@@ -11,11 +11,15 @@ function pathsOf({ forward, back }: Solved): readonly SolvedPath[] {
   return back ? [forward, back] : [forward];
 }
 
-/** States up to an amount, either way; amounts of the way back are negative. */
-function upTo(solved: Solved, amount: number): readonly SolvedPoint[] {
+/** Whether something on the way lies up to an amount, either way; amounts of the way back are negative. */
+function isUpTo(amount: number): (place: { readonly amount: number }) => boolean {
   // A path that has leapt may come by an amount of the grid a digit early or late.
   const most = Math.abs(amount) * (1 + 1e-9);
-  return pathsOf(solved).flatMap(({ points }) => points.filter((point) => Math.abs(point.amount) <= most));
+  return (place) => Math.abs(place.amount) <= most;
+}
+
+function upTo(solved: Solved, amount: number): readonly SolvedPoint[] {
+  return pathsOf(solved).flatMap(({ points }) => points.filter(isUpTo(amount)));
 }
 
 /** The largest of some figure of the states up to an amount. */
@@ -45,23 +49,17 @@ interface Pushed {
 
 /** Efforts on the way to an amount, counted along the movement: of states, and of limits between them. */
 function pushedUpTo(solved: Solved, amount: number): readonly Pushed[] {
-  const most = Math.abs(amount) * (1 + 1e-9);
+  const isPassed = isUpTo(amount);
   return pathsOf(solved).flatMap(({ points, events }) => {
     const states = points
-      .filter((point) => Math.abs(point.amount) <= most)
-      .map((point) => ({ effort: point.effort * Math.sign(point.amount), strain: strainIn(point) }));
-    const limits = events
-      .filter((event) => Math.abs(event.amount) <= most)
-      .map((event) => {
-        const next = points.find((point) => Math.abs(point.amount) >= Math.abs(event.amount)) ?? points.at(-1);
-        return { effort: event.effort * Math.sign(event.amount), strain: next ? strainIn(next) : 0 };
-      });
+      .filter(isPassed)
+      .map((point) => ({ effort: point.effort * Math.sign(point.amount), strain: feltIn(point, 1) }));
+    const limits = events.filter(isPassed).map((event) => {
+      const next = points.find((point) => Math.abs(point.amount) >= Math.abs(event.amount)) ?? points.at(-1);
+      return { effort: event.effort * Math.sign(event.amount), strain: next ? feltIn(next, 1) : 0 };
+    });
     return [...states, ...limits];
   });
-}
-
-function strainIn({ peakWithin, peakAtEnds }: SolvedPoint): number {
-  return Math.max(peakWithin, peakAtEnds);
 }
 
 /**
