@@ -5,7 +5,8 @@ import { inHundred, percent } from './numbers.ts';
 import { gradeWord } from './verdictText.ts';
 
 const chanceText = ({ life }: Assessment) => `${inHundred(life.chance)} in 100`;
-const strainText = ({ strain }: Assessment) => `${percent(strain.peak, 1)} strain`;
+/** Without the word “strain”, for which a cell has no room: only strains stand in per cent. */
+const strainText = ({ strain }: Assessment) => percent(strain.peak, 1);
 
 const NUMBERS: Readonly<Record<VerdictReason, (assessment: Assessment) => string>> = {
   life: chanceText,
