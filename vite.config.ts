@@ -9,7 +9,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/browser/**'],
-    setupFiles: ['tests/support/seed.ts'],
+    setupFiles: ['tests/support/seed.ts', 'tests/support/everyKind.ts'],
     benchmark: { include: ['tests/bench/**/*.bench.ts'] },
   },
 });

@@ -1,7 +1,7 @@
 /** Writing a link: apart from reading, which needs much more and is needed later. */
 import type { Joint } from '../core/design/joint.ts';
 import { findDrive } from '../core/flexures/drives.ts';
-import { findFamily } from '../core/flexures/index.ts';
+import { findFamily } from '../core/flexures/known.ts';
 import { asRad, degrees, radians, type Rad } from '../core/units.ts';
 import { MIGRATIONS, versionAfter } from './partMigrations.ts';
 

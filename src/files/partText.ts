@@ -1,6 +1,6 @@
 /** Writing a part: apart from reading, which needs much more and is needed later. */
 import type { Joint, Part } from '../core/design/joint.ts';
-import { findFamily } from '../core/flexures/index.ts';
+import { findFamily } from '../core/flexures/known.ts';
 import { PART_FORMAT, UNITS } from './limits.ts';
 import { MIGRATIONS, versionAfter } from './partMigrations.ts';
 

@@ -3,7 +3,7 @@ import type { Joint, Movement } from '../core/design/joint.ts';
 import { assess } from '../core/design/assess.ts';
 import { findDrive } from '../core/flexures/drives.ts';
 import type { Drive, FlexureFamily, Sizes } from '../core/flexures/family.ts';
-import { findFamily } from '../core/flexures/index.ts';
+import { findFamily } from '../core/flexures/known.ts';
 import { straightLeaf } from '../core/flexures/straightLeaf.ts';
 import { nearestLines } from '../core/print/wholeLines.ts';
 import type { Lying, PrintProfile } from '../core/print/profile.ts';

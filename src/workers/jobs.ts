@@ -6,6 +6,8 @@ import { rememberSolved } from '../core/design/rememberSolved.ts';
 import type { Remedy } from '../core/design/remedy.ts';
 import type { SolveDetail } from '../core/design/solveJoint.ts';
 import { roomToSpare, waysOut } from '../core/design/waysOut.ts';
+// Joints of every kind are sent here.
+import '../core/flexures/index.ts';
 import { ok } from '../core/result.ts';
 import type { Input, JobName, Output, Ways } from './protocol.ts';
 

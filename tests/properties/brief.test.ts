@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/core/design/assess.ts';
 import type { Joint } from '../../src/core/design/joint.ts';
-import { findFamily } from '../../src/core/flexures/index.ts';
+import { findFamily } from '../../src/core/flexures/known.ts';
 import { stepped } from '../../src/ui/controls/draft.ts';
 import { readQuantity } from '../../src/ui/controls/quantity.ts';
 import { settled } from '../../src/ui/controls/settle.ts';

@@ -1,7 +1,7 @@
 import { assess } from '../../src/core/design/assess.ts';
 import { bySolver } from '../../src/core/design/bySolver.ts';
 import type { Joint } from '../../src/core/design/joint.ts';
-import { familyOf } from '../../src/core/flexures/index.ts';
+import { familyOf } from '../../src/core/flexures/known.ts';
 import { newJoint } from '../../src/store/newJoint.ts';
 import { isAnswered, type Answered } from '../../src/ui/charts/solved/way.ts';
 

@@ -1,5 +1,5 @@
 import { FILAMENTS } from '../material/filaments.ts';
-import { familyOf } from '../flexures/index.ts';
+import { familyOf } from '../flexures/known.ts';
 import { isAsked } from '../flexures/drives.ts';
 import type { Parameter } from '../flexures/family.ts';
 import { asRad, degrees, radians } from '../units.ts';

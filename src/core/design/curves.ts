@@ -1,4 +1,4 @@
-import { familyOf } from '../flexures/index.ts';
+import { familyOf } from '../flexures/known.ts';
 import { severity } from '../life/assessLife.ts';
 import type { LifeSpread } from '../life/lifeAnswer.ts';
 import { spreadAround, totalSigma } from '../life/scatter.ts';

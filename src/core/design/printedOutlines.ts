@@ -1,5 +1,5 @@
 import { printedLine } from '../beam/printedLine.ts';
-import { familyOf } from '../flexures/index.ts';
+import { familyOf } from '../flexures/known.ts';
 import { mechanicsOf } from '../flexures/networks.ts';
 import type { FlexureNetwork } from '../flexures/network.ts';
 import type { MiddleLine } from '../geometry/band.ts';

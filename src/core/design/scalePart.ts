@@ -1,4 +1,4 @@
-import { familyOf } from '../flexures/index.ts';
+import { familyOf } from '../flexures/known.ts';
 import { lineWidthFor } from '../print/wholeLines.ts';
 import type { Assessment } from './assessment.ts';
 import type { Joint } from './joint.ts';

@@ -1,6 +1,6 @@
 import { angleAtStrain, minimumLength } from '../closedForms/leafBending.ts';
 import { medianForChance, totalSigma } from '../life/scatter.ts';
-import { familyOf } from '../flexures/index.ts';
+import { familyOf } from '../flexures/known.ts';
 import { findRoot } from '../numeric/roots.ts';
 import type { Range } from '../problems.ts';
 import { asRad, type Mm } from '../units.ts';

@@ -1,7 +1,7 @@
 import { driveOf, sizesInForce } from '../flexures/drives.ts';
 import type { Drive, FlexureFamily, Section, Sizes } from '../flexures/family.ts';
 import { checkSizes, isRefusal } from '../flexures/checkSizes.ts';
-import { findFamily } from '../flexures/index.ts';
+import { findFamily } from '../flexures/known.ts';
 import { findFilament } from '../material/filaments.ts';
 import type { Filament } from '../material/types.ts';
 import { checkProfile } from '../print/checkProfile.ts';

@@ -2,7 +2,7 @@
 import { allowableNamed } from '../../core/design/allowables.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
 import { countsToShow } from '../../core/design/curves.ts';
-import { familyOf } from '../../core/flexures/index.ts';
+import { familyOf } from '../../core/flexures/known.ts';
 import type { Parameter } from '../../core/flexures/family.ts';
 import type { Mm } from '../../core/units.ts';
 import type { LengthUnit } from '../text/numbers.ts';

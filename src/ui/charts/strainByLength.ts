@@ -2,7 +2,7 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import { peakStrainFor } from '../../core/design/curves.ts';
 import { isExactByHand } from '../../core/design/response.ts';
-import { familyOf } from '../../core/flexures/index.ts';
+import { familyOf } from '../../core/flexures/known.ts';
 import type { Mm } from '../../core/units.ts';
 
 /** Whether the formulas of its kind are as good as the solver for the joint as it is. */

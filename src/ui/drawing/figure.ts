@@ -1,4 +1,4 @@
-import { familyOf } from '../../core/flexures/index.ts';
+import { familyOf } from '../../core/flexures/known.ts';
 import { bounds, flatten, type Bounds } from '../../core/geometry/flatten.ts';
 import type { Path, Piece, Point } from '../../core/geometry/outline.ts';
 import type { Assessment } from '../../core/design/assessment.ts';

@@ -1,7 +1,7 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import { checkSizes, isRefusal } from '../../core/flexures/checkSizes.ts';
 import type { FlexureFamily } from '../../core/flexures/family.ts';
-import { familyOf } from '../../core/flexures/index.ts';
+import { familyOf } from '../../core/flexures/known.ts';
 import type { Point } from '../../core/geometry/outline.ts';
 import { counted, length as lengthText } from '../text/numbers.ts';
 import type { Layout } from './layout.ts';

@@ -2,7 +2,7 @@ import { useId, useState } from 'react';
 import { withCount } from '../../core/design/sizeFor.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Joint } from '../../core/design/joint.ts';
-import { findFamily } from '../../core/flexures/index.ts';
+import { findFamily } from '../../core/flexures/known.ts';
 import type { Result } from '../../core/result.ts';
 import { settled } from '../controls/settle.ts';
 import { measuredSaid, MEASURE_IT, sizedSaid, sizeIt } from '../text/briefText.ts';

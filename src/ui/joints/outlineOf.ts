@@ -1,5 +1,5 @@
 import type { Assessment } from '../../core/design/assessment.ts';
-import { findFamily } from '../../core/flexures/index.ts';
+import { findFamily } from '../../core/flexures/known.ts';
 import type { Path } from '../../core/geometry/outline.ts';
 
 /** Closed outlines of the undeformed joint [mm], with the thickness that bends. */

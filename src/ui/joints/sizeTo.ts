@@ -3,7 +3,7 @@ import { withCount } from '../../core/design/sizeFor.ts';
 import type { Joint } from '../../core/design/joint.ts';
 import { driveOf } from '../../core/flexures/drives.ts';
 import type { FlexureFamily } from '../../core/flexures/family.ts';
-import { findFamily } from '../../core/flexures/index.ts';
+import { findFamily } from '../../core/flexures/known.ts';
 import { useChoices } from '../../store/choices.ts';
 import { workBefore } from '../../store/edits.ts';
 import { useSession } from '../../store/session.ts';

@@ -1,35 +1,26 @@
-/** Words of each kind of flexure, one file a kind in `kinds/`; and how a joint lies, in words. */
+/** Words of each kind of flexure, and how a joint lies, in words. As with families, only the first screen's are here at once. */
 import type { Lying } from '../../core/print/profile.ts';
-import { CELL_PANEL } from './kinds/cellPanel.ts';
 import { CREASE } from './kinds/crease.ts';
-import { CROSSED_LEAVES } from './kinds/crossedLeaves.ts';
-import { FOLDED_LEAF } from './kinds/foldedLeaf.ts';
 import type { KindText } from './kinds/kind.ts';
-import { NECK } from './kinds/neck.ts';
-import { PARALLEL_LEAVES } from './kinds/parallelLeaves.ts';
-import { SLIT_PANEL } from './kinds/slitPanel.ts';
-import { SNAP_ARCH } from './kinds/snapArch.ts';
-import { SPIRAL } from './kinds/spiral.ts';
 import { STRAIGHT_LEAF } from './kinds/straightLeaf.ts';
-import { TOGGLE } from './kinds/toggle.ts';
 
-const KINDS: Readonly<Record<string, KindText>> = {
-  straightLeaf: STRAIGHT_LEAF,
-  crease: CREASE,
-  neck: NECK,
-  crossedLeaves: CROSSED_LEAVES,
-  parallelLeaves: PARALLEL_LEAVES,
-  foldedLeaf: FOLDED_LEAF,
-  spiral: SPIRAL,
-  snapArch: SNAP_ARCH,
-  toggle: TOGGLE,
-  cellPanel: CELL_PANEL,
-  slitPanel: SLIT_PANEL,
-};
+const known = new Map<string, KindText>();
+
+/** Takes words in by the id of their family; `everyKindText.ts` takes in all. */
+export function takeKindText(words: Readonly<Record<string, KindText>>): void {
+  for (const [family, text] of Object.entries(words)) known.set(family, text);
+}
+
+takeKindText({ straightLeaf: STRAIGHT_LEAF, crease: CREASE });
+
+/** Whether the words of a kind have been taken in. */
+export function hasKindText(family: string): boolean {
+  return known.has(family);
+}
 
 /** Words of a kind; every family of the core has some, and a test holds them together. */
 export function kindText(family: string): KindText {
-  const text = KINDS[family];
+  const text = known.get(family);
   if (!text) throw new RangeError(`no words for the family ${family}`);
   return text;
 }

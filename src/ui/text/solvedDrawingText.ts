@@ -1,7 +1,7 @@
 /** Words and figures on the drawing of a joint that the solver has answered, and on the scale that moves it. */
 import type { Assessment } from '../../core/design/assessment.ts';
 import { isAsked } from '../../core/flexures/drives.ts';
-import { familyOf } from '../../core/flexures/index.ts';
+import { familyOf } from '../../core/flexures/known.ts';
 import type { Dimension } from '../../core/flexures/network.ts';
 import { asRad, type Mm } from '../../core/units.ts';
 import { amountText, effortText, EFFORT_UNIT, setAmount, type Measure } from './amountText.ts';

@@ -1,7 +1,7 @@
 /** Where every number comes from: formula in words, figures with low and high, source, and how far to trust it. */
 import type { AllowableName, Assessment } from '../../core/design/assessment.ts';
 import { isExactByHand } from '../../core/design/response.ts';
-import { familyOf } from '../../core/flexures/index.ts';
+import { familyOf } from '../../core/flexures/known.ts';
 import { LIFE_HOLDS_FOR } from '../../core/life/assessLife.ts';
 import { bendingModulus, soundness, strainFactorAcrossLayers } from '../../core/material/choose.ts';
 import type { Provenance, ProvenanceKind, Quantity } from '../../core/material/types.ts';

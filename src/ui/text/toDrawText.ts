@@ -3,7 +3,7 @@ import type { Assessment } from '../../core/design/assessment.ts';
 import { leastGap, secondRest } from '../../core/design/solvedPath.ts';
 import { isAsked } from '../../core/flexures/drives.ts';
 import type { Parameter } from '../../core/flexures/family.ts';
-import { familyOf } from '../../core/flexures/index.ts';
+import { familyOf } from '../../core/flexures/known.ts';
 import { asRad, degrees, type Mm } from '../../core/units.ts';
 import { amountText, amountWithin, roughAmount } from './amountText.ts';
 import { thicknessFigure } from './drawingText.ts';

@@ -3,7 +3,7 @@ import { allowableNamed } from '../../core/design/allowables.ts';
 import { feltEffort } from '../../core/design/feltEffort.ts';
 import type { Allowable, AllowableName, Assessment, Fit, Grade, VerdictReason } from '../../core/design/assessment.ts';
 import { leastGap, secondRest } from '../../core/design/solvedPath.ts';
-import { familyOf } from '../../core/flexures/index.ts';
+import { familyOf } from '../../core/flexures/known.ts';
 import type { ProvenanceKind } from '../../core/material/types.ts';
 import { amountText, effortText, roughAmount, setAmount } from './amountText.ts';
 import { kindText } from './kindText.ts';

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { checkSizes, isRefusal } from '../../../src/core/flexures/checkSizes.ts';
 import { crease } from '../../../src/core/flexures/crease.ts';
-import { FAMILIES, findFamily } from '../../../src/core/flexures/index.ts';
+import { FAMILIES } from '../../../src/core/flexures/index.ts';
+import { findFamily } from '../../../src/core/flexures/known.ts';
 import { straightLeaf } from '../../../src/core/flexures/straightLeaf.ts';
 import type { FlexureFamily } from '../../../src/core/flexures/family.ts';
 import type { PrintProfile } from '../../../src/core/print/profile.ts';

@@ -1,7 +1,7 @@
 /** The brief as it reads, for each way in which a joint is moved. */
 import { describe, expect, it } from 'vitest';
 import type { Joint } from '../../../src/core/design/joint.ts';
-import { familyOf } from '../../../src/core/flexures/index.ts';
+import { familyOf } from '../../../src/core/flexures/known.ts';
 import { radians } from '../../../src/core/units.ts';
 import { briefParts, type BriefPart } from '../../../src/ui/joints/briefSpecs.ts';
 import { kindText } from '../../../src/ui/text/kindText.ts';

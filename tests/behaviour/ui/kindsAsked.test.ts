@@ -1,6 +1,7 @@
 /** The catalogue of kinds: which can do what is asked, and how its rows are walked by keyboard. */
 import { describe, expect, it } from 'vitest';
-import { FAMILIES, familyOf } from '../../../src/core/flexures/index.ts';
+import { FAMILIES } from '../../../src/core/flexures/index.ts';
+import { familyOf } from '../../../src/core/flexures/known.ts';
 import { LYINGS } from '../../../src/core/print/profile.ts';
 import { ANYTHING, driveFor, letterTo, stepTo, whyNot } from '../../../src/ui/joints/kindsAsked.ts';
 

@@ -3,7 +3,7 @@ import type { Assessment } from '../../../core/design/assessment.ts';
 import { effortBeyondYield } from '../../../core/design/effortAnswer.ts';
 import { handResponse, type Asked } from '../../../core/design/response.ts';
 import { isRefusal } from '../../../core/flexures/checkSizes.ts';
-import { familyOf } from '../../../core/flexures/index.ts';
+import { familyOf } from '../../../core/flexures/known.ts';
 import type { Mm } from '../../../core/units.ts';
 import type { Span } from '../frame.ts';
 import { isByFormula, strainByLength } from '../strainByLength.ts';

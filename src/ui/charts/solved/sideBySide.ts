@@ -1,6 +1,6 @@
 /** Effort of one to twelve alike side by side: a straight line, because they share the movement and not the effort. */
 import type { Assessment } from '../../../core/design/assessment.ts';
-import { familyOf } from '../../../core/flexures/index.ts';
+import { familyOf } from '../../../core/flexures/known.ts';
 import type { Parameter } from '../../../core/flexures/family.ts';
 
 interface SidePoint {

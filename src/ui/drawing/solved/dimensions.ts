@@ -1,5 +1,5 @@
 import type { MemberShape } from '../../../core/beam/answer.ts';
-import { familyOf } from '../../../core/flexures/index.ts';
+import { familyOf } from '../../../core/flexures/known.ts';
 import type { Dimension } from '../../../core/flexures/network.ts';
 import { sideOf } from '../../../core/geometry/band.ts';
 import type { Bounds } from '../../../core/geometry/flatten.ts';

@@ -1,4 +1,4 @@
-import { familyOf } from '../../../core/flexures/index.ts';
+import { familyOf } from '../../../core/flexures/known.ts';
 import type { Mm } from '../../../core/units.ts';
 import { counted, length as lengthText } from '../../text/numbers.ts';
 import { sizeName } from '../../text/solvedDrawingText.ts';
