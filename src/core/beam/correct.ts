@@ -1,5 +1,5 @@
 /** Newton's method on the reduced equations, at a held share or along a plane across the path. */
-import { advance, reduce, type Reduced } from './equilibrium.ts';
+import { advance, eliminatedOf, reduce, type Reduced } from './equilibrium.ts';
 import { solveInPlace } from './dense.ts';
 import type { Network, State } from './network.ts';
 
@@ -55,7 +55,7 @@ interface Step {
 
 function stepAtShare(reduced: Reduced): Step | undefined {
   const step = reduced.residual.map((r) => -r);
-  return solveInPlace(reduced.tangent.slice(), step) ? { step, share: 0 } : undefined;
+  return eliminatedOf(reduced).solve(step) ? { step, share: 0 } : undefined;
 }
 
 /** The share is one more unknown and the plane one more equation; at a limit point this system is still regular. */

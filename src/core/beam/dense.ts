@@ -48,7 +48,7 @@ export function factorInPlace(matrix: Float64Array, n: number): Int32Array | und
 }
 
 /** One past the last entry of every row that is not zero. */
-function rowEnds(matrix: Float64Array, n: number): Int32Array {
+export function rowEnds(matrix: Float64Array, n: number): Int32Array {
   const ends = new Int32Array(n);
   for (let i = 0; i < n; i += 1) {
     let end = n;
@@ -93,62 +93,4 @@ function exchange(matrix: Float64Array, ends: Int32Array, i: number, j: number):
   const end = ends[i]!;
   ends[i] = ends[j]!;
   ends[j] = end;
-}
-
-/** A pivot smaller than this share of the largest so far makes the order of elimination matter. */
-const SMALL_PIVOT = 1e-9;
-
-/**
- * How many eigenvalues of a symmetric matrix are negative, by Sylvester's law: the signs of the pivots of a symmetric
- * elimination.
- *
- * @param matrix - full symmetric square, row by row [-]
- * @param n - side [-]
- * @returns count [-], 0 to n
- */
-export function negativesOf(matrix: Float64Array, n: number): number {
-  return negativesInOrder(matrix.slice(), n) ?? negativesByLargest(matrix.slice(), n);
-}
-
-/** Along the diagonal as it stands; undefined where a pivot is too small to be trusted. */
-function negativesInOrder(matrix: Float64Array, n: number): number | undefined {
-  const ends = rowEnds(matrix, n);
-  let [negative, largest] = [0, 0];
-  for (let k = 0; k < n; k += 1) {
-    const pivot = matrix[k * n + k]!;
-    largest = Math.max(largest, Math.abs(pivot));
-    if (!(Math.abs(pivot) > SMALL_PIVOT * largest)) return undefined;
-    if (pivot < 0) negative += 1;
-    const end = ends[k]!;
-    for (let i = k + 1; i < end; i += 1) {
-      const share = matrix[k * n + i]! / pivot;
-      if (share === 0) continue;
-      for (let j = i; j < end; j += 1) matrix[i * n + j] = matrix[i * n + j]! - share * matrix[k * n + j]!;
-      if (end > ends[i]!) ends[i] = end;
-    }
-  }
-  return negative;
-}
-
-/** With the largest diagonal entry next. */
-function negativesByLargest(matrix: Float64Array, n: number): number {
-  const isGone = new Uint8Array(n);
-  let negative = 0;
-  for (let round = 0; round < n; round += 1) {
-    let k = -1;
-    for (let i = 0; i < n; i += 1) {
-      if (isGone[i] === 0 && (k < 0 || Math.abs(matrix[i * n + i]!) > Math.abs(matrix[k * n + k]!))) k = i;
-    }
-    const pivot = matrix[k * n + k]!;
-    isGone[k] = 1;
-    if (pivot < 0) negative += 1;
-    if (pivot === 0) continue;
-    for (let i = 0; i < n; i += 1) {
-      if (isGone[i] === 1) continue;
-      const share = matrix[i * n + k]! / pivot;
-      if (share === 0) continue;
-      for (let j = 0; j < n; j += 1) matrix[i * n + j] = matrix[i * n + j]! - share * matrix[k * n + j]!;
-    }
-  }
-  return negative;
 }

@@ -2,6 +2,7 @@
 import { condense } from './condense.ts';
 import { advanceStress } from './element.ts';
 import { restore } from './eliminate.ts';
+import { eliminateOnce, type Eliminated } from './elimination.ts';
 import type { Run } from './mesh.ts';
 import { placeOf, type Network, type RunRoom, type State } from './network.ts';
 
@@ -21,6 +22,17 @@ export interface Reduced {
   negative: number;
   /** Internal force at every frame direction, springs included: the reaction where it is held or moved. */
   readonly reaction: Float64Array;
+  /** True where loads turn with what they act on. */
+  readonly isLopsided: boolean;
+  /** The tangent as eliminated since it was last set up. */
+  eliminated: Eliminated | undefined;
+}
+
+/** The tangent eliminated: once for a step, the ways of giving and the slope of the effort. */
+export function eliminatedOf(reduced: Reduced): Eliminated {
+  const { tangent, residual, isLopsided } = reduced;
+  reduced.eliminated ??= eliminateOnce(tangent, residual.length, isLopsided);
+  return reduced.eliminated;
 }
 
 export function reducedFor({ frames }: Network): Reduced {
@@ -35,6 +47,8 @@ export function reducedFor({ frames }: Network): Reduced {
     energy: 0,
     negative: 0,
     reaction: new Float64Array(3 * frames.count),
+    isLopsided: frames.hasFollower,
+    eliminated: undefined,
   };
 }
 
@@ -49,6 +63,7 @@ export function reduce(network: Network, state: State, reduced: Reduced): void {
   const { runs, rooms, frames } = network;
   const { tangent, residual, byShare, effortBy, reaction } = reduced;
   for (const array of [tangent, residual, byShare, effortBy, reaction]) array.fill(0);
+  reduced.eliminated = undefined;
   reduced.effort = 0;
   reduced.effortByShare = 0;
   reduced.energy = 0;

@@ -1,6 +1,6 @@
 /** What is told of a state that has been reached. */
 import type { MemberShape, PathPoint, Pose, Reaction } from './answer.ts';
-import { negativesOf } from './dense.ts';
+import { eliminatedOf } from './equilibrium.ts';
 import { forcesOf, type Forces } from './forces.ts';
 import { placeOf, type Network, type State } from './network.ts';
 import { peaksOf, shapesOf } from './shapes.ts';
@@ -18,22 +18,8 @@ export interface Observed {
 }
 
 /** Ways in which the network would leave this state if the drive were held. */
-export function unstableWays({ reduced, network }: Walker): number {
-  const { unknowns, hasFollower } = network.frames;
-  const tangent = reduced.tangent.slice();
-  if (hasFollower) makeSymmetric(tangent, unknowns);
-  return reduced.negative + negativesOf(tangent, unknowns);
-}
-
-/** A lopsided tangent has no signature; that of its symmetric part is the nearest thing and is on the safe side. */
-function makeSymmetric(matrix: Float64Array, n: number): void {
-  for (let i = 0; i < n; i += 1) {
-    for (let j = 0; j < i; j += 1) {
-      const mean = (matrix[i * n + j]! + matrix[j * n + i]!) / 2;
-      matrix[i * n + j] = mean;
-      matrix[j * n + i] = mean;
-    }
-  }
+export function unstableWays({ reduced }: Walker): number {
+  return reduced.negative + eliminatedOf(reduced).negative();
 }
 
 /**

@@ -1,7 +1,7 @@
 /** Falling from an unstable equilibrium to the stable one that a real part finds when it is touched. */
 import { dot } from './correct.ts';
-import { negativesOf, solveInPlace } from './dense.ts';
-import { advance, reduce } from './equilibrium.ts';
+import { eliminateOnce } from './elimination.ts';
+import { advance, reduce, type Reduced } from './equilibrium.ts';
 import { copyOf, type State } from './network.ts';
 import { softestWay } from './softest.ts';
 import { spend, type Walker } from './walker.ts';
@@ -55,7 +55,7 @@ export function settleAt(walker: Walker, share: number): State | undefined {
   const by = share - state.share;
   reduce(network, state, reduced);
   spend(walker, 1);
-  const rate = downhill(reduced.tangent, reduced.byShare, weights)?.step;
+  const rate = downhill(reduced, reduced.byShare, weights)?.step;
   if (!rate) return undefined;
   advance(
     network,
@@ -78,7 +78,7 @@ function fallFrom(walker: Walker, state: State): boolean {
   for (let count = 0; count < MOST_STEPS && walker.budget > 0; count += 1) {
     reduce(network, state, reduced);
     spend(walker, 1);
-    const found = downhill(reduced.tangent, reduced.residual, weights);
+    const found = downhill(reduced, reduced.residual, weights);
     if (!found) return false;
     const size = lengthOf(found.step, weights);
     const isOnRidge = !found.isNewton && size < RIDGE * walker.reach && pushes < MOST_PUSHES;
@@ -119,7 +119,7 @@ function pushOff({ reduced, weights, reach }: Walker): Float64Array {
 
 /** A step downhill: Newton's where the tangent is positive, else with so much more stiffness that it is. */
 function downhill(
-  tangent: Float64Array,
+  { tangent, isLopsided }: Reduced,
   residual: Float64Array,
   weights: Float64Array,
 ): { readonly step: Float64Array; readonly isNewton: boolean } | undefined {
@@ -129,9 +129,10 @@ function downhill(
   for (let more = 0; more <= scale * 10; more = more === 0 ? scale * 1e-7 : more * 8) {
     const held = tangent.slice();
     for (let i = 0; i < n; i += 1) held[i * n + i] = held[i * n + i]! + more * weights[i]!;
-    if (negativesOf(held, n) > 0) continue;
+    const eliminated = eliminateOnce(held, n, isLopsided);
+    if (eliminated.negative() > 0) continue;
     const step = residual.map((r) => -r);
-    return solveInPlace(held, step) ? { step, isNewton: more === 0 } : undefined;
+    return eliminated.solve(step) ? { step, isNewton: more === 0 } : undefined;
   }
   return undefined;
 }

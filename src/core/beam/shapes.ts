@@ -46,15 +46,16 @@ export function peaksOf(network: Network, state: State): Peaks {
   network.runs.forEach((run, r) => {
     const strains = nodeStrains(network, r, state.nodes[r]!, network.rooms[r]!.forces);
     const [first, last] = rootsOf(network, run);
-    for (let i = 0; i < run.nodes; i += 1) {
-      for (const side of ['left', 'right'] as const) {
-        const found = crest(run, strains, i, side);
+    for (const side of SIDES) {
+      for (let i = 0; i < run.nodes; i += 1) {
+        const strain = isCrest(strains, i, side) ? crest(run, strains, i, side).strain : strainAt(strains, i, side);
+        const size = Math.abs(strain);
         const isEnd = i === first || i === last;
-        if (isEnd) atEnds = Math.max(atEnds, Math.abs(found.strain));
-        else within = Math.max(within, Math.abs(found.strain));
-        if (Math.abs(found.strain) > Math.abs(peak.strain)) {
-          const member = network.model.members[run.member]!.id;
-          peak = { strain: found.strain, member, along: found.along, side, atEnd: isEnd };
+        if (isEnd) atEnds = Math.max(atEnds, size);
+        else within = Math.max(within, size);
+        if (size > Math.abs(peak.strain)) {
+          const along = isCrest(strains, i, side) ? crest(run, strains, i, side).along : run.along[i]!;
+          peak = { strain, member: network.model.members[run.member]!.id, along, side, atEnd: isEnd };
         }
       }
     }
@@ -74,20 +75,30 @@ function rootsOf({ model, frames }: Network, run: Run): readonly [number, number
   return [isRoot(0) ? 0 : -1, isRoot(1) ? run.nodes - 1 : -1];
 }
 
-/** Strain at a node and side; where it is larger than at both neighbours, the crest of the parabola through the three. */
-function crest(run: Run, { stretch, bending }: NodeStrains, i: number, side: 'left' | 'right') {
-  const sign = side === 'left' ? -1 : 1;
-  const at = (k: number) => stretch[k]! + sign * bending[k]!;
-  const here = { strain: at(i), along: run.along[i]! };
-  if (i === 0 || i === run.nodes - 1) return here;
-  const [a, b, c] = [at(i - 1), at(i), at(i + 1)];
-  if (Math.abs(b) <= Math.abs(a) || Math.abs(b) <= Math.abs(c)) return here;
-  const [p, q] = [run.along[i - 1]! - run.along[i]!, run.along[i + 1]! - run.along[i]!];
+const SIDES = ['left', 'right'] as const;
+type Side = (typeof SIDES)[number];
+
+function strainAt({ stretch, bending }: NodeStrains, i: number, side: Side): number {
+  return side === 'left' ? stretch[i]! - bending[i]! : stretch[i]! + bending[i]!;
+}
+
+/** Whether a node between the ends of a run is strained more than both its neighbours. */
+function isCrest(strains: NodeStrains, i: number, side: Side): boolean {
+  if (i === 0 || i === strains.stretch.length - 1) return false;
+  const size = Math.abs(strainAt(strains, i, side));
+  return size > Math.abs(strainAt(strains, i - 1, side)) && size > Math.abs(strainAt(strains, i + 1, side));
+}
+
+/** The crest of the parabola through a node and its neighbours. */
+function crest(run: Run, strains: NodeStrains, i: number, side: Side) {
+  const [a, b, c] = [strainAt(strains, i - 1, side), strainAt(strains, i, side), strainAt(strains, i + 1, side)];
+  const here = run.along[i]!;
+  const [p, q] = [run.along[i - 1]! - here, run.along[i + 1]! - here];
   const slope = ((a - b) / p - (c - b) / q) / (p - q);
   const lean = (a - b) / p - slope * p;
-  if (!(Math.abs(slope) > 0)) return here;
+  if (!(Math.abs(slope) > 0)) return { strain: b, along: here };
   const s = -lean / (2 * slope);
-  return { strain: b + lean * s + slope * s * s, along: run.along[i]! + s };
+  return { strain: b + lean * s + slope * s * s, along: here + s };
 }
 
 /**

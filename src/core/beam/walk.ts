@@ -1,5 +1,6 @@
 /** Steps of a walk along a path of equilibria: by the share as far as that goes, along the arc where it turns back. */
 import type { Problem } from '../problems.ts';
+import { reduce } from './equilibrium.ts';
 import type { State } from './network.ts';
 import { observe, type Observed } from './observe.ts';
 import { accept, arcBetween, predicted, stateAhead, stateAt, stateIn, type Found, type Walker } from './walker.ts';
@@ -58,9 +59,10 @@ const stopped = (code: 'no-convergence' | 'cancelled' | 'over-budget', message: 
 
 function mayGoOn({ walker, asked }: Walk): Problem | undefined {
   const share = walker.state.share;
+  const isCancelled = asked.cancelled?.() === true;
+  if (walker.budget > 0 && !isCancelled) return undefined;
   const good = `the last good point is at ${percent(share)} of the way`;
-  if (asked.cancelled?.() === true) return stopped('cancelled', `Stopped as asked; ${good}`, share);
-  if (walker.budget > 0) return undefined;
+  if (isCancelled) return stopped('cancelled', `Stopped as asked; ${good}`, share);
   return stopped(
     'over-budget',
     `The path takes more work than one answer may; ${good}; ask for a shorter movement`,
@@ -141,6 +143,8 @@ export function walkArcs(walk: Walk, grid: readonly number[], onTurn?: () => End
     const passed = grid.find((share) => (share - now!.state.share) * (share - found.state.share) < 0);
     const landed = passed === undefined ? undefined : landOn(walker, found.state, passed);
     const next = landed ?? found;
+    // A landing that failed has left the equations as they were there.
+    if (passed !== undefined && !landed) reduce(walker.network, found.state, walker.reduced);
     accept(walker, next.state, now.at + arcBetween(walker, now.state, next.state));
     walk.seen.push(observe(walker, next.iterations, asked.shapes === true));
     if ((next.state.share - to) * heading >= -1e-12) return 'arrived';

@@ -1,8 +1,7 @@
 /** One walk along a path of equilibria: steps forward with a prediction, corrects, and halves what does not converge. */
 import { copyOf, type Network, type State } from './network.ts';
-import { advance, pinEnds, reduce, reducedFor, type Reduced } from './equilibrium.ts';
+import { advance, eliminatedOf, pinEnds, reduce, reducedFor, type Reduced } from './equilibrium.ts';
 import { correct, dot, type Plane } from './correct.ts';
-import { solveInPlace } from './dense.ts';
 
 /** A state with how far along the walk it is, by share or by arc. */
 export interface Step {
@@ -75,7 +74,7 @@ export function accept(walker: Walker, state: State, at: number): void {
 /** Direction of the path at the present state, by share; undefined where it is singular. */
 function rateOf({ reduced }: Walker): Float64Array | undefined {
   const rate = reduced.byShare.map((k) => -k);
-  return solveInPlace(reduced.tangent.slice(), rate) ? rate : undefined;
+  return eliminatedOf(reduced).solve(rate) ? rate : undefined;
 }
 
 /** The polynomial through remembered states, at a place beyond them. */
@@ -88,10 +87,11 @@ export function predicted({ network, history }: Walker, at: number): State {
   );
   const sum = (of: (state: State) => Float64Array): Float64Array => {
     const total = new Float64Array(of(history[0]!.state).length);
-    history.forEach(({ state }, k) => {
-      const [array, weight] = [of(state), weights[k]!];
+    for (let k = 0; k < history.length; k += 1) {
+      const array = of(history[k]!.state);
+      const weight = weights[k]!;
       for (let i = 0; i < total.length; i += 1) total[i] = total[i]! + weight * array[i]!;
-    });
+    }
     return total;
   };
   const state: State = {
@@ -169,8 +169,9 @@ export function stateAhead(walker: Walker, arc: number): Found | undefined {
 }
 
 /** Change of the effort with the share along the path: below zero it pulls itself on. */
-export function effortSlope({ reduced }: Walker): number {
-  const rate = reduced.byShare.map((k) => -k);
-  if (rate.length > 0 && !solveInPlace(reduced.tangent.slice(), rate)) return Number.NaN;
+export function effortSlope(walker: Walker): number {
+  const rate = rateOf(walker);
+  if (!rate) return Number.NaN;
+  const { reduced } = walker;
   return reduced.effortByShare + dot(reduced.effortBy, rate);
 }
