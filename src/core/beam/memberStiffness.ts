@@ -3,12 +3,11 @@ import type { Point } from '../geometry/outline.ts';
 import { torsionOfRectangle } from '../numeric/rectangleTorsion.ts';
 import type { Mm } from '../units.ts';
 import { centrelineOf, type Centreline } from './centreline.ts';
-import { solveInPlace } from './dense.ts';
 import type { BeamModel, Member } from './model.ts';
 import { samplesAlong, type Sample } from './samplesAlong.ts';
 import { sectionStiffness } from './section.ts';
+import { solveWeighed, type Matrix } from './weighed.ts';
 
-type Matrix = readonly (readonly number[])[];
 type Material = Pick<BeamModel, 'modulus' | 'poisson'>;
 
 /** How the second end of a member resists being moved against its first, both as rigid bodies. */
@@ -49,19 +48,7 @@ export function memberStiffness(member: Member, from: Point, to: Point, material
   const carried = carriedLoads(member.hinged, end);
   const gives = flexibility(member, curve, end, material);
   const between = carried.map((a) => carried.map((b) => form(a, gives, b)));
-  return { heading: curve.heading, matrix: product(carried, solve(between, carried)) };
-}
-
-/** M⁻¹·B for a symmetric M with a diagonal above 0, weighed to 1 so that units do not choose the pivots. */
-function solve(matrix: Matrix, sides: Matrix): number[][] {
-  const weight = matrix.map((row, i) => 1 / Math.sqrt(row[i]!));
-  const weighed = matrix.flatMap((row, i) => row.map((m, j) => m * weight[i]! * weight[j]!));
-  const columns = sides[0]!.map((_, c) => {
-    const column = Float64Array.from(sides, (row, i) => row[c]! * weight[i]!);
-    if (!solveInPlace(Float64Array.from(weighed), column)) throw new RangeError('a member gives nothing');
-    return column;
-  });
-  return sides.map((_, i) => columns.map((column) => column[i]! * weight[i]!));
+  return { heading: curve.heading, matrix: product(carried, solveWeighed(between, carried)) };
 }
 
 /** aᵀ·M·b */

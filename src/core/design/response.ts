@@ -72,7 +72,8 @@ export function isExactByHand(asked: Asked): boolean {
  */
 export function handResponse(asked: Asked): Response {
   const { family, drive, sizes, thickness, amount } = asked;
-  const strain = formFor(asked, 'peakStrain')?.peakStrain?.(sizes, thickness, amount);
+  const byStrain = formFor(asked, 'peakStrain');
+  const strain = byStrain?.peakStrain?.(sizes, thickness, amount);
   const effort = formFor(asked, 'effort')?.effort?.(sizes, thickness, amount);
   if (strain === undefined || effort === undefined) throw new RangeError(`${family.id} has no hand form for ${drive}`);
   return {
@@ -81,6 +82,8 @@ export function handResponse(asked: Asked): Response {
     strainAtRoots: strain,
     effort,
     stiffness: effort / amount,
+    // Strips that twist out of the network's sight do not know how wide one is that bends.
+    ...(byStrain?.isStrainOutside === true ? { widthRatio: 1 } : {}),
     exact: isExactByHand(asked),
   };
 }

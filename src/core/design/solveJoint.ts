@@ -1,5 +1,7 @@
+import { acrossStiffness, type BarsAcross } from '../beam/acrossStiffness.ts';
 import type { PathAnswer } from '../beam/answer.ts';
 import { checkModel } from '../beam/checkModel.ts';
+import { namedFrames } from '../beam/frames.ts';
 import type { BeamModel } from '../beam/model.ts';
 import { followPath, takenPath, type SolveAsked } from '../beam/solve.ts';
 import { spatialStiffness, type SpatialStiffness } from '../beam/spatialStiffness.ts';
@@ -58,7 +60,9 @@ export function solveJoint(understood: Understood, detail: SolveDetail = {}): Re
   const narrow = mechanics.network(sizes, section.thickness, { drive, amount: end, widthRatio: 1 });
   const checked = checkModel(modelOf(narrow, poisson));
   if (!checked.ok) return checked;
-  const ratio = ratioFor(understood, narrow, poisson);
+  // Bars that twist do not know how wide a strip is that bends.
+  const across = mechanics.across?.(sizes, section.thickness);
+  const ratio = across ? 1 : ratioFor(understood, narrow, poisson);
   const asked = (to: number) => ({ drive, amount: to, widthRatio: ratio });
   const network = mechanics.network(sizes, section.thickness, asked(end));
   const follow = (to: number) =>
@@ -72,16 +76,19 @@ export function solveJoint(understood: Understood, detail: SolveDetail = {}): Re
     network,
     poisson,
     widthRatio: ratio,
-    ...(hasSixStiffnesses(network)
-      ? { stiffness: times(spatialStiffness(modelOf(network, poisson), network.moving), network.alike) }
-      : {}),
+    stiffness: times(stiffnessOf(network, across, poisson), network.alike),
     error: forward.answer.error,
   });
 }
 
-/** Six stiffnesses are told of members that bend; pivots that stand for twisting strips have none of their own. */
-function hasSixStiffnesses({ model }: FlexureNetwork): boolean {
-  return model.springs.every(({ twist }) => twist === undefined);
+/** Of the members in the plane, or of the bars across it that the network only stands for. */
+function stiffnessOf(network: FlexureNetwork, across: BarsAcross | undefined, poisson: number): SpatialStiffness {
+  const model = modelOf(network, poisson);
+  if (!across) return spatialStiffness(model, network.moving);
+  const { names, places } = namedFrames(model);
+  const at = places[names.indexOf(network.moving)];
+  if (!at) throw new RangeError(`there is no pad ${network.moving}`);
+  return acrossStiffness(across, at, model);
 }
 
 function modelOf({ model }: FlexureNetwork, poisson: number): BeamModel {

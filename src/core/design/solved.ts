@@ -52,10 +52,7 @@ export interface Solved {
   readonly poisson: number;
   /** Factor on the bending stiffness for wide strips, already in the efforts. */
   readonly widthRatio: number;
-  /**
-   * Of the pad that moves, as printed, for 1 MPa and all side by side: moves [mm], turns [mm³/rad]. Absent where pivots
-   * stand for strips that twist: they have but one stiffness of their own.
-   */
-  readonly stiffness?: SpatialStiffness;
+  /** Of the pad that moves, as printed, for 1 MPa and all side by side: moves [mm], turns [mm³/rad]. */
+  readonly stiffness: SpatialStiffness;
   readonly error: ErrorEstimate;
 }

@@ -108,9 +108,14 @@ export interface FlexureFamily<P extends Record<keyof P, number> = Record<string
   /** Thickness [mm] is that of the section as it bends: a measured one may differ from the sized one. */
   root(sizes: P, thickness: Mm): Root;
   /**
-   * Closed outlines of the undeformed flexure with its pads, x from 0 to the flexing length, for kinds whose outline
-   * is lines and arcs; the others are drawn round their network.
+   * One flexure with its pads in the plane in which it bends: closed outlines as printed, x from 0 to the flexing length,
+   * for kinds whose outline is lines and arcs. The others are drawn round their network.
    */
   outline?(sizes: P, thickness: Mm): readonly Path[];
+  /**
+   * The whole joint from above, as it lies on the plate, for kinds that bend out of that plane through cuts that no other
+   * view shows: closed outlines, holes clockwise. It is then what goes into a drawing program.
+   */
+  plan?(sizes: P): readonly Path[];
   readonly handForms: readonly HandForm<P>[];
 }

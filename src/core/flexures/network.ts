@@ -1,4 +1,5 @@
 /** The second half of the contract for a flexure family: how its sizes become a network for the solver. */
+import type { BarsAcross } from '../beam/acrossStiffness.ts';
 import type { BeamModel } from '../beam/model.ts';
 import type { Path } from '../geometry/outline.ts';
 import type { Mm } from '../units.ts';
@@ -79,4 +80,9 @@ export interface Mechanics<P extends Record<keyof P, number> = Record<string, nu
    * is. Infinity where nothing is known to stop it; left out where that is so of every drive.
    */
   limit?(sizes: P, thickness: Mm, drive: string): number;
+  /**
+   * Bars that lie across the plane, where the network only stands for them by springs: the six stiffnesses of the pad
+   * that moves are then theirs. Their twist about z must be that of the springs.
+   */
+  across?(sizes: P, thickness: Mm): BarsAcross;
 }

@@ -6,6 +6,7 @@ import { WRAPPED } from './cellPanel.ts';
 import { DEPTH } from './commonSizes.ts';
 import type { FlexureFamily } from './family.ts';
 import { judgeRoom } from './roomChecks.ts';
+import { slitPanelPlan } from './slitPanelPlan.ts';
 
 export type SlitPanelSizes = {
   /** Layers through the sheet. */
@@ -109,6 +110,8 @@ export const slitPanel: FlexureFamily<SlitPanelSizes> = {
   /** Strips run into their bridges without a step in thickness, round ends of half the slit's width beside them. */
   root: ({ slitWidth }, thickness) => ({ fillet: slitWidth / 2, shoulder: thickness }),
 
+  plan: slitPanelPlan,
+
   handForms: [
     {
       drive: WRAPPED.id,
@@ -133,8 +136,16 @@ export function twistsInRow({ rows }: Pick<SlitPanelSizes, 'rows'>): number {
   return rows - 1;
 }
 
-/** Width of a strip, and over what it twists between a bridge and the next one of the other row [mm]. */
-function stripOf({ pitch, slitWidth, slit, bridge }: SlitPanelSizes): { readonly width: Mm; readonly overlap: Mm } {
+/**
+ * The strip between two rows of slits.
+ *
+ * @param sizes - of the panel, checked [mm]
+ * @returns its width, and over what it twists between a bridge and the next one of the other row [mm]
+ */
+export function stripOf({ pitch, slitWidth, slit, bridge }: SlitPanelSizes): {
+  readonly width: Mm;
+  readonly overlap: Mm;
+} {
   return { width: pitch - slitWidth, overlap: (slit - bridge) / 2 };
 }
 

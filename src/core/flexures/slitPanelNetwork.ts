@@ -1,7 +1,8 @@
+import type { BarsAcross } from '../beam/acrossStiffness.ts';
 import type { Mm } from '../units.ts';
 import { hold, modelOf, padOutline } from './commonNetwork.ts';
 import type { Body, Dimension, Mechanics } from './network.ts';
-import { stripStiffness, twistsInRow, type SlitPanelSizes } from './slitPanel.ts';
+import { stripOf, stripStiffness, twistsInRow, type SlitPanelSizes } from './slitPanel.ts';
 
 /**
  * The panel from its edge: x along it from the first row of bridges, which is held; y through the sheet.
@@ -53,7 +54,30 @@ export const slitPanelNetwork: Mechanics<SlitPanelSizes> = {
 
   reach: slitsClose,
   limit: slitsClose,
+  across: stripsAcross,
 };
+
+/**
+ * Each strip as bars side by side that run across the panel, from a bridge of one row to the next of the other, as wide
+ * as the strip. The pattern is centred; what the edges leave of a bar counts with its share, as it does for the twist.
+ */
+function stripsAcross(sizes: SlitPanelSizes, thickness: Mm): BarsAcross {
+  const { width, overlap } = stripOf(sizes);
+  const each = (sizes.slit + sizes.bridge) / 2;
+  const half = sizes.depth / 2;
+  // A hair less, so that a whole number of bars leaves no splinter of another.
+  const oneSide = Array.from({ length: Math.ceil(half / each - 1e-9) }, (_, i) => {
+    const [inner, outer] = [i * each, Math.min((i + 1) * each, half)];
+    return { z: (inner + outer) / 2, share: (outer - inner) / each };
+  });
+  return {
+    alongX: width,
+    alongY: thickness,
+    length: overlap,
+    middles: [...oneSide, ...oneSide.map(({ z, share }) => ({ z: -z, share }))],
+    rows: Array.from({ length: twistsInRow(sizes) }, (_, k) => ({ x: (k + 0.5) * sizes.pitch, y: 0 })),
+  };
+}
 
 /** Where the lower edges of each slit meet. */
 function slitsClose(sizes: SlitPanelSizes, thickness: Mm): number {

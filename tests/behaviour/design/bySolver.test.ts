@@ -3,6 +3,7 @@
  * there for this project by other methods), and closed forms.
  */
 import { describe, expect, it } from 'vitest';
+import { softStiff } from '../../../src/core/beam/softStiff.ts';
 import { assess } from '../../../src/core/design/assess.ts';
 import { bySolver } from '../../../src/core/design/bySolver.ts';
 import type { Joint } from '../../../src/core/design/joint.ts';
@@ -219,9 +220,23 @@ describe('a panel with slits', () => {
     expect(Math.max(...a.solved.forward.points.map(({ peakWithin }) => peakWithin))).toBeLessThan(1e-9);
   });
 
-  it('has no six stiffnesses; a kind that bends has', () => {
-    expect(a.solved.stiffness).toBeUndefined();
-    expect(solvedOf(jointBy('cellPanel wrapped', { cells: 3 })).solved.stiffness).toBeDefined();
+  it('turns as stiffly about z as its network does, whole bars or not', () => {
+    for (const depth of [66, 71.3, 87.9]) {
+      const { solved } = solvedOf(jointBy('slitPanel wrapped', { depth }));
+      const [, first] = solved.forward.points;
+      const slope = (first?.effort ?? Number.NaN) / (first?.amount ?? Number.NaN);
+      expectClose(solved.stiffness.free.turnZ, slope, { rel: 1e-9, because: 'round-off' });
+    }
+  });
+
+  it('is held stiffest along itself, softest as it wraps, then where it sags', () => {
+    const { soft, stiff, gives } = softStiff(a.solved.stiffness.free, a.sizes['depth'] ?? Number.NaN);
+    expect([soft.direction, gives[1]?.direction, stiff.direction]).toEqual(['turnZ', 'y', 'x']);
+  });
+
+  it('does not push back more because its strips are wide: before the solver answers nor after', () => {
+    const [hand, solved] = [assess(a.joint), assess(a.joint, bySolver())];
+    expect([hand, solved].map((one) => one.ok && one.value.effort.widthRatio)).toEqual([1, 1]);
   });
 });
 

@@ -51,8 +51,8 @@ describe('the compass of give', () => {
     expectClose(rings[0] ?? 0, compass.top / rings.length, { rel: 1e-9, because: 'even steps' });
   });
 
-  it('is left out for strips that twist out of sight', () => {
-    expect(compassOf(answered('slitPanel'))).toBeUndefined();
+  it('is told of strips that twist out of sight too: softest as the panel wraps', () => {
+    expect(compassOf(answered('slitPanel'))?.says.soft.direction).toBe('turnZ');
   });
 
   it('draws a needle as long as it is told, and finds the one that a pointer is near', () => {
