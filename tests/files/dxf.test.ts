@@ -6,6 +6,7 @@
 import Parser, { type ILwpolylineEntity } from 'dxf-parser';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { slitPanelPlan } from '../../src/core/flexures/slitPanelPlan.ts';
 import { bounds, pathArea } from '../../src/core/geometry/flatten.ts';
 import type { Path } from '../../src/core/geometry/outline.ts';
 import { layeredDxf, outlineDxf } from '../../src/files/dxf.ts';
@@ -125,6 +126,19 @@ describe('a DXF file', () => {
         },
       ),
     );
+  });
+
+  it('of a sheet with slits has its outline and each slit once, and what they leave of its area', () => {
+    const sizes = { layers: 6, rows: 4, pitch: 3, slitWidth: 0.8, slit: 20, bridge: 2, depth: 66 };
+    const { polylines } = parse(slitPanelPlan(sizes));
+    expect(polylines.map(({ vertices }) => areaOf(vertices) > 0)).toEqual([
+      true,
+      ...Array.from({ length: 10 }, () => false),
+    ]);
+    const round = (4 - Math.PI) * 0.4 ** 2;
+    const left = 12 * 66 - 10 * (0.8 * 20 - round) - 4 * (0.8 * 10 - round / 2);
+    const told = polylines.reduce((sum, { vertices }) => sum + areaOf(vertices), 0);
+    expectClose(told, left, { abs: 700 * 1e-6, because: `${ROUNDED}; a girth of some 700 mm` });
   });
 
   it('of any joint has the area and the extent of the outline', () => {

@@ -3,7 +3,6 @@ import { familyOf } from '../flexures/known.ts';
 import { mechanicsOf } from '../flexures/networks.ts';
 import type { FlexureNetwork } from '../flexures/network.ts';
 import type { MiddleLine } from '../geometry/band.ts';
-import { isInside, pathLoop } from '../geometry/loop.ts';
 import type { Path } from '../geometry/outline.ts';
 import { unionOutline } from '../geometry/unionOutline.ts';
 import type { Mm } from '../units.ts';
@@ -19,21 +18,20 @@ export interface PlaneOutlines {
 const TOLERANCE: Mm = 0.005;
 
 /**
- * Outlines of a joint as printed, plane by plane from the lowest up: as the family draws it, else round the pads and
- * members of its network. Needs the polygon library, and so is loaded only when a file is asked for.
+ * Outlines of a joint as printed, plane by plane from the lowest up: as the family draws it, from above where it has a plan,
+ * else round the pads and members of its network. Needs the polygon library, and so is loaded only when a file is asked for.
  *
  * @param a - the joint as assessed: its kind, sizes in force [mm] and section [mm]
- * @returns closed paths of every plane [mm]; none where members only stand for what lies out of the plane
+ * @returns closed paths of every plane [mm]
  */
 export function printedOutlines(a: Pick<Assessment, 'joint' | 'sizes' | 'section'>): readonly PlaneOutlines[] {
   const { joint, sizes, section } = a;
   const family = familyOf(joint);
-  const drawn = family.outline?.(sizes, section.thickness);
+  const drawn = family.plan?.(sizes) ?? family.outline?.(sizes, section.thickness);
   if (drawn) return [{ plane: 0, paths: drawn }];
   const { drive, amount } = joint.movement;
   const network = mechanicsOf(family.id).network(sizes, section.thickness, { drive, amount, widthRatio: 1 });
   const lines = linesOf(network);
-  if (lines.some(({ line, plane }) => isHidden(network, line, plane))) return [];
   const fillet = sizes[family.roles.fillet ?? ''] ?? 0;
   const planes = [...new Set(lines.map(({ plane }) => plane))].toSorted((p, q) => p - q);
   return planes.map((plane) => ({ plane, paths: outlinesIn(network, lines, plane, fillet) }));
@@ -55,17 +53,6 @@ function linesOf({ model }: FlexureNetwork): readonly PlacedLine[] {
 
 const padsIn = ({ bodies }: FlexureNetwork, plane: number) =>
   bodies.filter((body) => (body.plane ?? 0) === plane).flatMap(({ outlines }) => outlines);
-
-/** Whether a member lies in a pad: it stands for strips that twist, which this view does not show. */
-function isHidden(network: FlexureNetwork, { x, y }: MiddleLine, plane: number): boolean {
-  const [first, last] = [0, x.length - 1];
-  const middle = { x: ((x[first] ?? 0) + (x[last] ?? 0)) / 2, y: ((y[first] ?? 0) + (y[last] ?? 0)) / 2 };
-  if (x.length > 2) return false;
-  return isInside(
-    padsIn(network, plane).map((path) => pathLoop(path, TOLERANCE)),
-    middle,
-  );
-}
 
 function outlinesIn(network: FlexureNetwork, lines: readonly PlacedLine[], plane: number, fillet: Mm): readonly Path[] {
   const { nodes, pads, members } = network.model;

@@ -10,7 +10,7 @@ const ROOM = { width: 116, height: 44 };
 const CHORD_ERROR = 0.01;
 
 interface Props {
-  /** Closed outlines of the undeformed joint [mm]. */
+  /** Closed outlines of the undeformed joint [mm], holes the other way round. */
   readonly outline: readonly Path[];
 }
 
@@ -36,11 +36,21 @@ export const Thumbnail = memo(function Thumbnail({ outline }: Props) {
   // Cut equally above and below, and on the right, so that one root is always seen.
   const drop = (full.height - height) / 2;
   const isCut = full.width > ROOM.width;
+  const middle = (top + bottom) / 2;
+  const isSeen = (path: Path) => {
+    const box = bounds([path]);
+    const [up, down] = [box.top - middle, middle - box.bottom].map((far) => far * PX_PER_MM);
+    return (box.left - left) * PX_PER_MM < width && Math.min(up ?? 0, down ?? 0) > -height / 2;
+  };
   return (
     <svg className="thumb" viewBox={`0 ${drop} ${width} ${height}`} width={width} height={height} aria-hidden="true">
-      {outline.map((path, index) => (
-        <path key={index} className="I" d={pathText(path, left, top)} />
-      ))}
+      <path
+        className="I"
+        d={outline
+          .filter(isSeen)
+          .map((path) => pathText(path, left, top))
+          .join('')}
+      />
       {isCut && (
         <>
           <rect className="P" x={width - 4} y={drop} width={4} height={height} />

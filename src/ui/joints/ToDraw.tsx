@@ -1,9 +1,16 @@
 import { useId, useState } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { LengthUnit } from '../text/numbers.ts';
-import { asTabbed, outlineWaits, sizesToDraw, TO_DRAW, travelToDraw, unitInFull } from '../text/toDrawText.ts';
+import {
+  asTabbed,
+  outlineShows,
+  outlineWaits,
+  sizesToDraw,
+  TO_DRAW,
+  travelToDraw,
+  unitInFull,
+} from '../text/toDrawText.ts';
 import { saveDxf, saveSvg } from './outlineFiles.ts';
-import { outlineOf } from './outlineOf.ts';
 
 interface Props {
   readonly assessment: Assessment;
@@ -16,6 +23,7 @@ export function ToDraw({ assessment, unit }: Props) {
   const waitsId = useId();
   const dimensions = [...sizesToDraw(assessment, unit), ...travelToDraw(assessment, unit)];
   const waits = outlineWaits(assessment, unit);
+  const shows = outlineShows(assessment);
 
   function copy(): void {
     const text = asTabbed(assessment.joint.name, dimensions, unit);
@@ -71,9 +79,7 @@ export function ToDraw({ assessment, unit }: Props) {
           {waits}
         </p>
       )}
-      {waits === '' && assessment.inRow > 1 && outlineOf(assessment).length > 0 && (
-        <p className="small">{TO_DRAW.oneOfRow}</p>
-      )}
+      {waits === '' && shows !== '' && <p className="small">{shows}</p>}
     </section>
   );
 }

@@ -179,15 +179,19 @@ export const TO_DRAW = {
   notCopied: 'This browser does not let the page copy: select the table and copy it.',
   fileFailed: 'The part that draws the outline did not load: see whether you are connected, and press again.',
   oneOfRow: 'The outline is one of the row.',
+  fromAbove: 'The outline is the whole sheet from above, with its slits.',
 } as const;
 
-/** Why no outline is handed out; empty when one is. */
+/** What the outline shows, where it is not the whole joint as it is drawn above; empty where it is. */
+export function outlineShows({ joint, inRow }: Assessment): string {
+  const family = familyOf(joint);
+  if (family.plan) return TO_DRAW.fromAbove;
+  return inRow > 1 && family.outline ? TO_DRAW.oneOfRow : '';
+}
+
+/** Why no outline is handed out; empty when one is. A plan does not know how thick its sheet is. */
 export function outlineWaits(a: Assessment, unit: LengthUnit): string {
-  const family = familyOf(a.joint);
-  if (!family.outline && family.handForms.some(({ isStrainOutside }) => isStrainOutside === true)) {
-    return 'No SVG or DXF: what bends it lies across this view. Draw it from the table.';
-  }
-  if (a.fit.outcome === 'whole') return '';
+  if (a.fit.outcome === 'whole' || familyOf(a.joint).plan) return '';
   const { exact, countOf } = a.fit;
   return `SVG and DXF wait for whole ${countOf}: ${setLength(a.section.thickness, unit)} is ${exact.toFixed(2)}.`;
 }

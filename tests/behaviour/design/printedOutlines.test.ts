@@ -88,7 +88,9 @@ describe('the printed outline', () => {
     expect(planes).toEqual([{ plane: 0, paths: own }]);
   });
 
-  it('is none where members stand for strips that twist out of the plane', () => {
-    expect(drawn('slitPanel').planes).toEqual([]);
+  it('of a sheet with slits is its plan from above', () => {
+    const { a, planes } = drawn('slitPanel');
+    const plan = FAMILIES.find(({ id }) => id === 'slitPanel')?.plan?.(a.sizes);
+    expect(planes).toEqual([{ plane: 0, paths: plan }]);
   });
 });
