@@ -6,18 +6,13 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { FILAMENTS } from '../../src/core/material/filaments.ts';
-import type {
-  Filament,
-  FilamentProperties,
-  Provenance,
-  Quantity,
-  StrainLifeCurve,
-} from '../../src/core/material/types.ts';
+import type { Filament, Provenance, Quantity, StrainLifeCurve, WholeFilament } from '../../src/core/material/types.ts';
+import { wholeRow } from '../../src/core/material/wholeRow.ts';
 import { SOURCES, type SourceKey } from '../../src/core/sources.ts';
 import { filament } from '../support/filament.ts';
 
 /** Name in the collection → name in the table. */
-const NAMES: Readonly<Record<string, keyof FilamentProperties>> = {
+const NAMES: Readonly<Record<string, keyof WholeFilament['properties']>> = {
   youngs_modulus_xy: 'youngsModulus',
   flexural_modulus_xy: 'flexuralModulus',
   design_modulus_xy: 'designModulus',
@@ -135,7 +130,7 @@ describe.skipIf(!isThere)('every figure of the collection stands in the table', 
   });
 
   it.each(ROWS)('$id', (row) => {
-    const { properties, life } = filament(row.id as Filament['id']);
+    const { properties, life } = wholeRow(filament(row.id as Filament['id']));
     const { strain_life: curve, ...collected } = row.properties;
     for (const [name, figure] of Object.entries(collected)) {
       const actual = properties[NAMES[name]!];
@@ -159,7 +154,7 @@ describe.skipIf(!isThere)('every figure of the collection stands in the table', 
 
   it.each(ROWS)('$id has nothing that is not in the collection', (row) => {
     const known = Object.keys(row.properties).map((name) => NAMES[name]);
-    const extra = Object.keys(filament(row.id as Filament['id']).properties).filter(
+    const extra = Object.keys(wholeRow(filament(row.id as Filament['id'])).properties).filter(
       (name) => !known.includes(name as never),
     );
     // The rule for thick sections names moulded PP too; the collection holds its figure in the printed row only.
@@ -213,12 +208,15 @@ describe('key figures, copied by hand from the collection', () => {
 });
 
 describe('every row', () => {
-  it.each(FILAMENTS)('$id keeps low ≤ typical ≤ high and cites sources that exist', ({ properties, life }) => {
-    const quantities = Object.entries(properties) as [string, Quantity][];
-    for (const [name, { typical, low = typical, high = typical, provenance }] of quantities) {
-      expect(low <= typical && typical <= high, name).toBe(true);
-      if (provenance.kind === 'published') expect(SOURCES[provenance.source satisfies SourceKey], name).toBeDefined();
-    }
-    expect(life.A > 0 && life.B > 0 && life.b < 0 && life.c < 0).toBe(true);
-  });
+  it.each(FILAMENTS.map(wholeRow))(
+    '$id keeps low ≤ typical ≤ high and cites sources that exist',
+    ({ properties, life }) => {
+      const quantities = Object.entries(properties) as [string, Quantity][];
+      for (const [name, { typical, low = typical, high = typical, provenance }] of quantities) {
+        expect(low <= typical && typical <= high, name).toBe(true);
+        if (provenance.kind === 'published') expect(SOURCES[provenance.source satisfies SourceKey], name).toBeDefined();
+      }
+      expect(life.A > 0 && life.B > 0 && life.b < 0 && life.c < 0).toBe(true);
+    },
+  );
 });

@@ -33,42 +33,46 @@ export interface Quantity {
   readonly note?: string;
 }
 
-/** Properties every row has. Strains and ratios are fractions. */
+/** What answers rest on. Strains and ratios are fractions. */
 export interface FilamentProperties {
   readonly youngsModulus: Quantity;
   readonly flexuralModulus?: Quantity;
   readonly designModulus?: Quantity;
   readonly youngsModulusAcrossLayers?: Quantity;
+  readonly yieldStress: Quantity;
+  readonly yieldStrain: Quantity;
+  readonly strainAtBreak: Quantity;
+  readonly strainAtBreakAcrossLayers?: Quantity;
+  readonly acrossLayersStrainFactor?: Quantity;
+  readonly poissonsRatio: Quantity;
+  readonly sustainedStrainLimit: Quantity;
+  readonly permissibleStrainSingle: Quantity;
+  readonly permissibleStrainRepeated: Quantity;
+  readonly thickSectionStrainFactor?: Quantity;
+}
+
+/** What else is known of a filament and no answer rests on yet. */
+interface FurtherProperties {
   readonly youngsModulusAcrossLines?: Quantity;
   readonly youngsModulusDry?: Quantity;
   readonly conditionedOverDryModulus?: Quantity;
   readonly tensileStrength: Quantity;
   readonly tensileStrengthAcrossLines?: Quantity;
   readonly tensileStrengthAcrossLayers?: Quantity;
-  readonly yieldStress: Quantity;
-  readonly yieldStrain: Quantity;
   readonly yieldStrainDry?: Quantity;
   readonly stressAtBreak: Quantity;
-  readonly strainAtBreak: Quantity;
-  readonly strainAtBreakAcrossLayers?: Quantity;
   readonly acrossLayersStrengthRatio?: Quantity;
-  readonly acrossLayersStrainFactor?: Quantity;
   readonly acrossLayersFatigueRatio?: Quantity;
-  readonly poissonsRatio: Quantity;
   readonly density: Quantity;
   readonly glassTransition: Quantity;
   readonly heatDeflection: Quantity;
-  readonly sustainedStrainLimit: Quantity;
   readonly setAfterDayHeld: Quantity;
   readonly waterUptake: Quantity;
-  readonly permissibleStrainSingle: Quantity;
   readonly permissibleStrainSingleHandbook?: Quantity;
-  readonly permissibleStrainRepeated: Quantity;
   readonly relaxationExponent: Quantity;
   readonly stressLossHour: Quantity;
   readonly stressLossDay: Quantity;
   readonly fatigueFraction: Quantity;
-  readonly thickSectionStrainFactor?: Quantity;
   readonly wetFilamentStrengthLoss?: Quantity;
   readonly compressionSetRoom?: Quantity;
   readonly compressionSetWarm?: Quantity;
@@ -107,7 +111,7 @@ export interface StrainLifeCurve {
 
 export type FilamentId = 'pla' | 'petg' | 'abs' | 'asa' | 'pa6' | 'pa12' | 'pp' | 'tpu95a' | 'pc' | 'pp-moulded';
 
-/** One row of the filament table. */
+/** One row of the filament table, as far as answers rest on it. */
 export interface Filament {
   readonly id: FilamentId;
   /** As said in a sentence: “PETG”. */
@@ -118,4 +122,18 @@ export interface Filament {
   readonly printable: boolean;
   readonly properties: FilamentProperties;
   readonly life: StrainLifeCurve;
+}
+
+/** The rest of a row: it is to be read, and comes when somebody does. */
+export interface FurtherRow {
+  /** Notes on what answers rest on, by property. */
+  readonly notes: Partial<Readonly<Record<keyof FilamentProperties, string>>>;
+  /** Note on the strain–life curve. */
+  readonly life: string;
+  readonly properties: FurtherProperties;
+}
+
+/** A row with its notes and all that is known. */
+export interface WholeFilament extends Filament {
+  readonly properties: FilamentProperties & FurtherProperties;
 }

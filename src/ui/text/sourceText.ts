@@ -5,6 +5,7 @@ import { familyOf } from '../../core/flexures/known.ts';
 import { LIFE_HOLDS_FOR } from '../../core/life/assessLife.ts';
 import { bendingModulus, soundness, strainFactorAcrossLayers } from '../../core/material/choose.ts';
 import type { Provenance, ProvenanceKind, Quantity } from '../../core/material/types.ts';
+import { wholeRow } from '../../core/material/wholeRow.ts';
 import { SOURCES, type SourceKey } from '../../core/sources.ts';
 import { NOTCH_SENSITIVITY } from '../../core/strength/rootFactor.ts';
 import { radians } from '../../core/units.ts';
@@ -214,7 +215,8 @@ function setRows({ set, provenance }: Assessment): readonly SourceRow[] {
 }
 
 /** Every number behind this joint, with what kind of number it is. */
-export function sourceRows(a: Assessment): readonly SourceRow[] {
+export function sourceRows(assessment: Assessment): readonly SourceRow[] {
+  const a = { ...assessment, filament: wholeRow(assessment.filament) };
   return [
     ...strainRows(a),
     thicknessRow(a),

@@ -1,0 +1,70 @@
+import { computed, memory, published } from '../row.ts';
+import type { FurtherRow } from '../types.ts';
+
+export const PLA: FurtherRow = {
+  notes: {
+    youngsModulus: 'S14 measured 2680 ± 460 by crosshead travel (reads low); S15/S16 list 3640 / 3500 for bulk',
+    yieldStress: 'equal to tensile strength for most prints',
+    strainAtBreak: 'S14 saw 0.12–1.03 (n=3, one specimen cold drew): near a brittle-ductile transition',
+    acrossLayersStrainFactor: 'multiply permissible strain and the strain-life curve',
+    poissonsRatio: 'bulk card, range from memory',
+    sustainedStrainLimit: 'held for days at 23 °C',
+    permissibleStrainSingle: '0.70 × yield strain (rule: S5, published); the yield strain itself is from memory',
+    permissibleStrainRepeated: '0.60 × the single-use value (rule: S5, published)',
+  },
+  life: 'Elastic term from S1 (axial, 45° raster, R −1 to 0.3) with E 3200 MPa; plastic term from the anchor “breaks in about 3 flexes at peak strain 0.147”',
+  properties: {
+    tensileStrength: published(
+      's14-print-tension',
+      'README, results table (n = 3)',
+      [47.4, 40, 60],
+      'MPa',
+      'along lines',
+      '47.4 ± 1.1 (n=3); S1 specimens (45° raster) 42.9 MPa; low/high widened from memory',
+    ),
+    stressAtBreak: memory([42, 25, 55], 'MPa', 'along lines'),
+    acrossLayersStrengthRatio: memory([0.55, 0.3, 0.85], '', 'across layers', 'strength across layers / along lines'),
+    density: published(
+      's15-bulk-cards',
+      'material card, bulk value',
+      [1240, 1200, 1260],
+      'kg/m³',
+      'any',
+      'S16 lists 1250',
+    ),
+    glassTransition: memory([60, 55, 65], '°C', 'any', 'S16 prints 137 °C, an evident misprint; not used'),
+    heatDeflection: memory([54, 48, 58], '°C', 'any', 'amorphous print; annealed higher'),
+    setAfterDayHeld: memory([25, 10, 50], '% of held strain', 'along lines', '1 h after release, held near 1 % strain'),
+    waterUptake: memory([0.6, 0.3, 1], '% mass', 'any', 'no useful stiffness change'),
+    relaxationExponent: memory(
+      [0.05, 0.03, 0.1],
+      '',
+      'any',
+      'E(t) = E(1 min) · (t/1 min)^−n, small strain, 23 °C, held strain; Findley-like single power',
+    ),
+    stressLossHour: computed(
+      'relaxation exponent of this row',
+      'memory',
+      [18.5, 11.6, 33.6],
+      '%',
+      'any',
+      '1 − 60^−n, exponent from memory',
+    ),
+    stressLossDay: computed(
+      'relaxation exponent of this row',
+      'memory',
+      [30.5, 19.6, 51.7],
+      '%',
+      'any',
+      '1 − 1440^−n, exponent from memory',
+    ),
+    fatigueFraction: computed(
+      'S1, Fig. 5 and conclusions, p. 733',
+      'published',
+      [0.29, 0.18, 0.36],
+      '',
+      'along lines',
+      'largest stress of the cycle / tensile strength at 10⁶ cycles; 11.1 MPa at 2·10⁶, k = 6.9, UTS 42.9 MPa (S1) moved to 10⁶; 0.26 at 2·10⁶, 0.40 at 10⁵. Range from the 10–90 % band ratio 1.604 plus material spread',
+    ),
+  },
+};

@@ -1,0 +1,118 @@
+import { computed, memory, published, publishedRange } from '../row.ts';
+import type { FurtherRow } from '../types.ts';
+
+export const TPU95A: FurtherRow = {
+  notes: {
+    youngsModulus:
+      '0° raster, 0.8 mm nozzle; S10 found 24–247 MPa over four TPUs. A stated “Shore 95A” filament is often nearer 40–80 MPa (from memory): ask for the grade',
+    designModulus: 'secant over 0–10 % strain',
+    yieldStress: 'no true yield; stress near 20 % strain',
+    yieldStrain: 'no true yield; onset of marked set',
+    strainAtBreak: '400–700 %; midpoint',
+    strainAtBreakAcrossLayers: '150–400 %; midpoint',
+    permissibleStrainSingle:
+      '0.70 × yield strain (rule: S5, published); the yield strain itself is from memory. TPU has no yield point: treat as set limit',
+    permissibleStrainRepeated:
+      '0.60 × the single-use value (rule: S5, published). TPU has no yield point: treat as set limit',
+  },
+  life: 'Anchored at S2: printed TPU hinges endured more than 2·10⁶ folds; 0.30 fold strain assumed. Set, not fatigue, governs',
+  properties: {
+    youngsModulusAcrossLines: published(
+      's9-tpu-tension',
+      'abstract',
+      [100.4, 25, 150],
+      'MPa',
+      'across lines',
+      '0.4 mm nozzle',
+    ),
+    tensileStrength: published('s9-tpu-tension', 'abstract', [32.5, 22, 40], 'MPa', 'along lines', 'S11 gives 22–36'),
+    tensileStrengthAcrossLines: published('s9-tpu-tension', 'abstract', 17.8, 'MPa', 'across lines'),
+    tensileStrengthAcrossLayers: publishedRange(
+      's11-tpu-table',
+      'property table, aggregated',
+      [18, 12, 24],
+      'MPa',
+      'across layers',
+      'midpoint of the listed range',
+    ),
+    stressAtBreak: published('s9-tpu-tension', 'abstract', [32.5, 22, 40], 'MPa', 'along lines'),
+    acrossLayersStrengthRatio: computed(
+      'S11, property table',
+      'published',
+      [0.62, 0.45, 0.8],
+      '',
+      'across layers',
+      '18/29, midpoints of the listed ranges; across lines in plane 17.8/32.5 = 0.55 (S9, different nozzles)',
+    ),
+    density: publishedRange('s11-tpu-table', 'property table, aggregated', [1220, 1200, 1250], 'kg/m³', 'any'),
+    glassTransition: published(
+      's11-tpu-table',
+      'property table (−45 to −25), with S12 −20',
+      [-35, -45, -20],
+      '°C',
+      'any',
+    ),
+    heatDeflection: memory([60, 45, 80], '°C', 'any', 'vague for an elastomer'),
+    setAfterDayHeld: computed(
+      'S12, property table, compression set as a stand-in',
+      'published',
+      [20, 10, 40],
+      '% of held strain',
+      'along lines',
+      'taken equal to the 22 h, 23 °C compression set; bending set of printed TPU not measured',
+    ),
+    waterUptake: memory([0.6, 0.3, 1.2], '% mass', 'any'),
+    relaxationExponent: memory(
+      [0.06, 0.04, 0.1],
+      '',
+      'any',
+      'E(t) = E(1 min) · (t/1 min)^−n, small strain, 23 °C, held strain; Findley-like single power',
+    ),
+    stressLossHour: computed(
+      'relaxation exponent of this row',
+      'memory',
+      [21.8, 15.1, 33.6],
+      '%',
+      'any',
+      '1 − 60^−n, exponent from memory',
+    ),
+    stressLossDay: computed(
+      'relaxation exponent of this row',
+      'memory',
+      [35.4, 25.2, 51.7],
+      '%',
+      'any',
+      '1 − 1440^−n, exponent from memory',
+    ),
+    fatigueFraction: memory(
+      [0.25, 0.15, 0.4],
+      '',
+      'along lines',
+      'largest stress of the cycle / tensile strength at 10⁶ cycles',
+    ),
+    compressionSetRoom: published(
+      's12-tpu-datasheet',
+      'property table (ASTM D395-B)',
+      [20, 15, 30],
+      '%',
+      'any',
+      'as moulded; 15 % after post-cure',
+    ),
+    compressionSetWarm: publishedRange(
+      's12-tpu-datasheet',
+      'property table (ASTM D395-B)',
+      [75, 35, 75],
+      '%',
+      'any',
+      'as moulded; 35 % after post-cure',
+    ),
+    cyclicStiffnessLoss: published(
+      's13-tpu-cubes',
+      'whole note',
+      4,
+      '% per 100 000 cycles',
+      'any',
+      'gyroid cube, compression 10–50 mm, 2 Hz, 150 000 cycles, no visible damage',
+    ),
+  },
+};
