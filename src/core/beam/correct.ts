@@ -1,5 +1,6 @@
 /** Newton's method on the reduced equations, at a held share or along a plane across the path. */
-import { advance, eliminatedOf, reduce, type Reduced } from './equilibrium.ts';
+import { advance } from './advance.ts';
+import { eliminatedOf, reduce, type Reduced } from './equilibrium.ts';
 import { solveInPlace } from './dense.ts';
 import type { Network, State } from './network.ts';
 

@@ -27,6 +27,12 @@ export interface Walked {
   readonly iterations: number;
 }
 
+/** The ways of giving so far, and between which states the first of them came. */
+interface Watch {
+  ways: number;
+  crossing: Crossing | undefined;
+}
+
 /**
  * Follows the path from rest, past limits of the share where there are any, and the path that leaves sideways at the
  * first bifurcation.
@@ -36,48 +42,60 @@ export interface Walked {
  * @returns what was met on the way; `stopped` when it ended early
  */
 export function walkPath(network: Network, asked: PathAsked): Walked {
-  const tolerance = asked.tolerance ?? TOLERANCE;
-  const walker = walkerFrom(network, restOf(network), tolerance, asked.budget ?? BUDGET);
-  const range = Math.abs(endOf(asked));
-  const grid = gridOf(asked);
-  const walk: Walk = { walker, asked, seen: [], stride: range / Math.min(grid.length, 20), shortest: SHORTEST * range };
-  accept(walker, walker.state, walker.state.share);
-  let ways = 0;
-  let crossing: Crossing | undefined;
-  const notice = () => {
-    const now = unstableWays(walker);
-    if (now !== ways && !crossing && walker.history.length > 1) {
-      crossing = { before: walker.history.slice(0, -1), to: walker.state.share };
-      // What follows on this path is only told, not taken: it is not worth small steps.
-      walk.shortest = range / grid.length / 2;
-    }
-    ways = now;
-  };
+  const walk = walkFromRest(network, asked);
+  const { walker } = walk;
   const first = stateAt(walker, walker.state.share);
   if (!first) return { seen: [], stopped: loose(), iterations: walker.spent };
   walker.state = first.state;
-  walk.seen.push(observe(walker, first.iterations, asked.shapes === true));
-  ways = unstableWays(walker);
-  let ending: Ending = 'arrived';
-  for (const share of grid) {
-    let last = 0;
-    ending = walkTo(walk, share, (_, iterations) => {
-      last = iterations;
-      notice();
-    });
-    if (ending !== 'arrived') break;
-    walk.seen.push(observe(walker, last, asked.shapes === true));
-  }
+  tell(walk, first.iterations);
+  const watch: Watch = { ways: unstableWays(walker), crossing: undefined };
+  const reached = walkGrid(walk, watch);
   // Beyond a crossing the first path is not the one that will be taken; where it gets lost it is let go.
-  if (ending === 'stuck') ending = crossing ? 'arrived' : walkArcs(walk, grid);
-  const end = typeof ending === 'object' ? ending : ending === 'stuck' ? lost(walker) : undefined;
-  const second = crossing && asked.second !== false ? leaveSideways(walk, crossing) : undefined;
+  const ending = reached === 'stuck' ? (watch.crossing ? 'arrived' : walkArcs(walk, gridOf(asked))) : reached;
+  const stopped = typeof ending === 'object' ? ending : ending === 'stuck' ? lost(walker) : undefined;
+  const second = watch.crossing && asked.second !== false ? leaveSideways(walk, watch.crossing) : undefined;
   return {
     seen: walk.seen,
     ...(second ? { second } : {}),
-    ...(end ? { stopped: end } : {}),
+    ...(stopped ? { stopped } : {}),
     iterations: walker.spent,
   };
+}
+
+function walkFromRest(network: Network, asked: PathAsked): Walk {
+  const walker = walkerFrom(network, restOf(network), asked.tolerance ?? TOLERANCE, asked.budget ?? BUDGET);
+  const range = Math.abs(endOf(asked));
+  accept(walker, walker.state, walker.state.share);
+  return { walker, asked, seen: [], stride: range / Math.min(gridOf(asked).length, 20), shortest: SHORTEST * range };
+}
+
+function tell(walk: Walk, iterations: number): void {
+  walk.seen.push(observe(walk.walker, iterations, walk.asked.shapes === true));
+}
+
+/** From share to share of the grid, watching at every step for a way of giving. */
+function walkGrid(walk: Walk, watch: Watch): Ending {
+  for (const share of gridOf(walk.asked)) {
+    let last = 0;
+    const ending = walkTo(walk, share, (_, iterations) => {
+      last = iterations;
+      notice(walk, watch);
+    });
+    if (ending !== 'arrived') return ending;
+    tell(walk, last);
+  }
+  return 'arrived';
+}
+
+function notice(walk: Walk, watch: Watch): void {
+  const { walker, asked } = walk;
+  const now = unstableWays(walker);
+  if (now !== watch.ways && !watch.crossing && walker.history.length > 1) {
+    watch.crossing = { before: walker.history.slice(0, -1), to: walker.state.share };
+    // What follows on this path is only told, not taken: it is not worth small steps.
+    walk.shortest = Math.abs(endOf(asked)) / gridOf(asked).length / 2;
+  }
+  watch.ways = now;
 }
 
 function loose(): Problem {

@@ -1,7 +1,8 @@
 /** Falling from an unstable equilibrium to the stable one that a real part finds when it is touched. */
 import { dot } from './correct.ts';
 import { eliminateOnce } from './elimination.ts';
-import { advance, reduce, type Reduced } from './equilibrium.ts';
+import { advance } from './advance.ts';
+import { reduce, type Reduced } from './equilibrium.ts';
 import { copyOf, type State } from './network.ts';
 import { softestWay } from './softest.ts';
 import { spend, type Walker } from './walker.ts';

@@ -1,7 +1,8 @@
 /** Steps that do not go along a network's softest ways: past a crossing, and on from where paths join. */
 import { correct, dot } from './correct.ts';
 import { solveInPlace } from './dense.ts';
-import { advance, reduce } from './equilibrium.ts';
+import { advance } from './advance.ts';
+import { reduce } from './equilibrium.ts';
 import { copyOf, type State } from './network.ts';
 import { softestWay } from './softest.ts';
 import { predicted, spend, type Walker } from './walker.ts';

@@ -1,6 +1,7 @@
 /** Carrying a state from one mesh of a network over to a coarser one of the same network. */
 import { advanceStress } from './element.ts';
-import { pinEnds, reduce, reducedFor } from './equilibrium.ts';
+import { pinEnds } from './ends.ts';
+import { reduce, reducedFor } from './equilibrium.ts';
 import type { Network, State } from './network.ts';
 import { lagrange } from './rule.ts';
 

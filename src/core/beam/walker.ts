@@ -1,6 +1,8 @@
 /** One walk along a path of equilibria: steps forward with a prediction, corrects, and halves what does not converge. */
 import { copyOf, type Network, type State } from './network.ts';
-import { advance, eliminatedOf, pinEnds, reduce, reducedFor, type Reduced } from './equilibrium.ts';
+import { advance } from './advance.ts';
+import { pinEnds } from './ends.ts';
+import { eliminatedOf, reduce, reducedFor, type Reduced } from './equilibrium.ts';
 import { correct, dot, type Plane } from './correct.ts';
 
 /** A state with how far along the walk it is, by share or by arc. */
