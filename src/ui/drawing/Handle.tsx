@@ -1,5 +1,6 @@
 import { useRef, type KeyboardEvent, type PointerEvent } from 'react';
 import { settled, type HandleSpec } from './handles.ts';
+import { stepsOf } from './scrubKeys.ts';
 
 export type Phase = 'live' | 'done';
 
@@ -18,15 +19,6 @@ interface Drag {
   readonly value: number;
   last: number;
 }
-
-const KEYS: Readonly<Record<string, number>> = {
-  ArrowRight: 1,
-  ArrowUp: 1,
-  ArrowLeft: -1,
-  ArrowDown: -1,
-  PageUp: 10,
-  PageDown: -10,
-};
 
 /** A diamond on a governing dimension: dragged, or stepped with the arrow keys. */
 export function Handle({ spec, target, onSize, onHold }: Props) {
@@ -58,7 +50,7 @@ export function Handle({ spec, target, onSize, onHold }: Props) {
   };
   const press = (event: KeyboardEvent) => {
     if (event.key === 'Escape' && drag.current) return finish(false);
-    const steps = KEYS[event.key];
+    const steps = stepsOf(event.key, event.shiftKey);
     const to =
       event.key === 'Home'
         ? min
@@ -66,7 +58,7 @@ export function Handle({ spec, target, onSize, onHold }: Props) {
           ? max
           : steps === undefined
             ? undefined
-            : settled(spec, value + steps * step * (event.shiftKey ? 10 : 1), step);
+            : settled(spec, value + steps * step, step);
     if (to === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
     event.preventDefault();
     if (to !== value) onSize(parameter, to, 'done');

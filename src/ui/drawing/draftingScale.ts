@@ -1,7 +1,7 @@
 import { degrees, type Rad } from '../../core/units.ts';
 
-/** A drafting scale over the travel: a tick each degree, longer ones at the figures. */
-export interface DraftingScale {
+/** What a scrubber's scale is drawn of. */
+export interface Scale {
   readonly ticks: string;
   readonly figures: readonly {
     readonly x: number;
@@ -16,7 +16,8 @@ const TICK = 3;
 /** The last figure carries the degree sign and may have three digits. */
 const LAST = 44;
 
-export function draftingScale(full: Rad, width: number): DraftingScale {
+/** A drafting scale over the travel: a tick each degree, longer ones at the figures. */
+export function draftingScale(full: Rad, width: number): Scale {
   const fullDeg = degrees(full);
   const x = (deg: number) => (deg / fullDeg) * width;
   const fit = (step: number, room: number) => (step / fullDeg) * width >= room;

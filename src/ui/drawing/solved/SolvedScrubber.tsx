@@ -1,9 +1,11 @@
-import { useMemo, type KeyboardEvent } from 'react';
+import { useMemo } from 'react';
 import type { Assessment } from '../../../core/design/assessment.ts';
 import { asRad, degrees, radians } from '../../../core/units.ts';
 import { effortText } from '../../text/amountText.ts';
 import { percent, type LengthUnit } from '../../text/numbers.ts';
 import { effortHead, MOVED, pulls, SCRUBBER_LABEL, signedAmount, stateText } from '../../text/solvedDrawingText.ts';
+import { ScrubberFrame } from '../ScrubberFrame.tsx';
+import type { MoveButton } from '../useDrawing.ts';
 import { useWidth } from '../useWidth.ts';
 import { amountScale } from './amountScale.ts';
 import type { Reading } from './reading.ts';
@@ -18,79 +20,51 @@ interface Props {
   readonly reading: Reading;
   readonly unit: LengthUnit;
   readonly onAmount: (amount: number) => void;
-  readonly moveLabel: string;
-  readonly isPressed: boolean | undefined;
-  readonly onMove: () => void;
+  readonly move: MoveButton;
 }
 
 /** Moves a joint along its way: a scale with its marked states, and what is felt where it stands. */
-export function SolvedScrubber({ a, travelled, amount, reading, unit, onAmount, moveLabel, isPressed, onMove }: Props) {
+export function SolvedScrubber({ a, travelled, amount, reading, unit, onAmount, move }: Props) {
   const { measure } = a.drive;
+  const { from, to, wanted, marks } = travelled;
   const [track, width] = useWidth<HTMLDivElement>();
   const scale = useMemo(
     () => amountScale(travelled, Math.max(1, width), measure, unit),
     [travelled, width, measure, unit],
   );
-  const x = scale.x(amount);
-  const isPulling = pulls(reading.effort);
-  const standing = travelled.marks.find((mark) => Math.abs(mark.amount - amount) < 1e-6 * travelled.to);
+  const standing = marks.find((mark) => Math.abs(mark.amount - amount) < 1e-6 * to);
+  const said = { amount, ...reading, ...(standing ? { mark: standing.kind } : {}) };
   // Readers of the page by ear are told degrees, as the label says.
   const shown = (value: number) => (measure === 'turn' ? degrees(asRad(value)) : value);
-  const meant = (value: number) =>
-    Math.min(travelled.to, Math.max(travelled.from, measure === 'turn' ? radians(value) : value));
-  const press = (event: KeyboardEvent) => {
-    if (event.altKey || event.ctrlKey || event.metaKey) return;
-    const to = scrubbed(event.key, event.shiftKey, amount, travelled, measure);
-    if (to === undefined) return;
-    event.preventDefault();
-    onAmount(to);
+  const meant = (value: number) => Math.min(to, Math.max(from, measure === 'turn' ? radians(value) : value));
+  const press = (key: string, isShifted: boolean) => {
+    const next = scrubbed(key, isShifted, amount, travelled, measure);
+    if (next !== undefined) onAmount(next);
+    return next !== undefined;
   };
-  const said = { amount, ...reading, ...(standing ? { mark: standing.kind } : {}) };
   return (
-    <div className="scrub">
-      <button type="button" className="b" aria-pressed={isPressed} onClick={onMove}>
-        {moveLabel}
-      </button>
-      <div className={travelled.marks.length > 0 ? 'track marked' : 'track'} ref={track}>
-        <svg aria-hidden="true" width={width} height="40">
-          <path className="L" d={`M0 12H${width}${scale.ticks}`} />
-          {scale.figures.map(({ x: at, text, anchor }) => (
-            <text key={text} className="s12" x={at} y="36" textAnchor={anchor}>
-              {text}
-            </text>
-          ))}
-          <Marks travelled={travelled} at={scale.x} width={width} />
-          <path className="travelled" d={`M${scale.x(0).toFixed(1)} 12H${x.toFixed(1)}`} />
-          <path className="Ia" d={`M${x.toFixed(1)} 12l-6.5-10h13Z`} />
-        </svg>
-        <input
-          type="range"
-          aria-label={SCRUBBER_LABEL[measure]}
-          aria-valuetext={stateText(said, travelled.wanted, measure, unit)}
-          aria-keyshortcuts={travelled.marks.length > 0 ? 'n' : undefined}
-          min={shown(travelled.from)}
-          max={shown(travelled.to)}
-          step="any"
-          value={shown(amount)}
-          onChange={(event) => onAmount(meant(Number(event.currentTarget.value)))}
-          onKeyDown={press}
-        />
-      </div>
-      <dl className="read">
-        <div>
-          <dt>{MOVED[measure]}</dt>
-          <dd className="live">{signedAmount(amount, measure, unit)}</dd>
-        </div>
-        <div>
-          <dt>strain</dt>
-          <dd>{percent(reading.strain)}</dd>
-        </div>
-        <div>
-          <dt>{effortHead(isPulling)}</dt>
-          <dd>{effortText(Math.abs(reading.effort), measure)}</dd>
-        </div>
-      </dl>
-    </div>
+    <ScrubberFrame
+      {...{ move, track, width, scale }}
+      rest={scale.x(0)}
+      at={scale.x(amount)}
+      hasWords={marks.length > 0}
+      marks={<Marks travelled={travelled} at={scale.x} width={width} />}
+      range={{
+        label: SCRUBBER_LABEL[measure],
+        text: stateText(said, wanted, measure, unit),
+        keys: marks.length > 0 ? 'n' : undefined,
+        min: shown(from),
+        max: shown(to),
+        value: shown(amount),
+        onChange: (value) => onAmount(meant(value)),
+        onKey: press,
+      }}
+      readings={[
+        [MOVED[measure], signedAmount(amount, measure, unit)],
+        ['strain', percent(reading.strain)],
+        [effortHead(pulls(reading.effort)), effortText(Math.abs(reading.effort), measure)],
+      ]}
+    />
   );
 }
 

@@ -1,15 +1,10 @@
 import { asRad, degrees } from '../../../core/units.ts';
 import type { Measure } from '../../text/amountText.ts';
 import { MM_PER_INCH, type LengthUnit } from '../../text/numbers.ts';
+import type { Scale } from '../draftingScale.ts';
 
 /** The scale of a scrubber: ticks and figures from one end of the way to the other, zero where it rests as printed. */
-export interface AmountScale {
-  readonly ticks: string;
-  readonly figures: readonly {
-    readonly x: number;
-    readonly text: string;
-    readonly anchor: 'start' | 'middle' | 'end';
-  }[];
+export interface AmountScale extends Scale {
   /** Place of an amount [px]. */
   readonly x: (amount: number) => number;
 }

@@ -1,15 +1,7 @@
 import { asRad, degrees, radians } from '../../../core/units.ts';
 import type { Measure } from '../../text/amountText.ts';
+import { keyedTo } from '../scrubKeys.ts';
 import type { Travelled } from './travelled.ts';
-
-const KEYS: Readonly<Record<string, number>> = {
-  ArrowRight: 1,
-  ArrowUp: 1,
-  ArrowLeft: -1,
-  ArrowDown: -1,
-  PageUp: 10,
-  PageDown: -10,
-};
 
 /** One press of an arrow: half a degree over a short turn, else a degree; 0.05 mm. */
 function stepOf({ from, to }: Travelled, measure: Measure): number {
@@ -25,19 +17,15 @@ export function scrubbed(
   way: Travelled,
   measure: Measure,
 ): number | undefined {
-  if (key === 'Home') return way.from;
-  if (key === 'End') return way.to;
   if (key === 'n' || key === 'N') return nextMark(amount, way);
-  const presses = KEYS[key];
-  if (presses === undefined) return undefined;
-  const step = stepOf(way, measure);
-  const at = measure === 'turn' ? degrees(asRad(amount)) : amount;
-  // On whole steps, and always on the ends themselves, which need not be such.
-  const steps = presses * (isShifted ? 10 : 1);
-  const whole = (at + steps * step) / step;
-  const value = step * (steps > 0 ? Math.floor(whole + 1e-6) : Math.ceil(whole - 1e-6));
-  const to = measure === 'turn' ? radians(value) : value;
-  return Math.min(way.to, Math.max(way.from, to));
+  const isTurn = measure === 'turn';
+  const shown = (value: number) => (isTurn ? degrees(asRad(value)) : value);
+  const ends = { from: shown(way.from), to: shown(way.to) };
+  const to = keyedTo(key, isShifted, shown(amount), ends, stepOf(way, measure));
+  // Back in radians the ends are themselves again, to the last digit.
+  if (to === ends.from) return way.from;
+  if (to === ends.to) return way.to;
+  return to !== undefined && isTurn ? radians(to) : to;
 }
 
 /** The next marked state, or the first after rest where there is none further on. */

@@ -2,6 +2,7 @@ import type { Assessment } from '../../../core/design/assessment.ts';
 import type { Solved, SolvedEvent } from '../../../core/design/solved.ts';
 import { secondRest } from '../../../core/design/solvedPath.ts';
 import { degrees, radians, asRad } from '../../../core/units.ts';
+import type { Reach } from '../useDrawing.ts';
 
 /** A state worth stopping at: just before it snaps, balanced, just before it comes back, at rest in its second place. */
 interface Marked {
@@ -29,6 +30,11 @@ export function travelledOf(a: Assessment, solved: Solved): Travelled {
   const end = solved.forward.points.at(-1)?.amount ?? wanted;
   const to = last > wanted ? Math.min(end, rounded(last * A_LITTLE_PAST, a.drive.measure)) : wanted;
   return { from: solved.back ? -wanted : 0, to, wanted, marks: marks.filter(({ amount }) => amount <= to) };
+}
+
+/** How far the drawing can show it, as shares of the wanted amount. */
+export function reachOf({ from, to, wanted }: Travelled): Reach {
+  return { from: from / wanted, to: to / wanted };
 }
 
 /** Up to the next whole degree or half millimetre. */
