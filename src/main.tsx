@@ -2,7 +2,10 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { browserParts } from './store/browserParts.ts';
 import { startKeeping } from './store/keeping.ts';
+import { useSession } from './store/session.ts';
 import { App } from './ui/app/App.tsx';
+import { fetchKinds } from './ui/joints/fetchKinds.ts';
+import { hasKindCome } from './ui/joints/kindsCome.ts';
 import './ui/app/tokens.css';
 import './ui/app/base.css';
 import './ui/app/sheet.css';
@@ -23,8 +26,15 @@ function facesCome(): Promise<unknown> {
   return Promise.race([Promise.allSettled(faces.map((face) => document.fonts.load(face))), late]);
 }
 
+/** The joint that was open last time may be of a kind that is not here yet: it should stand at once, as any other does. */
+async function openKindCome(): Promise<void> {
+  const { part, current } = useSession.getState();
+  const open = part.joints.find(({ id }) => id === current);
+  if (open !== undefined && !hasKindCome(open.family)) await fetchKinds();
+}
+
 // The kept part is read first: showing the demo part for a moment would look as if the work were gone.
-void Promise.all([startKeeping(browserParts), facesCome()]).then(() =>
+void Promise.all([startKeeping(browserParts).then(openKindCome), facesCome()]).then(() =>
   page.render(
     <StrictMode>
       <App />

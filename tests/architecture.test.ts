@@ -129,13 +129,14 @@ describe('the import table', () => {
   });
 });
 
-/** Files that come with a file at once: what it imports by name, and so on. Types are gone by then. */
+/** Files that come with a file at once: what it imports by name or bare, and so on. Types are gone by then. */
 function loadedWith(path: string, texts: ReadonlyMap<string, string>, seen = new Set<string>()): ReadonlySet<string> {
   if (seen.has(path)) return seen;
   seen.add(path);
   const code = withoutComments(texts.get(path) ?? '');
   const named = code.matchAll(/\b(?:import|export)\s(?!type\b)[^'"`;()]*?\bfrom\s*['"]([^'"]+)['"]/g);
-  for (const [, specifier = ''] of named) {
+  const bare = code.matchAll(/\bimport\s*['"]([^'"]+)['"]/g);
+  for (const [, specifier = ''] of [...named, ...bare]) {
     if (specifier.startsWith('.')) loadedWith(posix.join(posix.dirname(path), specifier), texts, seen);
     else seen.add(specifier);
   }
@@ -159,6 +160,23 @@ describe('what the first screen loads', () => {
     const late = ['core/beam/solve.ts', 'core/flexures/networks.ts', 'core/design/waysOut.ts'];
     expect(late.filter((path) => first?.has(path))).toEqual([]);
     expect(late.filter((path) => !worker?.has(path))).toEqual([]);
+  });
+
+  it('knows no kinds of flexure but its own; what reads, solves or reports any joint knows all', () => {
+    const every = ['core/flexures/index.ts', 'core/flexures/toggle.ts'];
+    const first = loadedWith('main.tsx', texts);
+    const late = [...every, 'ui/text/everyKindText.ts', 'ui/text/kinds/toggle.ts', 'ui/joints/everyKind.ts'];
+    expect(late.filter((path) => first.has(path))).toEqual([]);
+    expect(late.filter((path) => !loadedWith('ui/joints/everyKind.ts', texts).has(path))).toEqual([]);
+    for (const entry of ['cli/assess.ts', 'workers/jobs.ts', 'files/partFile.ts', 'files/jointLink.ts']) {
+      expect(every.filter((path) => !loadedWith(entry, texts).has(path))).toEqual([]);
+    }
+  });
+
+  it('leaves what is read at the foot of a sheet to the foot', () => {
+    const late = ['core/material/wholeRow.ts', 'core/material/further/petg.ts', 'ui/text/sourceText.ts'];
+    expect(late.filter((path) => loadedWith('main.tsx', texts).has(path))).toEqual([]);
+    expect(late.filter((path) => !loadedWith('ui/joints/Foot.tsx', texts).has(path))).toEqual([]);
   });
 
   it('would be seen to hold one of them', () => {

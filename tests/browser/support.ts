@@ -6,6 +6,7 @@ import type { Assessment } from '../../src/core/design/assessment.ts';
 import type { Joint } from '../../src/core/design/joint.ts';
 import { demoPart } from '../../src/store/demoPart.ts';
 import { writeJointLink } from '../../src/files/jointLinkText.ts';
+import '../support/everyKind.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Joint } from '../../core/design/joint.ts';
 import { writeJointLink } from '../../files/jointLinkText.ts';
+import { useKindCome } from '../joints/kindsCome.ts';
 import { useCurrentJoint } from '../joints/useCurrentJoint.ts';
 import { QuietButton } from './QuietButton.tsx';
 
@@ -12,6 +13,8 @@ function linkTo(joint: Joint): string {
 /** Copies a link that carries the open joint; where the clipboard is refused, shows the link to be copied by hand. */
 export function CopyLink() {
   const joint = useCurrentJoint();
+  // Without its kind a link could not say how the joint is measured.
+  const hasCome = useKindCome(joint?.family ?? '');
   // What was copied, and whether the clipboard took it; of no interest once the joint has changed.
   const [copied, setCopied] = useState<{ readonly joint: Joint; readonly taken: boolean }>();
   const shown = copied !== undefined && copied.joint === joint ? copied : undefined;
@@ -29,7 +32,9 @@ export function CopyLink() {
   return (
     <>
       <QuietButton
-        cannot={joint === undefined && 'there is no joint to link to'}
+        cannot={
+          joint === undefined ? 'there is no joint to link to' : !hasCome && 'this kind of joint is not loaded yet'
+        }
         hint="a link that carries this joint"
         onClick={copy}
       >

@@ -3,6 +3,7 @@ import type { Joint } from '../../core/design/joint.ts';
 import { useChoices } from '../../store/choices.ts';
 import { useKeeping } from '../../store/keeping.ts';
 import { useSession } from '../../store/session.ts';
+import { useKindCome } from '../joints/kindsCome.ts';
 import { useCurrentJoint } from '../joints/useCurrentJoint.ts';
 import { kindText } from '../text/kindText.ts';
 import { lengthFigure, type LengthUnit } from '../text/numbers.ts';
@@ -21,13 +22,15 @@ function JointCells({ joint }: { joint: Joint }) {
   const joints = useSession((state) => state.part.joints);
   const scale = useSession((state) => state.scale);
   const unit = useChoices((state) => state.unit);
+  const hasCome = useKindCome(joint.family);
   return (
     <>
       <div className="joint">
         <small>
           Joint {joints.indexOf(joint) + 1} of {joints.length}
         </small>
-        {joint.name}, {kindText(joint.family).name}
+        {joint.name}
+        {hasCome && `, ${kindText(joint.family).name}`}
       </div>
       <div className="filament">
         <small>Filament</small>

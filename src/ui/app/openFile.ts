@@ -2,6 +2,7 @@ import { MAX_PART_BYTES } from '../../files/limits.ts';
 import type { ProblemCode } from '../../core/problems.ts';
 import { useMessages } from '../../store/messages.ts';
 import { useSession } from '../../store/session.ts';
+import { fetchKinds } from '../joints/fetchKinds.ts';
 import { problemsText } from './problemsText.ts';
 import { fileRefused, repairsText, SAID } from '../text/shellText.ts';
 
@@ -16,7 +17,7 @@ export async function openPartFile(file: File): Promise<void> {
   if (file.size > MAX_PART_BYTES) return refuse(`It holds ${file.size} bytes, a part at most ${MAX_PART_BYTES}.`);
   const bytes = await file.arrayBuffer().catch(() => undefined);
   if (bytes === undefined) return refuse('The browser could not read it.');
-  const { readPartBytes } = await import('../../files/partFile.ts');
+  const [{ readPartBytes }] = await Promise.all([import('../../files/partFile.ts'), fetchKinds()]);
   const read = readPartBytes(new Uint8Array(bytes));
   if (!read.ok) return refuse(problemsText(read.problems));
   const { part, replacePart } = useSession.getState();

@@ -1,12 +1,13 @@
 import { isFull } from '../../store/edits.ts';
 import { useMessages } from '../../store/messages.ts';
 import { useSession } from '../../store/session.ts';
+import { fetchKinds } from '../joints/fetchKinds.ts';
 import { problemsText } from './problemsText.ts';
 import { linkRefused, partFull, SAID } from '../text/shellText.ts';
 
 /** Adds the joint that a fragment carries. */
 async function addLinkedJoint(fragment: string): Promise<void> {
-  const { readJointLink } = await import('../../files/jointLink.ts');
+  const [{ readJointLink }] = await Promise.all([import('../../files/jointLink.ts'), fetchKinds()]);
   const { say } = useMessages.getState();
   const session = useSession.getState();
   const read = readJointLink(fragment);

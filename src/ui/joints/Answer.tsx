@@ -4,11 +4,15 @@ import type { Joint } from '../../core/design/joint.ts';
 import type { Result } from '../../core/result.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import './answer.css';
+import { firstScreenStands } from './firstScreen.ts';
 import { Verdict } from './Verdict.tsx';
 import { WorthKnowing } from './WorthKnowing.tsx';
 
-// The verdict must not wait for what would change it.
-const Ways = lazy(async () => ({ default: (await import('./Ways.tsx')).Ways }));
+// The verdict and its drawing must not wait for what would change them.
+const Ways = lazy(async () => {
+  await firstScreenStands();
+  return { default: (await import('./Ways.tsx')).Ways };
+});
 
 interface Props {
   readonly assessment: Result<Assessment>;

@@ -1,5 +1,6 @@
 import { emptyText } from '../text/shellText.ts';
-import { add, ADDITIONS } from './newJoints.ts';
+import { ADDITIONS } from './additions.ts';
+import { add } from './newJoints.ts';
 import { Pictogram } from './Pictogram.tsx';
 
 /** Stands in the place of the joints when the part has none. */

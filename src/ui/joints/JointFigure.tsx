@@ -2,13 +2,12 @@ import { lazy, memo, Suspense, useCallback } from 'react';
 import { useChoices } from '../../store/choices.ts';
 import { useSession } from '../../store/session.ts';
 import { WORKING } from '../text/solverText.ts';
+import { drawingFile } from './firstScreen.ts';
 import { sizeTo } from './sizeTo.ts';
 import { SolverTrouble } from './SolverTrouble.tsx';
 import type { SolvedJoint } from './useSolved.ts';
 
-// Asked for at once, but in a file of its own: the brief and the answer must not wait for it.
-const drawing = import('../drawing/JointDrawing.tsx');
-const JointDrawing = lazy(async () => ({ default: (await drawing).JointDrawing }));
+const JointDrawing = lazy(async () => ({ default: (await drawingFile).JointDrawing }));
 const SolvedDrawing = memo(
   lazy(async () => ({ default: (await import('../drawing/solved/SolvedDrawing.tsx')).SolvedDrawing })),
 );

@@ -1,11 +1,15 @@
 import { lazy, Suspense, useEffect, useRef } from 'react';
+import type { Joint } from '../../core/design/joint.ts';
 import { useSession } from '../../store/session.ts';
 import { useChoosing } from './choosing.ts';
-import { EmptyPart } from './EmptyPart.tsx';
 import { JointSheet } from './JointSheet.tsx';
 import { JointStrip } from './JointStrip.tsx';
+import { KindComing } from './KindComing.tsx';
+import { useKindCome } from './kindsCome.ts';
 import { useCurrentJoint } from './useCurrentJoint.ts';
+import { useKindsLater } from './useKindsLater.ts';
 
+const EmptyPart = lazy(async () => ({ default: (await import('./EmptyPart.tsx')).EmptyPart }));
 const KindChooser = lazy(async () => ({ default: (await import('./KindChooser.tsx')).KindChooser }));
 
 /**
@@ -25,18 +29,25 @@ function useFocusKept(scene: string) {
   return main;
 }
 
+const coming = <div className="whole" aria-busy="true" />;
+
+function OpenJoint({ joint }: { readonly joint: Joint }) {
+  return useKindCome(joint.family) ? <JointSheet key={joint.id} joint={joint} /> : <KindComing />;
+}
+
 /** The place where joints are designed: the strip of them, and the sheet of the one that is open; or the catalogue. */
 export function JointsPlace() {
   const joint = useCurrentJoint();
   const partName = useSession((state) => state.part.name);
   const choosing = useChoosing((state) => state.choosing);
   const isEmpty = joint === undefined;
+  useKindsLater();
   const main = useFocusKept(choosing ?? (isEmpty ? 'empty' : 'sheet'));
 
   if (choosing) {
     return (
       <main className="main" ref={main} tabIndex={-1}>
-        <Suspense fallback={<div className="whole" aria-busy="true" />}>
+        <Suspense fallback={coming}>
           <KindChooser changing={choosing === 'the open joint' ? joint : undefined} />
         </Suspense>
       </main>
@@ -46,7 +57,13 @@ export function JointsPlace() {
     <>
       {!isEmpty && <JointStrip current={joint} />}
       <main className="main" ref={main} tabIndex={-1}>
-        {isEmpty ? <EmptyPart partName={partName} /> : <JointSheet key={joint.id} joint={joint} />}
+        {isEmpty ? (
+          <Suspense fallback={coming}>
+            <EmptyPart partName={partName} />
+          </Suspense>
+        ) : (
+          <OpenJoint joint={joint} />
+        )}
       </main>
     </>
   );

@@ -6,11 +6,12 @@ import { CATALOGUE, catalogueFor, kindChanged } from '../text/catalogueText.ts';
 import { kindText } from '../text/kindText.ts';
 import { QuietButton } from '../app/QuietButton.tsx';
 import { useChoosing } from './choosing.ts';
+import './everyKind.ts';
 import { KindQuestion } from './KindQuestion.tsx';
 import { KindRow } from './KindRow.tsx';
 import './KindChooser.css';
 import { ANYTHING, driveFor, letterTo, stepTo, whyNot } from './kindsAsked.ts';
-import { addKind, changeKind } from './newJoints.ts';
+import { addKind, changeKind } from './takeKind.ts';
 
 const STEPS = {
   ArrowLeft: 'left',

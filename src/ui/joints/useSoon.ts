@@ -1,4 +1,5 @@
 import { useCallback, useState } from 'react';
+import { firstScreenStands } from './firstScreen.ts';
 
 /** After this long without being seen it is fetched all the same, so that scrolling finds it there. */
 const QUIET_MS = 1000;
@@ -7,17 +8,18 @@ const QUIET_MS = 1000;
 let was = false;
 
 /**
- * Whether it is time to fetch what lies below the first screen: once its place is in sight, or after a while. The
- * first screen should not share the line with what nobody sees yet. Returns that, and the ref for its place.
+ * Whether it is time to fetch what lies below the first screen: once that stands and the place below is in sight, or
+ * after a while. Returns that, and the ref for its place.
  */
 export function useSoon(): readonly [boolean, (place: Element | null) => (() => void) | undefined] {
   const [soon, setSoon] = useState(was);
   const ref = useCallback((place: Element | null) => {
     if (place === null) return undefined;
-    const begin = () => {
-      was = true;
-      setSoon(true);
-    };
+    const begin = () =>
+      void firstScreenStands().then(() => {
+        was = true;
+        setSoon(true);
+      });
     const watcher = new IntersectionObserver((entries) => {
       if (entries.some(({ isIntersecting }) => isIntersecting)) begin();
     });

@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import type { Joint } from '../../core/design/joint.ts';
+import { hasKindCome, useKindsCome } from './kindsCome.ts';
 import { background } from './solver.ts';
 import { hasVerdict, keepAnswer, needsSolver } from './solvedAnswers.ts';
 
@@ -15,10 +16,12 @@ function nextOf(joints: readonly Joint[], current: Joint): Joint | undefined {
 
 /** Solves the joints of a part that nobody looks at, one by one and when nothing else happens, for their verdicts. */
 export function useStripVerdicts(joints: readonly Joint[], current: Joint): void {
+  const hasAll = useKindsCome(({ come }) => come === 'all');
   useEffect(() => {
     let isOver = false;
+    const shown = hasAll ? joints : joints.filter(({ family }) => hasKindCome(family));
     async function solveNext(): Promise<void> {
-      const joint = nextOf(joints, current);
+      const joint = nextOf(shown, current);
       if (!joint || isOver) return;
       const settled = await background.ask('strip', 'assess', { joint, drawn: false }).settled;
       if (settled.how === 'superseded') return;
@@ -31,5 +34,5 @@ export function useStripVerdicts(joints: readonly Joint[], current: Joint): void
       isOver = true;
       clearTimeout(timer);
     };
-  }, [joints, current]);
+  }, [joints, current, hasAll]);
 }

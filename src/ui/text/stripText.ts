@@ -36,5 +36,9 @@ export function stripText(assessment: Assessment): string {
   return number === '' ? gradeWord(grade) : `${gradeWord(grade)}, ${number}`;
 }
 
+/** Of a joint whose kind is on its way, and of one whose kind did not come: opening it tries again. */
+export const COMING_TEXT = '…';
+export const NOT_COME_TEXT = 'Not loaded';
+
 /** For a joint that cannot be assessed as it stands. */
 export const REFUSED_TEXT = 'Cannot be assessed';
