@@ -2,9 +2,11 @@
 import { assess, type Judge } from '../core/design/assess.ts';
 import type { Assessment, VerdictReason } from '../core/design/assessment.ts';
 import { bySolver } from '../core/design/bySolver.ts';
-import { rememberSolved } from '../core/design/rememberSolved.ts';
+import { narrowingLike, rememberSolved, withinSolves, type Solve } from '../core/design/rememberSolved.ts';
 import type { Remedy } from '../core/design/remedy.ts';
+import { remedyCost } from '../core/design/remedyCost.ts';
 import type { SolveDetail } from '../core/design/solveJoint.ts';
+import { secondRest } from '../core/design/solvedPath.ts';
 import { roomToSpare, waysOut } from '../core/design/waysOut.ts';
 // Joints of every kind are sent here.
 import '../core/flexures/index.ts';
@@ -21,35 +23,56 @@ const solve = rememberSolved();
 const SEARCH_PARTS = 12;
 /** A search that judges strain, effort and life alone does not see these. */
 const SEEN_BY_SHAPE: readonly VerdictReason[] = ['touches', 'stays', 'comes back'];
+/** A search ends after so many solves, some ten seconds of the slowest kind, and says that it was cut short. */
+const MOST_SOLVES = 60;
 
 /** What assesses by the solver; a change of filament, of cycles or of chance does not solve anew. */
-function judgeWith(detail: SolveDetail, alive: Alive): Judge {
+function judgeWith(detail: SolveDetail, alive: Alive, by: Solve = solve): Judge {
   const cancelled = () => {
     alive();
     return false;
   };
-  const respond = bySolver({ ...detail, cancelled }, solve);
+  const respond = bySolver({ ...detail, cancelled }, by);
   return (joint) => assess(joint, respond);
 }
 
+/** Whether a wish to stay, or to come back, can only be judged beyond the wanted amount. */
+function looksBeyond({ joint, solved }: Assessment): boolean {
+  const { stays, amount } = joint.movement;
+  if (stays === undefined) return false;
+  const rest = solved && secondRest(solved);
+  return !stays || rest === undefined || rest.amount > amount;
+}
+
 /**
- * Remedies for a joint, or room to spare. A search that does not look at shapes finds them, and each one that is told
- * has been assessed with its shapes as well.
+ * Remedies for a joint, or room to spare. A search that does not look at shapes, nor at how much each filament narrows,
+ * finds them, and each one that is told has been assessed as it is, with its shapes as well.
  */
 function waysOf(before: Assessment, alive: Alive): Ways {
-  const quick = judgeWith({ whole: false, parts: SEARCH_PARTS }, alive);
-  // A second rest may lie beyond the wanted amount; all else that a verdict weighs lies before it.
-  const full = judgeWith(before.joint.movement.stays === undefined ? { beyond: false } : {}, alive);
+  const beyond = looksBeyond(before);
+  const search = withinSolves(solve, MOST_SOLVES);
+  const narrowing = narrowingLike(search.solve, before.filament);
+  const quick = judgeWith({ whole: false, beyond, parts: SEARCH_PARTS }, alive, narrowing);
+  const detail = beyond ? {} : { beyond };
+  const full = judgeWith(detail, alive);
   const confirmed = (remedy: Remedy): readonly Remedy[] => {
     const again = full(remedy.after);
     const stands = again.ok && again.value.verdict.grade === remedy.assessment.verdict.grade;
-    return stands ? [{ ...remedy, assessment: withoutWay(again.value) }] : [];
+    if (!stands) return [];
+    const cost = remedyCost(remedy.kinds, before, again.value);
+    return [{ ...remedy, cost, assessment: withoutWay(again.value) }];
   };
+  const told = (found: readonly Remedy[]) => found.flatMap(confirmed).toSorted((x, y) => x.cost - y.cost);
   const isBlind = SEEN_BY_SHAPE.includes(before.verdict.reason);
   const found = isBlind ? [] : waysOut(before, quick);
-  const told = found.flatMap(confirmed);
-  const isTold = told.length > 0 || (found.length === 0 && !isBlind);
-  return { remedies: isTold ? told : waysOut(before, full).flatMap(confirmed), spares: roomToSpare(before, quick) };
+  const remedies = told(found);
+  const isTold = remedies.length > 0 || (found.length === 0 && !isBlind);
+  return {
+    before: withoutWay(before),
+    remedies: isTold ? remedies : told(waysOut(before, judgeWith(detail, alive, search.solve))),
+    spares: roomToSpare(before, quick),
+    isCut: search.isCut(),
+  };
 }
 
 function withoutWay(assessment: Assessment): Assessment {

@@ -10,9 +10,13 @@ import type { Result } from '../core/result.ts';
 
 /** What would make a joint pass, or how far each value may go while it does. */
 export interface Ways {
+  /** The joint that they start from, as the solver answers it. */
+  readonly before: Assessment;
   /** Their assessments come without the way there, which nobody draws. */
   readonly remedies: readonly Remedy[];
   readonly spares: readonly Spare[];
+  /** True where the search ended before it had looked at all that it would. */
+  readonly isCut: boolean;
 }
 
 /** Every job with what it takes and gives. A new one is a line here and a function in `jobs.ts`. */

@@ -2,13 +2,14 @@ import { FILAMENTS } from '../material/filaments.ts';
 import { familyOf } from '../flexures/known.ts';
 import { isAsked } from '../flexures/drives.ts';
 import type { Parameter } from '../flexures/family.ts';
-import { asRad, degrees, radians } from '../units.ts';
+import { asRad, degrees, radians, type Mm } from '../units.ts';
 import type { Assessment } from './assessment.ts';
 import type { Judge } from './assess.ts';
 import type { Joint } from './joint.ts';
 import type { RemedyKind } from './remedy.ts';
 import { scaleJoint, scaleToWhole } from './scalePart.ts';
-import { largestAmount, mostCount, shortestLength, withCount } from './sizeFor.ts';
+import { allowedPeakStrain, largestAmount, mostCount, shortestLength, withCount } from './sizeFor.ts';
+import { understand } from './understand.ts';
 
 /** A change of one kind that may help; whether it does is decided by assessing it. */
 export interface Change {
@@ -18,7 +19,7 @@ export interface Change {
 }
 
 /** Proposes changes of one kind, gentlest first; none where the kind cannot help. */
-export type Proposer = (a: Assessment, judge: Judge) => readonly Change[];
+type Proposer = (a: Assessment, judge: Judge) => readonly Change[];
 
 /** A line set narrower than this share of the nozzle is stretched thin (common practice, no source). */
 const NARROWEST_SHARE = 0.9;
@@ -34,15 +35,31 @@ function withSize(joint: Joint, name: string, value: number): Joint {
   return { ...joint, sizes: { ...joint.sizes, [name]: value } };
 }
 
-function passes(joint: Joint, judge: Judge): boolean {
-  const tried = judge(joint);
-  return tried.ok && tried.value.verdict.grade === 'pass';
+function isPassing({ verdict }: Assessment): boolean {
+  return verdict.grade === 'pass';
 }
 
-/** The first of these that passes, else the last that can be assessed: as far as this kind goes. */
+function passes(joint: Joint, judge: Judge): boolean {
+  const tried = judge(joint);
+  return tried.ok && isPassing(tried.value);
+}
+
+/**
+ * The first of these that passes, else the last that is not refused: as far as this kind goes. Once one passes, those after
+ * it are taken to pass as well, so that few are looked at.
+ */
 function firstThatPasses(kind: RemedyKind, candidates: readonly Joint[], judge: Judge): readonly Change[] {
-  const after = candidates.find((joint) => passes(joint, judge)) ?? candidates.at(-1);
-  return after === undefined ? [] : [{ kind, after }];
+  const possible = candidates.filter((joint) => understand(joint).ok);
+  const last = possible.at(-1);
+  if (last === undefined) return [];
+  if (!passes(last, judge)) return [{ kind, after: last }];
+  let [fails, found] = [-1, possible.length - 1];
+  while (found - fails > 1) {
+    const middle = Math.floor((fails + found) / 2);
+    if (passes(possible[middle] ?? last, judge)) found = middle;
+    else fails = middle;
+  }
+  return [{ kind, after: possible[found] ?? last }];
 }
 
 function roundUp(value: number, step: number): number {
@@ -50,11 +67,39 @@ function roundUp(value: number, step: number): number {
   return Number((Math.ceil(value / step - 1e-9) * step).toFixed(6));
 }
 
-const lengthen: Proposer = (a) => {
-  const { roles, parameters } = familyOf(a.joint);
-  const limits = parameters[roles.length] as Parameter;
-  const length = Math.min(roundUp(shortestLength(a), limits.step), limits.max);
-  return length > a.length ? [{ kind: 'lengthen', after: withSize(a.joint, roles.length, length) }] : [];
+/** So often a length is set anew by what came of the one before. */
+const LENGTHS_TRIED = 3;
+/** A length that passes is not worth another solve for less than this share of it. */
+const CLOSE_ENOUGH = 0.1;
+
+/**
+ * The length at which what is allowed is reached: as the strain fell from one solved length to the next, else by hand form.
+ */
+function lengthFrom(known: Assessment, earlier: Assessment | undefined): Mm {
+  const by = earlier && Math.log(earlier.strain.peak / known.strain.peak) / Math.log(known.length / earlier.length);
+  if (!by || !(by > STEADY.least && by < STEADY.most)) return shortestLength(known);
+  return known.length * (known.strain.peak / allowedPeakStrain(known)) ** (1 / by);
+}
+
+/** Powers with which strain falls with length; others mean that something else has changed on the way. */
+const STEADY = { least: 0.3, most: 6 } as const;
+
+/** Hand forms that only estimate miss the length at first; what is solved there tells the next guess better. */
+const lengthen: Proposer = (a, judge) => {
+  const name = familyOf(a.joint).roles.length;
+  const { step, max } = familyOf(a.joint).parameters[name] as Parameter;
+  let [earlier, known, best]: [Assessment | undefined, Assessment, Assessment | undefined] = [undefined, a, undefined];
+  for (let i = 0; i < LENGTHS_TRIED; i += 1) {
+    const length = Math.min(roundUp(lengthFrom(known, earlier), step), max);
+    const isShort = best !== undefined && isPassing(best) && length > (1 - CLOSE_ENOUGH) * best.length;
+    if (length <= a.length || length === known.length || isShort) break;
+    const tried = judge(withSize(a.joint, name, length));
+    if (!tried.ok) break;
+    [earlier, known] = [a.solved ? known : undefined, tried.value];
+    if (best && isPassing(best) && !isPassing(known)) break;
+    best = known;
+  }
+  return best === undefined ? [] : [{ kind: 'lengthen', after: best.joint }];
 };
 
 const fewerLines: Proposer = (a, judge) => {
@@ -165,25 +210,31 @@ const drawWhole: Proposer = (a) => {
   return [...counts].map((count) => ({ kind: 'draw whole lines', after: withCount(a.joint, count) }));
 };
 
+/** A kind of change, and what proposes it. */
+export interface KindOfChange {
+  readonly kind: RemedyKind;
+  readonly propose: Proposer;
+}
+
 /** For a joint that is still to be drawn: everything may change. */
-export const DESIGN_CHANGES: readonly Proposer[] = [
-  lengthen,
-  fewerLines,
-  moreLines,
-  narrowerLine,
-  share,
-  largerFillet,
-  otherFilament,
-  turn,
-  stopEarlier,
+export const DESIGN_CHANGES: readonly KindOfChange[] = [
+  { kind: 'lengthen', propose: lengthen },
+  { kind: 'fewer lines', propose: fewerLines },
+  { kind: 'more lines', propose: moreLines },
+  { kind: 'line width', propose: narrowerLine },
+  { kind: 'share the angle', propose: share },
+  { kind: 'larger fillet', propose: largerFillet },
+  { kind: 'other filament', propose: otherFilament },
+  { kind: 'turn the part', propose: turn },
+  { kind: 'stop earlier', propose: stopEarlier },
 ];
 
 /** For a part that somebody else drew: what a person with the file and a printer can change. */
-export const MEASURED_CHANGES: readonly Proposer[] = [
-  scaleUp,
-  wholeByLineWidth,
-  drawWhole,
-  otherFilament,
-  turn,
-  stopEarlier,
+export const MEASURED_CHANGES: readonly KindOfChange[] = [
+  { kind: 'scale the part', propose: scaleUp },
+  { kind: 'line width', propose: wholeByLineWidth },
+  { kind: 'draw whole lines', propose: drawWhole },
+  { kind: 'other filament', propose: otherFilament },
+  { kind: 'turn the part', propose: turn },
+  { kind: 'stop earlier', propose: stopEarlier },
 ];

@@ -1,21 +1,69 @@
 import type { Assessment } from './assessment.ts';
 import { effortBeyondYield } from './effortAnswer.ts';
+import type { Solved } from './solved.ts';
 import { strainsUpTo } from './solvedPath.ts';
 
+/** A network that strains by so much less than is told of the joint has something that strains out of its sight [-]. */
+const SEEN = 0.999;
+
+/** A place on a solved way: amount [rad] or [mm], effort per MPa [mm³] or [mm²]. */
+interface Place {
+  readonly amount: number;
+  readonly effort: number;
+}
+
+function wayOf({ solved }: Assessment): Solved {
+  if (!solved) throw new RangeError('only a solved way has efforts to be felt');
+  return solved;
+}
+
 /**
- * What is felt of an effort on the solved way with the typical modulus: less where the skin has been strained past yield
- * on the way there.
+ * Strain of the skin for each unit of the movement that no member of the network has, because it stands for strips that
+ * twist by springs.
  *
  * @param a - a joint that the solver has answered [-]
- * @param state - a point or event of its way: amount [rad] or [mm], effort per MPa [mm³] or [mm²]
+ * @returns strain per amount [1/rad] or [1/mm]; 0 where the members strain as much as is told of the joint
+ */
+export function strainOutOfSight(a: Assessment): number {
+  const solved = wayOf(a);
+  const { within, atRoots } = strainsUpTo(solved, solved.amount);
+  return Math.max(within, atRoots) < SEEN * a.strain.nominal ? a.strain.nominal / solved.amount : 0;
+}
+
+/**
+ * What is felt of efforts on a solved way for each modulus: less where the skin has been strained past yield on the way
+ * there.
+ *
+ * @param a - a joint that the solver has answered [-]
+ * @returns a function from a point or event of its way to efforts [N·mm] or [N] for the typical, low and high modulus,
+ *   below 0 where it pulls itself on
+ *
+ * Source: elastic-plastic.
+ */
+export function feltEfforts(
+  a: Assessment,
+): (place: Place) => { readonly typical: number; readonly low: number; readonly high: number } {
+  const solved = wayOf(a);
+  const unseen = strainOutOfSight(a);
+  const { modulus, modulusLow, modulusHigh } = a.effort;
+  const yieldStress = a.filament.properties.yieldStress.typical;
+  return ({ amount, effort }) => {
+    const { within, atRoots } = strainsUpTo(solved, amount);
+    const strain = Math.max(within, atRoots, unseen * Math.abs(amount));
+    const felt = (stiff: number) => effortBeyondYield(stiff * effort, (strain * stiff) / yieldStress);
+    return { typical: felt(modulus), low: felt(modulusLow), high: felt(modulusHigh) };
+  };
+}
+
+/**
+ * What is felt of an effort on the solved way with the typical modulus.
+ *
+ * @param a - a joint that the solver has answered [-]
+ * @param place - a point or event of its way: amount [rad] or [mm], effort per MPa [mm³] or [mm²]
  * @returns effort [N·mm] or [N], below 0 where it pulls itself on
  *
  * Source: elastic-plastic.
  */
-export function feltEffort(a: Assessment, state: { readonly amount: number; readonly effort: number }): number {
-  const { modulus } = a.effort;
-  if (!a.solved) throw new RangeError('only a solved way has efforts to be felt');
-  const { within, atRoots } = strainsUpTo(a.solved, state.amount);
-  const yieldStress = a.filament.properties.yieldStress.typical;
-  return effortBeyondYield(modulus * state.effort, (Math.max(within, atRoots) * modulus) / yieldStress);
+export function feltEffort(a: Assessment, place: Place): number {
+  return feltEfforts(a)(place).typical;
 }

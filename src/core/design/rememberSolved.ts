@@ -1,4 +1,5 @@
-import type { Result } from '../result.ts';
+import type { Filament } from '../material/types.ts';
+import { fail, type Result } from '../result.ts';
 import { solveJoint, type SolveDetail } from './solveJoint.ts';
 import type { Solved } from './solved.ts';
 import type { Understood } from './understand.ts';
@@ -48,4 +49,44 @@ function wasCancelled(solved: Result<Solved>): boolean {
   if (!solved.ok) return false;
   const { forward, back } = solved.value;
   return forward.stopped?.code === 'cancelled' || back?.stopped?.code === 'cancelled';
+}
+
+/**
+ * A solver for a search among filaments, which takes each to narrow as much as one of them does, so that what is solved
+ * for one is known of all. Strains hardly depend on it (shear alone does); efforts of wide strips by up to a twelfth.
+ * What is found so is to be solved as it is before it is told.
+ *
+ * @param solve - what solves [-]
+ * @param like - the filament whose Poisson's ratio is taken [-]
+ * @returns nearly the same answers as `solve`
+ */
+export function narrowingLike(solve: Solve, like: Pick<Filament, 'properties'>): Solve {
+  const { poissonsRatio } = like.properties;
+  return (understood, detail) => {
+    const { filament } = understood;
+    return solve(
+      { ...understood, filament: { ...filament, properties: { ...filament.properties, poissonsRatio } } },
+      detail,
+    );
+  };
+}
+
+/**
+ * A solver for a search that must end: after so many asks it refuses.
+ *
+ * Problems: `over-budget`.
+ *
+ * @param solve - what solves [-]
+ * @param most - asks that are answered [-], ≥ 0
+ * @returns the same answers as `solve` while they last, and whether one was refused
+ */
+export function withinSolves(solve: Solve, most: number): { readonly solve: Solve; readonly isCut: () => boolean } {
+  let asked = 0;
+  const bounded: Solve = (understood, detail) => {
+    asked += 1;
+    if (asked <= most) return solve(understood, detail);
+    const message = `The search has solved ${most} joints, the most it may; ask for less, or look on from another joint`;
+    return fail({ code: 'over-budget', message, field: 'joint', value: asked, limit: most });
+  };
+  return { solve: bounded, isCut: () => asked > most };
 }

@@ -8,6 +8,8 @@ import type { Assessment } from './assessment.ts';
 import { assess, type Judge } from './assess.ts';
 import { firstFlexStrain, peakStrainFor, strainAtCycles } from './curves.ts';
 import type { Joint } from './joint.ts';
+import type { Solved } from './solved.ts';
+import { amountAtStrain } from './solvedPath.ts';
 
 /**
  * Largest peak strain with which this joint would pass: the life curve at the wanted cycles and share, and every
@@ -62,9 +64,15 @@ export function shortestLength(a: Assessment): Mm {
   return keptFrom((length) => peakStrainFor(a, { length }), allowed, min, max);
 }
 
+/** The solved way, where the strain that counts is that of its members. */
+function wayOfStrain({ joint, drive, solved }: Assessment): Solved | undefined {
+  const isOutside = familyOf(joint).handForms.some((form) => form.drive === drive.id && form.isStrainOutside === true);
+  return isOutside ? undefined : solved;
+}
+
 /**
- * Largest amount of the whole joint with which it passes as far as strain goes; of what does not roll to an arc within
- * the limits of its drive.
+ * Largest amount of the whole joint with which it passes as far as strain goes: where the solved way first strains as much,
+ * else by hand form; of what does not roll to an arc within the limits of its drive.
  *
  * @param a - the joint as assessed [-]
  * @returns amount [rad] or [mm]
@@ -74,7 +82,9 @@ export function shortestLength(a: Assessment): Mm {
 export function largestAmount(a: Assessment): number {
   const allowed = allowedPeakStrain(a);
   if (a.travel) return angleAtStrain(a.section.thickness, a.length, allowed / a.strain.rootFactor) * a.inRow;
-  return keptFrom((amount) => peakStrainFor(a, { amount }), allowed, a.drive.max, a.drive.min);
+  const solved = wayOfStrain(a);
+  if (!solved) return keptFrom((amount) => peakStrainFor(a, { amount }), allowed, a.drive.max, a.drive.min);
+  return Math.min(Math.max(amountAtStrain(solved, allowed, a.strain.rootFactor), a.drive.min), a.drive.max);
 }
 
 /**
@@ -91,19 +101,23 @@ export function withCount(joint: Joint, count: number): Joint {
 }
 
 /**
- * Most lines, or layers, with which the joint passes; undefined when not even one does.
- *
- * Counted down by assessing each, because root factor and thick-section rules change with thickness.
+ * Most lines, or layers, with which the joint passes; undefined when not even the fewest do. A joint that passes is taken
+ * to pass with fewer as well, so that few are looked at.
  *
  * @param joint - any joint [-]
- * @param from - count to begin at [-], ≥ 1
+ * @param most - count to look up to [-], ≥ 1
  * @param judge - what assesses each [-]
+ * @param known - a count with which it is known to pass [-]; 0 when none is
  * @returns whole count [-]
  */
-export function mostCount(joint: Joint, from: number, judge: Judge = assess): number | undefined {
-  for (let count = from; count >= 1; count -= 1) {
+export function mostCount(joint: Joint, most: number, judge: Judge = assess, known = 0): number | undefined {
+  let [passes, fails, step] = [known, Math.max(most, known) + 1, 1];
+  while (fails - passes > 1) {
+    // In growing steps first: thick ones take longest, and seldom pass.
+    const count = Math.min(passes + step, Math.floor((passes + fails) / 2));
     const tried = judge(withCount(joint, count));
-    if (tried.ok && tried.value.verdict.grade === 'pass') return count;
+    if (tried.ok && tried.value.verdict.grade === 'pass') [passes, step] = [count, 2 * step];
+    else fails = count;
   }
-  return undefined;
+  return passes > 0 ? passes : undefined;
 }

@@ -1,6 +1,7 @@
 import type { Assessment, Grade } from './assessment.ts';
 import { assess, type Judge } from './assess.ts';
-import { DESIGN_CHANGES, MEASURED_CHANGES, type Change } from './changes.ts';
+import { DESIGN_CHANGES, MEASURED_CHANGES, type Change, type KindOfChange } from './changes.ts';
+import { nearJudge } from './nearJudge.ts';
 import type { Remedy, Spare } from './remedy.ts';
 import { remedyCost } from './remedyCost.ts';
 import { largestAmount, mostCount, shortestLength } from './sizeFor.ts';
@@ -17,6 +18,10 @@ const PER_KIND = 2;
 /** With fewer sensible single changes than this, or none cheaper than `CHEAP`, pairs are tried as well. */
 const ENOUGH = 2;
 const CHEAP = 1;
+/** A pair whose strain and effort are estimated no higher than what is allowed over this is worth a solve. */
+const HOPE = 0.85;
+/** So many pairs of a joint that needs solving are looked at, those first that are estimated to cost least. */
+const PAIRS_SOLVED = 10;
 
 const WORSE: Readonly<Record<Grade, number>> = { pass: 0, beyond: 1, caution: 2, fail: 3 };
 
@@ -29,15 +34,21 @@ interface Tried extends Change {
   readonly assessment: Assessment;
 }
 
-/** Every single change of a joint that can be assessed. */
-function triedChanges(a: Assessment, judge: Judge): readonly Tried[] {
-  const proposers = a.joint.measuredThickness === undefined ? DESIGN_CHANGES : MEASURED_CHANGES;
-  return proposers
-    .flatMap((propose) => propose(a, judge))
-    .flatMap((change) => {
-      const tried = judge(change.after);
-      return tried.ok ? [{ ...change, assessment: tried.value }] : [];
-    });
+function kindsFor({ joint }: Assessment): readonly KindOfChange[] {
+  return joint.measuredThickness === undefined ? DESIGN_CHANGES : MEASURED_CHANGES;
+}
+
+/** Every single change of a joint. */
+function changesOf(a: Assessment, judge: Judge): readonly Change[] {
+  return kindsFor(a).flatMap(({ propose }) => propose(a, judge));
+}
+
+/** Those that can be assessed. */
+function triedOf(changes: readonly Change[], judge: Judge): readonly Tried[] {
+  return changes.flatMap((change) => {
+    const tried = judge(change.after);
+    return tried.ok ? [{ ...change, assessment: tried.value }] : [];
+  });
 }
 
 function passes({ assessment }: Tried): boolean {
@@ -62,6 +73,35 @@ function keyOf({ after }: Remedy): string {
   return JSON.stringify([after.sizes, after.profile, after.movement, after.measuredThickness]);
 }
 
+/** Two changes of different kinds, the second assessed or, of a joint that is solved, estimated. */
+type Pair = readonly [first: Tried, second: Tried];
+
+/**
+ * Pairs whose first change helps and does not pass alone. Hand forms are asked at once for all of them; where the solver
+ * is, an estimate from the first change as solved says which are worth a solve.
+ */
+function likelyPairs(a: Assessment, singles: readonly Tried[], judge: Judge): readonly Pair[] {
+  return singles
+    .filter((first) => !passes(first) && isBetter(first.assessment, a))
+    .flatMap((first) => {
+      const known = first.assessment;
+      const near = known.solved ? nearJudge(known) : judge;
+      const hopeful = known.solved ? nearJudge(known, HOPE) : judge;
+      return triedOf(changesOf(known, near), hopeful)
+        .filter((second) => second.kind !== first.kind && passes(second))
+        .map((second): Pair => [first, second]);
+    });
+}
+
+/** A pair as it is assessed; how far its second change goes is set anew by the judge, where that is one of a scale. */
+function settled([first, second]: Pair, judge: Judge): Pair | undefined {
+  const known = first.assessment;
+  const kind = kindsFor(known).find((one) => one.kind === second.kind);
+  const [anew, other] = known.solved && kind ? kind.propose(known, judge) : [];
+  const [found] = triedOf([anew && !other ? anew : second], judge);
+  return found && passes(found) ? [first, found] : undefined;
+}
+
 /**
  * Two changes of different kinds together, the first of which does not pass alone. A pair is dropped where one change
  * of its second kind would do alone for no more.
@@ -72,13 +112,17 @@ function pairs(a: Assessment, singles: readonly Tried[], alone: readonly Remedy[
       ({ kinds: [kind], assessment: { filament }, cost }) =>
         pair.kinds.includes(kind) && filament.id === pair.assessment.filament.id && cost <= pair.cost,
     );
-  const found = singles
-    .filter((first) => !passes(first) && isBetter(first.assessment, a))
-    .flatMap((first) =>
-      triedChanges(first.assessment, judge)
-        .filter((second) => second.kind !== first.kind && passes(second))
-        .map((second) => remedyOf(a, [first, second])),
-    );
+  const costOf = (pair: Pair) => remedyOf(a, pair).cost;
+  const likely = likelyPairs(a, singles, judge)
+    .filter((pair) => costOf(pair) < 2 * ABSURD && !cheaperAlone(remedyOf(a, pair)))
+    .toSorted((x, y) => costOf(x) - costOf(y));
+  const found: Remedy[] = [];
+  const isSolved = singles.some(({ assessment }) => assessment.solved !== undefined);
+  for (const pair of isSolved ? likely.slice(0, PAIRS_SOLVED) : likely) {
+    if (isSolved && ranked([...alone, ...found], a.filament.id).length >= SHOWN) break;
+    const told = settled(pair, judge);
+    if (told) found.push(remedyOf(a, told));
+  }
   return [...new Map(found.map((pair) => [keyOf(pair), pair])).values()].filter((pair) => !cheaperAlone(pair));
 }
 
@@ -117,7 +161,7 @@ function ranked(remedies: readonly Remedy[], home: string): readonly Remedy[] {
  */
 export function waysOut(a: Assessment, judge: Judge = assess): readonly Remedy[] {
   if (a.verdict.grade === 'pass' || a.verdict.grade === 'beyond') return [];
-  const tried = triedChanges(a, judge);
+  const tried = triedOf(changesOf(a, judge), judge);
   const passing = tried.filter(passes);
   const alone = passing.map((change) => remedyOf(a, [change]));
   const singles = ranked(alone, a.filament.id);
@@ -158,6 +202,6 @@ export function roomToSpare(a: Assessment, judge: Judge = assess): readonly Spar
     { value: 'cycles', limit: Math.max(cycles, often), now: cycles },
   ];
   if (a.joint.measuredThickness !== undefined) return spare;
-  const count = mostCount(a.joint, THICKEST, judge) ?? a.section.count;
+  const count = mostCount(a.joint, THICKEST, judge, a.section.count) ?? a.section.count;
   return [...spare, { value: 'count', limit: Math.max(count, a.section.count), now: a.section.count }];
 }

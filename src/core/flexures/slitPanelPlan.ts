@@ -48,9 +48,9 @@ function slitsOf({ pitch, slitWidth, slit, bridge, depth }: SlitPanelSizes, row:
   const [edge, each, middle] = [depth / 2, slit + bridge, (row + 0.5) * pitch];
   const round = Math.min(slitWidth, slit) / 2;
   const shift = row % 2 === 0 ? 0 : each / 2;
+  const isSplinter = (land: Mm) => land < bridge / 2 - HAIR;
   const most = Math.ceil(edge / each) + 1;
   return Array.from({ length: 2 * most + 1 }, (_, i) => (i - most) * each + shift).flatMap((centre) => {
-    const isSplinter = (land: Mm) => land < bridge / 2 - HAIR;
     const bottom = isSplinter(centre - slit / 2 + edge) ? -edge : centre - slit / 2;
     const top = isSplinter(edge - centre - slit / 2) ? edge : centre + slit / 2;
     if (top - bottom < round) return [];

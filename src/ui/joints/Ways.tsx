@@ -2,7 +2,7 @@ import type { Assessment } from '../../core/design/assessment.ts';
 import type { Joint } from '../../core/design/joint.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { roomHeading, waysOutHeading } from '../text/remedyText.ts';
-import { foundText, LOOKING, MEASURING_ROOM, NOT_LOOKED, TRY_AGAIN } from '../text/solverText.ts';
+import { CUT_SHORT, foundText, LOOKING, MEASURING_ROOM, NOT_LOOKED, TRY_AGAIN } from '../text/solverText.ts';
 import { RoomToSpare } from './RoomToSpare.tsx';
 import { useWays } from './useWays.ts';
 import { WaysOut } from './WaysOut.tsx';
@@ -29,8 +29,9 @@ export function Ways({ assessment, isWorking, unit, onUse }: Props) {
       {isSearched && (
         <output className="vh">{isFound && !isWorking && !passes ? foundText(ways.remedies.length) : ''}</output>
       )}
-      {isFound && passes && <RoomToSpare assessment={assessment} spares={ways.spares} unit={unit} />}
-      {isFound && !passes && <WaysOut assessment={assessment} remedies={ways.remedies} unit={unit} onUse={onUse} />}
+      {isFound && passes && <RoomToSpare assessment={ways.before} spares={ways.spares} unit={unit} />}
+      {isFound && !passes && <WaysOut assessment={ways.before} remedies={ways.remedies} unit={unit} onUse={onUse} />}
+      {isFound && !passes && ways.isCut && <p className="small">{CUT_SHORT}</p>}
       {!isFound && (
         <section className="looking" aria-label={heading} aria-busy={ways === undefined}>
           <h2 className="h">

@@ -44,7 +44,10 @@ export function useWays(
   const isAtHand = assessment.travel !== undefined;
   const { grade } = assessment.verdict;
   const byHand = useMemo(
-    () => (isAtHand ? { remedies: waysOut(assessment), spares: roomToSpare(assessment) } : undefined),
+    (): Ways | undefined =>
+      isAtHand
+        ? { before: assessment, remedies: waysOut(assessment), spares: roomToSpare(assessment), isCut: false }
+        : undefined,
     [assessment, isAtHand],
   );
   const [found, again] = useSearch(assessment.joint, !isAtHand && !isWorking && grade !== 'beyond');

@@ -10,6 +10,8 @@ export const LOOKING = 'Looking for ways out…';
 export const MEASURING_ROOM = 'Looking how much room there is…';
 export const NOT_LOOKED = 'The search broke off. Change a value, or try again.';
 export const TRY_AGAIN = 'Try again';
+/** Below the ways out, where looking at every change would have taken too long. */
+export const CUT_SHORT = 'The search was cut short; there may be other ways out.';
 
 /** For readers of the page by ear, once the search is done. */
 export function foundText(count: number): string {

@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../../src/core/design/assess.ts';
+import { bySolver } from '../../../src/core/design/bySolver.ts';
+import type { Joint } from '../../../src/core/design/joint.ts';
+import { nearJudge } from '../../../src/core/design/nearJudge.ts';
+import { narrowingLike, rememberSolved } from '../../../src/core/design/rememberSolved.ts';
+import { solveJoint } from '../../../src/core/design/solveJoint.ts';
 import { roomToSpare, waysOut } from '../../../src/core/design/waysOut.ts';
 import { radians } from '../../../src/core/units.ts';
+import { demoPart } from '../../../src/store/demoPart.ts';
+import { expectClose } from '../../support/close.ts';
 import { assessed, changed, CREASE, LEAF } from '../../support/joints.ts';
 
 const FAILING = [
@@ -93,5 +100,57 @@ describe('a joint that passes', () => {
     expect(at({ movement: { cycles: Math.ceil(limit('cycles') * 1.01) } })).not.toBe('pass');
     expect(at({ sizes: { lines: limit('count') } })).toBe('pass');
     expect(at({ sizes: { lines: limit('count') + 1 } })).not.toBe('pass');
+  });
+});
+
+describe('a short double arch that has to be solved', () => {
+  const button = demoPart().joints.find(({ id }) => id === 'mode-button');
+  if (!button) throw new Error('no button');
+  let solves = 0;
+  const counted = rememberSolved((understood, detail) => {
+    solves += 1;
+    return solveJoint(understood, detail);
+  });
+  const judge = (joint: Joint) => assess(joint, bySolver({ whole: false, beyond: false, parts: 12 }, counted));
+  const before = judge(button);
+  if (!before.ok) throw new Error('refused');
+  const narrowing = narrowingLike(counted, before.value.filament);
+  const ways = waysOut(before.value, (joint) =>
+    assess(joint, bySolver({ whole: false, beyond: false, parts: 12 }, narrowing)),
+  );
+
+  it('has ways out that pass, by its length alone and together with another filament', () => {
+    expect(ways.map(({ kinds }) => kinds.toSorted())).toEqual(
+      expect.arrayContaining([['lengthen'], ['lengthen', 'other filament']]),
+    );
+    expect(ways.every(({ assessment }) => assessment.verdict.grade === 'pass')).toBe(true);
+    expect(ways.map((way) => way.cost)).toEqual(ways.map((way) => way.cost).toSorted((x, y) => x - y));
+  });
+
+  it('is made no longer than it must be: a tenth shorter would not do', () => {
+    const longer = ways.find(({ kinds }) => kinds.length === 1 && kinds[0] === 'lengthen')?.after;
+    const { span = Number.NaN } = longer?.sizes ?? {};
+    const shorter = judge({ ...button, sizes: { ...button.sizes, span: 0.9 * span } });
+    expect(shorter.ok && shorter.value.verdict.grade).not.toBe('pass');
+  });
+
+  it('is solved a score of times for them, not a hundred', () => {
+    expect(solves).toBeLessThanOrEqual(20);
+  });
+
+  it('is judged near it as it is, and its strain grows there as the hand form says', () => {
+    const near = nearJudge(before.value);
+    const same = near(button);
+    expectClose(same.ok ? same.value.strain.peak : Number.NaN, before.value.strain.peak, {
+      rel: 1e-9,
+      because: 'round-off',
+    });
+    const longer = near({ ...button, sizes: { ...button.sizes, span: 40 } });
+    const solved = judge({ ...button, sizes: { ...button.sizes, span: 40 } });
+    expectClose(longer.ok ? longer.value.strain.peak : 0, solved.ok ? solved.value.strain.peak : 1, {
+      rel: 0.15,
+      because: 'an estimate that lets through what is within 15 % of passing, before it is solved',
+    });
+    expect(() => nearJudge(assessed(LEAF))).toThrow(RangeError);
   });
 });

@@ -2,10 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { assess } from '../../../src/core/design/assess.ts';
 import { bySolver } from '../../../src/core/design/bySolver.ts';
 import type { Joint } from '../../../src/core/design/joint.ts';
-import { rememberSolved } from '../../../src/core/design/rememberSolved.ts';
+import { narrowingLike, rememberSolved, withinSolves } from '../../../src/core/design/rememberSolved.ts';
 import { solveJoint } from '../../../src/core/design/solveJoint.ts';
+import { understand } from '../../../src/core/design/understand.ts';
 import { FAMILIES } from '../../../src/core/flexures/index.ts';
 import { findFamily } from '../../../src/core/flexures/known.ts';
+import { FILAMENTS } from '../../../src/core/material/filaments.ts';
 import { newJoint } from '../../../src/store/newJoint.ts';
 import { createClient } from '../../../src/workers/client.ts';
 import { startOnPage } from '../../../src/workers/engine.ts';
@@ -66,6 +68,9 @@ describe('the job that looks for ways out', () => {
       expect(used.ok && used.value.strain.peak / assessment.strain.peak).toBeCloseTo(1, 4);
     }
     expect(structuredClone(found)).toEqual(found);
+    const own = judged(failing);
+    expect(own.ok && found.value.before.effort).toEqual(own.ok && own.value.effort);
+    expect([found.value.isCut, 'solved' in found.value.before]).toEqual([false, false]);
   });
 
   it('tells room to spare of a joint that passes, and within it the joint still passes', () => {
@@ -126,6 +131,41 @@ describe('a solver that remembers', () => {
     const cancelled = assess(NECK, bySolver({ cancelled: () => true }, solve));
     expect(!cancelled.ok && cancelled.problems[0].code).toBe('cancelled');
     expect(assess(NECK, bySolver({}, solve))).toEqual(judged(NECK));
+  });
+});
+
+/** Peak strain by a solver, coarsely. */
+function strainOf(joint: Joint, solve: typeof solveJoint): number {
+  const answer = assess(joint, bySolver({ whole: false, parts: 4 }, solve));
+  return answer.ok ? answer.value.strain.peak : Number.NaN;
+}
+
+describe('a solver for a search', () => {
+  it('solves once for all filaments, with nearly the strain of each', () => {
+    const other = changed(jointOf('spiral'), { profile: { filament: 'tpu95a' } });
+    const own = understand(changed(other, { profile: { filament: 'petg' } }));
+    if (!own.ok) throw new Error('refused');
+    let solved = 0;
+    const counted = rememberSolved((understood, detail) => {
+      solved += 1;
+      return solveJoint(understood, detail);
+    });
+    const near = narrowingLike(counted, own.value.filament);
+    const told = FILAMENTS.map(({ id }) => strainOf(changed(other, { profile: { filament: id } }), near));
+    expect(solved).toBe(1);
+    expect(Math.max(...told) / Math.min(...told)).toBeCloseTo(1, 9);
+    expect(strainOf(other, solveJoint) / (told[0] ?? Number.NaN)).toBeCloseTo(1, 2);
+  });
+
+  it('ends after so many, and says that it was cut short', () => {
+    const { solve, isCut } = withinSolves(solveJoint, 2);
+    const answers = [6, 7, 8].map((depth) =>
+      assess(changed(NECK, { sizes: { depth } }), bySolver({ parts: 2 }, solve)),
+    );
+    expect(answers.map(({ ok }) => ok)).toEqual([true, true, false]);
+    const [, , last] = answers;
+    expect(last && !last.ok && last.problems[0]).toMatchObject({ code: 'over-budget', limit: 2 });
+    expect([isCut(), withinSolves(solveJoint, 2).isCut()]).toEqual([true, false]);
   });
 });
 
