@@ -106,6 +106,47 @@ const poleGrip: Joint = {
   profile: { ...USUAL_PROFILE, filament: 'pa12' },
 };
 
+/** A fold that is pulled open as the battery tray is drawn out, and takes it home again. */
+const traySpring: Joint = {
+  id: 'tray-spring',
+  name: 'Battery-tray spring',
+  family: 'foldedLeaf',
+  sizes: { lines: 2, runs: 6, length: 14, spacing: 4, depth: 6, fillet: 0.6, pad: 4, sideBySide: 1 },
+  movement: { ...RELEASED, drive: 'pulled', amount: 8, cycles: 2000, effortAtMost: 2 },
+  profile: USUAL_PROFILE,
+};
+
+/** Pressed past its middle it holds the lid shut; its short necks wear out a little too soon. */
+const lidLock: Joint = {
+  id: 'lid-lock',
+  name: 'Lid lock',
+  family: 'toggle',
+  sizes: {
+    lines: 1,
+    springLines: 6,
+    hinge: 4,
+    link: 26,
+    incline: radians(12),
+    spring: 16,
+    depth: 8,
+    fillet: 0.6,
+    pad: 4,
+    sideBySide: 1,
+  },
+  movement: { ...RELEASED, drive: 'pressed', amount: 11, cycles: 1500, stays: true },
+  profile: USUAL_PROFILE,
+};
+
+/** A blind that lies bent over the screen all summer: it lasts, and nearly sags. */
+const sunBlind: Joint = {
+  id: 'sun-blind',
+  name: 'Sun blind',
+  family: 'slitPanel',
+  sizes: { layers: 6, rows: 24, pitch: 3, slitWidth: 0.8, slit: 20, bridge: 2, depth: 66 },
+  movement: { ...RELEASED, drive: 'wrapped', amount: radians(120), cycles: 500, held: true },
+  profile: { ...USUAL_PROFILE, lying: 'crease', filament: 'asa' },
+};
+
 /** The neck of a clip that someone else designed, measured with calipers: it is not a whole number of lines. */
 const borrowedClip: Joint = {
   id: 'borrowed-clip',
@@ -131,6 +172,9 @@ export function demoPart(): Part {
       sensorShuttle,
       trunkCover,
       poleGrip,
+      traySpring,
+      lidLock,
+      sunBlind,
       borrowedClip,
     ],
   };

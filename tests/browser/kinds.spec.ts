@@ -1,6 +1,11 @@
+import { assess } from '../../src/core/design/assess.ts';
+import { bySolver } from '../../src/core/design/bySolver.ts';
+import type { Joint } from '../../src/core/design/joint.ts';
 import { FAMILIES } from '../../src/core/flexures/index.ts';
+import { demoPart } from '../../src/store/demoPart.ts';
 import { kindText } from '../../src/ui/text/kindText.ts';
-import { expect, field, tabTo, test, verdict, violations } from './support.ts';
+import { verdictHeading } from '../../src/ui/text/verdictText.ts';
+import { cell, expect, field, tabTo, test, verdict, violations } from './support.ts';
 
 /** What a new joint of a kind does, in the words of its brief. */
 const begins = (family: string) => {
@@ -27,6 +32,33 @@ test('every kind is taken from the catalogue by mouse, and its brief reads and i
     const shown = await brief.getByRole('spinbutton').count();
     expect(shown).toBeGreaterThan(Object.keys(parameters).length / 2);
     await expect(brief).not.toContainText(/[{}]|NaN|undefined/);
+  }
+});
+
+/** The joint of the demo part that shows a kind. */
+function demoOf(family: string): Joint {
+  const found = demoPart().joints.find((joint) => joint.family === family);
+  if (!found) throw new Error(`the demo part has no ${family}`);
+  return found;
+}
+
+test('the demo part shows every kind: its brief reads, it is answered as the core answers, and it is drawn', async ({
+  page,
+}) => {
+  test.slow();
+  await page.goto('/');
+  for (const { id } of FAMILIES) {
+    const joint = demoOf(id);
+    await cell(page, joint.name).press('Enter');
+    const brief = page.getByRole('region', { name: 'What is wanted' });
+    await expect(brief).toContainText(new RegExp(kindText(id).drives[joint.movement.drive] ?? '', 'i'));
+    await expect(brief).not.toContainText(/[{}]|NaN|undefined/);
+    await expect(verdict(page)).toHaveAttribute('aria-busy', 'false');
+    const answer = assess(joint, bySolver({}));
+    if (!answer.ok) throw new Error(answer.problems[0].message);
+    await expect(verdict(page).getByRole('heading')).toHaveText(verdictHeading(answer.value));
+    await expect(page.getByRole('region', { name: 'Drawing' }).getByRole('figure').first()).toBeVisible();
+    await expect(page.getByRole('contentinfo')).toContainText(`${joint.name}, ${kindText(id).name}`);
   }
 });
 

@@ -53,6 +53,12 @@ export function verdict(page: Page): Locator {
   return page.getByRole('region', { name: 'Verdict' });
 }
 
+/** The cell of a joint in the strip; the name of the open one is a field beside it. */
+export function cell(page: Page, name: string): Locator {
+  const strip = page.getByRole('navigation', { name: 'Joints of this part' });
+  return strip.getByRole('listitem').filter({ hasText: name }).getByRole('button');
+}
+
 /** A value in the brief. */
 export function field(page: Page, name: string): Locator {
   return page.getByRole('main').getByRole('spinbutton', { name, exact: true });

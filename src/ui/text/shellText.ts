@@ -31,8 +31,10 @@ export const NEW_PART_NAME = 'New part';
 export const CHOOSE = { add: 'Add a joint', another: 'Another kind' } as const;
 
 /** In the place of a joint whose kind could not be fetched. */
-export const KIND_NOT_COME =
-  'What this kind of joint needs did not come: the page cannot reach where it was loaded from. Your part is as it was. Try again, or load the page again later.';
+export function kindNotCome(isKept: boolean): string {
+  const what = 'What this kind of joint needs did not come: the page cannot reach where it was loaded from.';
+  return `${what} Your part is as it was${isKept ? '.' : ', but not kept: export it before you load the page again.'}`;
+}
 
 /** A joint of a part that exists already, as it is offered. */
 export const MEASURED_KIND = { words: 'one I measured', name: 'Measured leaf' } as const;
