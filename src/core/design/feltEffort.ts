@@ -1,7 +1,7 @@
 import type { Assessment } from './assessment.ts';
 import { effortBeyondYield } from './effortAnswer.ts';
 import type { Solved } from './solved.ts';
-import { strainsUpTo } from './solvedPath.ts';
+import { readAt, strainsUpTo } from './solvedPath.ts';
 
 /** A network that strains by so much less than is told of the joint has something that strains out of its sight [-]. */
 const SEEN = 0.999;
@@ -35,20 +35,21 @@ export function strainOutOfSight(a: Assessment): number {
  * there.
  *
  * @param a - a joint that the solver has answered [-]
- * @returns a function from a point or event of its way to efforts [N·mm] or [N] for the typical, low and high modulus,
- *   below 0 where it pulls itself on
+ * @returns a function from a point or event of its way to efforts [N·mm] or [N] for the typical, low and high modulus, in
+ *   the direction of positive amounts
  *
  * Source: elastic-plastic.
  */
 export function feltEfforts(
   a: Assessment,
 ): (place: Place) => { readonly typical: number; readonly low: number; readonly high: number } {
-  const solved = wayOf(a);
+  const { back, ...ahead } = wayOf(a);
+  const behind = back ? { ...ahead, forward: back } : ahead;
   const unseen = strainOutOfSight(a);
   const { modulus, modulusLow, modulusHigh } = a.effort;
   const yieldStress = a.filament.properties.yieldStress.typical;
   return ({ amount, effort }) => {
-    const { within, atRoots } = strainsUpTo(solved, amount);
+    const { within, atRoots } = strainsUpTo(amount < 0 ? behind : ahead, amount);
     const strain = Math.max(within, atRoots, unseen * Math.abs(amount));
     const felt = (stiff: number) => effortBeyondYield(stiff * effort, (strain * stiff) / yieldStress);
     return { typical: felt(modulus), low: felt(modulusLow), high: felt(modulusHigh) };
@@ -60,10 +61,23 @@ export function feltEfforts(
  *
  * @param a - a joint that the solver has answered [-]
  * @param place - a point or event of its way: amount [rad] or [mm], effort per MPa [mm³] or [mm²]
- * @returns effort [N·mm] or [N], below 0 where it pulls itself on
+ * @returns effort [N·mm] or [N] in the direction of positive amounts
  *
  * Source: elastic-plastic.
  */
 export function feltEffort(a: Assessment, place: Place): number {
   return feltEfforts(a)(place).typical;
+}
+
+/**
+ * What is felt at any amount of the solved way with the typical modulus, by straight lines between its states.
+ *
+ * @param a - a joint that the solver has answered [-]
+ * @param amount - [rad] or [mm]; negative for the way back
+ * @returns effort [N·mm] or [N] in the direction of positive amounts
+ *
+ * Source: elastic-plastic.
+ */
+export function feltAt(a: Assessment, amount: number): number {
+  return feltEffort(a, { amount, effort: readAt(wayOf(a), amount).effort });
 }

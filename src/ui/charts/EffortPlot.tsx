@@ -2,16 +2,19 @@ import { memo, useId } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
 import { AXES } from '../text/chartText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
+import { onAxis } from './amountAxis.ts';
 import { Axes, Grid } from './Axes.tsx';
 import { effortLabels } from './effortLabels.ts';
-import { effortCurve, effortPoint, onAxis, type EffortDomain, type EffortPoint } from './effortCurve.ts';
+import { effortCurve, effortPoint, type EffortDomain, type EffortPoint } from './effortCurve.ts';
 import type { Frame } from './frame.ts';
 import { Hatch } from './Hatch.tsx';
 import { JointMark } from './JointMark.tsx';
+import { levelMarks } from './levels.ts';
 import { offChart } from './spots.ts';
 import { pathOf, uprightBand } from './paths.ts';
 import { PlacedLabels } from './PlacedLabels.tsx';
-import { amountTicks, effortTicks } from './ticks.ts';
+import { PlotClip } from './PlotClip.tsx';
+import { amountTicks } from './ticks.ts';
 
 interface EffortPlotProps {
   readonly a: Assessment;
@@ -33,7 +36,7 @@ export const EffortPlot = memo(function EffortPlot({ a, bent, domain, frame, nar
   const labels = effortLabels({ frame, a, bent: now, points: all, unit });
   const ticks = {
     x: amountTicks(onAxis(domain.amount, measure), measure, unit, narrow),
-    y: effortTicks(domain.step, domain.effort),
+    y: levelMarks(domain.effort),
   };
 
   const across = (point: EffortPoint) => x(point.amount);
@@ -45,9 +48,7 @@ export const EffortPlot = memo(function EffortPlot({ a, bent, domain, frame, nar
   const goal = x(a.joint.movement.amount);
   return (
     <>
-      <clipPath id={`${id}c`}>
-        <rect x={box.left} y={box.top} width={box.right - box.left} height={box.bottom - box.top} />
-      </clipPath>
+      <PlotClip id={`${id}c`} box={box} />
       <Grid frame={frame} {...ticks} />
       <path className="chart-total" clipPath={`url(#${id}c)`} d={band} />
       <Hatch id={`${id}h`} frame={frame} from={onAxis(a.overBend.atYield, measure)} />

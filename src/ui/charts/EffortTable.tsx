@@ -3,7 +3,8 @@ import type { Assessment } from '../../core/design/assessment.ts';
 import { amountText, effortText } from '../text/amountText.ts';
 import { tableOf } from '../text/chartText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
-import { effortPoint, fromAxis } from './effortCurve.ts';
+import { fromAxis } from './amountAxis.ts';
+import { effortPoint } from './effortCurve.ts';
 import { PointTable } from './PointTable.tsx';
 import { amountTicks } from './ticks.ts';
 

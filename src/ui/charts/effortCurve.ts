@@ -2,8 +2,8 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import { effortAt } from '../../core/design/curves.ts';
 import { asRad, degrees, radians } from '../../core/units.ts';
-import type { Measure } from '../text/amountText.ts';
-import { angleTopDeg, niceSteps, travelTop } from './domains.ts';
+import { angleTopDeg, travelTop } from './domains.ts';
+import { levelsOver, type Level } from './levels.ts';
 
 export interface EffortPoint {
   readonly amount: number;
@@ -14,8 +14,7 @@ export interface EffortPoint {
 
 export interface EffortDomain {
   readonly amount: number;
-  readonly step: number;
-  readonly effort: number;
+  readonly effort: Level;
 }
 
 export interface EffortCurve {
@@ -29,24 +28,13 @@ export interface EffortCurve {
 
 const SAMPLES = 32;
 
-/** An amount as it lies on the axis across: an angle in degrees, a travel in mm. */
-export function onAxis(amount: number, measure: Measure): number {
-  return measure === 'turn' ? degrees(asRad(amount)) : amount;
-}
-
-/** The amount that lies at a place of the axis. */
-export function fromAxis(at: number, measure: Measure): number {
-  return measure === 'turn' ? radians(at) : at;
-}
-
 export function effortDomainOf(a: Assessment): EffortDomain {
   const { measure } = a.drive;
   const wanted = a.joint.movement.amount;
   const amount = measure === 'turn' ? radians(angleTopDeg(degrees(asRad(wanted)))) : travelTop(wanted);
   const furthest = Math.min(amount, Math.max(a.overBend.atYield, wanted));
   const most = Math.max(effortAt(a, furthest).typical, effortAt(a, wanted).high) * 1.1;
-  const { step, top } = niceSteps(most);
-  return { amount, step, effort: top };
+  return { amount, effort: levelsOver(0, most) };
 }
 
 export function effortPoint(a: Assessment, amount: number): EffortPoint {

@@ -24,6 +24,12 @@ export function inkOf(points: readonly Px[], box: Box, weight: number): readonly
     .map(({ x, y }) => ({ x, y, weight }));
 }
 
+/** The same of a level line across the whole paper. */
+export function inkAcross(y: number, box: Box, weight: number): readonly Ink[] {
+  const ends = [box.left, box.right].map((x) => ({ x, y }));
+  return inkOf(ends, box, weight);
+}
+
 export function markBox({ x, y }: Px, reach: number): Box {
   return { left: x - reach, right: x + reach, top: y - reach, bottom: y + reach };
 }

@@ -72,7 +72,3 @@ export function angleTicks(topDeg: number, narrow: boolean): readonly Tick[] {
 export function amountTicks(top: number, measure: Measure, unit: LengthUnit, narrow: boolean): readonly Tick[] {
   return measure === 'turn' ? angleTicks(top, narrow) : lengthTicks([0, top], unit, narrow);
 }
-
-export function effortTicks(step: number, top: number): readonly Tick[] {
-  return steps([0, top], step).map((at) => ({ at, text: at >= 1000 ? grouped(at) : figure(at) }));
-}

@@ -1,4 +1,4 @@
-import type { Reach } from './useDrawing.ts';
+import { within, type Reach } from './reach.ts';
 
 const PRESSES: Readonly<Record<string, number>> = {
   ArrowRight: 1,
@@ -15,13 +15,13 @@ export function stepsOf(key: string, isShifted: boolean): number | undefined {
   return presses === undefined ? undefined : presses * (isShifted ? 10 : 1);
 }
 
-/** Where a key leads on a scale: on whole steps, and always on the ends themselves, which need not be such. */
-export function keyedTo(key: string, isShifted: boolean, at: number, { from, to }: Reach, step: number) {
-  if (key === 'Home') return from;
-  if (key === 'End') return to;
+/** Where a key leads on a scale between two ends: on whole steps, and always on the ends themselves, which need not be such. */
+export function keyedTo(key: string, isShifted: boolean, at: number, ends: Reach, step: number) {
+  if (key === 'Home') return ends.from;
+  if (key === 'End') return ends.to;
   const steps = stepsOf(key, isShifted);
   if (steps === undefined) return undefined;
   const whole = (at + steps * step) / step;
   const value = step * (steps > 0 ? Math.floor(whole + 1e-6) : Math.ceil(whole - 1e-6));
-  return Math.min(to, Math.max(from, value));
+  return within(ends, value);
 }

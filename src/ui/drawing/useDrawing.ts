@@ -2,6 +2,7 @@ import { useCallback, useEffect, useMemo, useRef, useState, type RefObject } fro
 import type { LengthUnit } from '../text/numbers.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Phase } from './Handle.tsx';
+import { within, type Reach } from './reach.ts';
 import { scaleText, type Sheet } from './sheet.ts';
 import { usePlay } from './usePlay.ts';
 import { usePxPerMm } from './usePxPerMm.ts';
@@ -27,12 +28,6 @@ export interface MoveButton {
   /** Of a button that stays down until it is pressed again. */
   readonly isPressed: boolean | undefined;
   readonly onMove: () => void;
-}
-
-/** How far a drawing can show a joint moved, as shares of the wanted amount. */
-export interface Reach {
-  readonly from: number;
-  readonly to: number;
 }
 
 interface Asked<L extends { readonly sheet: Sheet }, H> extends Pick<DrawingProps, 'bent' | 'onBent' | 'onScale'> {
@@ -75,7 +70,6 @@ export function useDrawing<L extends { readonly sheet: Sheet }, H>(asked: Asked<
   useEffect(() => {
     if (scale !== '') onScale(scale);
   }, [scale, onScale]);
-  const asksFor = playing === undefined ? bent : playing * reach.to;
   return {
     frame,
     width,
@@ -83,7 +77,7 @@ export function useDrawing<L extends { readonly sheet: Sheet }, H>(asked: Asked<
     setPxPerMm,
     layout,
     scale,
-    share: Math.min(reach.to, Math.max(reach.from, asksFor)),
+    share: within(reach, playing === undefined ? bent : playing * reach.to),
     isPair: isPair === true,
     move: {
       label: isPair !== undefined ? 'Side by side' : playing === undefined ? 'Move it' : 'Stop',

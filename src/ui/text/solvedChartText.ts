@@ -193,8 +193,6 @@ function times(ratio: number): string {
 export const TWIST_NOTE =
   'Small movements; twist as of a plain rectangle free at its ends, so short strips are stiffer.';
 export const STILL_SOLVING = 'More figures come with the solver’s answer.';
-export const NO_COMPASS =
-  'Six stiffnesses are not given: its strips twist, and stand in the reckoning as hinges with a spring.';
 export const NO_LENGTHS =
   'Strain against length is left out: no simple formula of this kind carries the strain to other lengths.';
 

@@ -5,7 +5,6 @@ import {
   lengthTicks,
   logStrainTicks,
   strainTicks,
-  effortTicks,
   type Tick,
 } from '../../../src/ui/charts/ticks.ts';
 import { NO_BREAK, THIN } from '../../../src/ui/text/numbers.ts';
@@ -42,9 +41,5 @@ describe('figures on the axes', () => {
     const inches = lengthTicks([4, 30], 'inch', false);
     expect(plain(inches)).toEqual(['0.2', '0.4', '0.6', '0.8', '1']);
     expect(inches[4]?.at).toBeCloseTo(25.4, 9);
-  });
-
-  it('steps torque evenly from nought to the top', () => {
-    expect(plain(effortTicks(500, 1500))).toEqual(['0', '500', '1 000', '1 500']);
   });
 });

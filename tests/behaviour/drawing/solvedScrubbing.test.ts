@@ -3,7 +3,7 @@ import { degrees, radians } from '../../../src/core/units.ts';
 import { amountScale } from '../../../src/ui/drawing/solved/amountScale.ts';
 import { markWords } from '../../../src/ui/drawing/solved/markWords.ts';
 import { scrubbed } from '../../../src/ui/drawing/solved/scrubKeys.ts';
-import type { Travelled } from '../../../src/ui/drawing/solved/travelled.ts';
+import { amountShown, type Travelled } from '../../../src/ui/drawing/solved/travelled.ts';
 import { stateText } from '../../../src/ui/text/solvedDrawingText.ts';
 import { expectClose } from '../../support/close.ts';
 
@@ -88,6 +88,16 @@ describe('the keys of the scrubber', () => {
 
   it('leave every other key alone', () => {
     for (const key of ['Tab', 'Enter', 'a', 'Escape']) expect(press(key, 1)).toBeUndefined();
+  });
+});
+
+describe('the amount that is shown', () => {
+  it('is never one that the joint does not go to, whatever was shown before', () => {
+    expect(amountShown(ARCH, -0.6)).toBe(0);
+    expectClose(amountShown(ARCH, 1.1), 5.5, rounding);
+    expectClose(amountShown(ARCH, 3), 6, rounding);
+    expectClose(amountShown(SPIRAL, -0.6), radians(-21), rounding);
+    expectClose(amountShown(SPIRAL, 1.2), radians(35), rounding);
   });
 });
 

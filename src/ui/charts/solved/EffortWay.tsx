@@ -9,15 +9,15 @@ import {
   SOLVED_NAMES,
   wayReading,
 } from '../../text/solvedChartText.ts';
-import { fromAxis, onAxis } from '../effortCurve.ts';
+import { fromAxis, GRIDS, onAxis } from '../amountAxis.ts';
+import { AxisFigure } from '../AxisFigure.tsx';
 import type { Span } from '../frame.ts';
-import { AxisFigure } from './AxisFigure.tsx';
 import { formCurve, formEffort } from './byForm.ts';
 import { ChartNote } from './ChartNote.tsx';
 import { EffortWayPlot } from './EffortWayPlot.tsx';
 import { EffortWayTable } from './EffortWayTable.tsx';
 import type { WayMark } from './marks.ts';
-import { effortLevel, GRIDS, amountSpan } from './spans.ts';
+import { amountSpan, effortLevel } from './spans.ts';
 import { readWay, staysBentPast, type Answered, type Way } from './way.ts';
 
 interface EffortWayProps {
@@ -27,13 +27,13 @@ interface EffortWayProps {
   readonly marks: readonly WayMark[];
   /** Amounts between which it touches. */
   readonly touching: readonly Span[];
-  /** How far the scrubber holds it, as a share of the wanted amount. */
-  readonly bent: number;
+  /** The amount at which the joint is shown. */
+  readonly shown: number;
   readonly unit: LengthUnit;
 }
 
 /** How hard it pushes back all along the way, and where it rests, snaps and comes back. */
-export function EffortWay({ number, a, way, marks, touching, bent, unit }: EffortWayProps) {
+export function EffortWay({ number, a, way, marks, touching, shown, unit }: EffortWayProps) {
   const { measure } = a.drive;
   const wanted = a.joint.movement.amount;
   const span = useMemo(() => amountSpan(way, measure), [way, measure]);
@@ -45,8 +45,8 @@ export function EffortWay({ number, a, way, marks, touching, bent, unit }: Effor
     const staysBent = state.amount > bentPast.ahead || state.amount < -bentPast.behind;
     return { text: wayReading(state, measure, unit, staysBent), height: state.typical };
   };
-  const shown = byForm.length > 0 ? formEffort(a, wanted) : undefined;
-  const note = formNote(shown, readWay(way, wanted).typical, amountText(wanted, measure, unit));
+  const byFormula = byForm.length > 0 ? formEffort(a, wanted) : undefined;
+  const note = formNote(byFormula, readWay(way, wanted).typical, amountText(wanted, measure, unit));
   return (
     <AxisFigure
       number={number}
@@ -56,10 +56,10 @@ export function EffortWay({ number, a, way, marks, touching, bent, unit }: Effor
       x={span}
       y={level.span}
       grid={GRIDS[measure]}
-      start={onAxis(bent * wanted, measure)}
+      start={onAxis(shown, measure)}
       read={read}
       renderPlot={(frame, narrow) => (
-        <EffortWayPlot {...{ a, way, marks, touching, bent, byForm, level, span, frame, narrow, unit }} />
+        <EffortWayPlot {...{ a, way, marks, touching, shown, byForm, level, span, frame, narrow, unit }} />
       )}
     >
       <ChartNote says={EFFORT_NOTE} kind={a.provenance.effort}>

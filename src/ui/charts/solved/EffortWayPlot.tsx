@@ -1,18 +1,20 @@
 import { memo, useId } from 'react';
 import { AXES } from '../../text/chartText.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
+import { onAxis } from '../amountAxis.ts';
 import { Axes, Grid } from '../Axes.tsx';
-import { onAxis } from '../effortCurve.ts';
 import type { Frame, Px, Span } from '../frame.ts';
 import { JointMark } from '../JointMark.tsx';
+import { levelMarks, type Level } from '../levels.ts';
 import { pathOf, uprightBand } from '../paths.ts';
 import { PlacedLabels } from '../PlacedLabels.tsx';
+import { PlotClip } from '../PlotClip.tsx';
 import { BallMarks } from './BallMarks.tsx';
 import type { FormPoint } from './byForm.ts';
 import { effortWayLabels } from './effortWayLabels.ts';
 import { Jump } from './Jump.tsx';
 import type { WayMark } from './marks.ts';
-import { amountMarks, levelMarks, type Level } from './spans.ts';
+import { amountMarks } from './spans.ts';
 import { Stretches } from './Stretches.tsx';
 import { pullingSpans, readWay, runsOf, staysBentSpans, wantedLevels, whole, type Answered, type Way } from './way.ts';
 
@@ -21,7 +23,7 @@ interface EffortWayPlotProps {
   readonly way: Way;
   readonly marks: readonly WayMark[];
   readonly touching: readonly Span[];
-  readonly bent: number;
+  readonly shown: number;
   readonly byForm: readonly FormPoint[];
   readonly level: Level;
   readonly span: Span;
@@ -31,7 +33,7 @@ interface EffortWayPlotProps {
 }
 
 export const EffortWayPlot = memo(function EffortWayPlot(props: EffortWayPlotProps) {
-  const { a, way, marks, touching, bent, byForm, level, span, frame, narrow, unit } = props;
+  const { a, way, marks, touching, shown, byForm, level, span, frame, narrow, unit } = props;
   const { box, y } = frame;
   const { measure } = a.drive;
   const id = useId();
@@ -45,10 +47,9 @@ export const EffortWayPlot = memo(function EffortWayPlot(props: EffortWayPlotPro
   const runs = [...runsOf(way.back), ...runsOf(way.forward)];
   const form = byForm.map(({ amount, effort }) => place({ amount, typical: effort }));
   const ticks = { x: amountMarks(span, measure, unit, narrow), y: levelMarks(level) };
-  const now = readWay(way, bent * a.joint.movement.amount);
+  const now = readWay(way, shown);
   const at = place(now);
-  const shown = marks.length > 1 ? marks : [];
-  const placed = shown.map((mark) => ({ ...mark, x: x(mark.amount), y: y(mark.effort) }));
+  const placed = (marks.length > 1 ? marks : []).map((mark) => ({ ...mark, x: x(mark.amount), y: y(mark.effort) }));
   const zero = y(0);
   const labels = effortWayLabels({
     frame,
@@ -65,9 +66,7 @@ export const EffortWayPlot = memo(function EffortWayPlot(props: EffortWayPlotPro
   });
   return (
     <>
-      <clipPath id={`${id}c`}>
-        <rect x={box.left} y={box.top} width={box.right - box.left} height={box.bottom - box.top} />
-      </clipPath>
+      <PlotClip id={`${id}c`} box={box} />
       {pullingSpans(way).map(([from, to]) => (
         <rect
           key={from}

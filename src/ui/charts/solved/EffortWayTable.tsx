@@ -2,7 +2,7 @@ import { memo } from 'react';
 import { effortText } from '../../text/amountText.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
 import { markText, signedAmount, solvedTables } from '../../text/solvedChartText.ts';
-import { fromAxis } from '../effortCurve.ts';
+import { fromAxis } from '../amountAxis.ts';
 import type { Span } from '../frame.ts';
 import { PointTable } from '../PointTable.tsx';
 import type { WayMark } from './marks.ts';

@@ -9,12 +9,12 @@ import {
   SOLVED_NAMES,
   solvedTables,
 } from '../../text/solvedChartText.ts';
+import { AxisFigure } from '../AxisFigure.tsx';
+import { levelsOver } from '../levels.ts';
 import { PointTable } from '../PointTable.tsx';
-import { AxisFigure } from './AxisFigure.tsx';
 import { ChartNote } from './ChartNote.tsx';
 import type { SideBySide as Side } from './sideBySide.ts';
 import { SideBySidePlot } from './SideBySidePlot.tsx';
-import { levelsOver } from './spans.ts';
 
 interface SideBySideProps {
   readonly number: number;

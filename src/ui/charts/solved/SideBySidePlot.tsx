@@ -7,11 +7,11 @@ import { Axes, Grid } from '../Axes.tsx';
 import { isInside, type Frame } from '../frame.ts';
 import { JointMark } from '../JointMark.tsx';
 import { LINE_WEIGHT, placeLabels, type LabelWish } from '../labels.ts';
+import { levelMarks, type Level } from '../levels.ts';
 import { pathOf } from '../paths.ts';
 import { PlacedLabels } from '../PlacedLabels.tsx';
-import { alongLimit, around, besideEdge, clearPaper, inkOf, markBox, offChart } from '../spots.ts';
+import { alongLimit, around, besideEdge, clearPaper, inkAcross, inkOf, markBox, offChart } from '../spots.ts';
 import type { SideBySide } from './sideBySide.ts';
-import { levelMarks, type Level } from './spans.ts';
 
 interface SideBySidePlotProps {
   readonly a: Assessment;
@@ -52,17 +52,7 @@ export const SideBySidePlot = memo(function SideBySidePlot({ a, side, level, fra
       : { key: 'now', text, look: 'pencil', spots: around(stands, 15), far: () => clearPaper(stands, 9, box) },
     { key: 'wanted', text: wantedAtMost(atMost, measure), look: 'pencil', spots: alongLimit(box, wanted) },
   ];
-  const inks = [
-    ...inkOf([...shown, ...edge], box, LINE_WEIGHT),
-    ...inkOf(
-      [
-        { x: box.left, y: wanted },
-        { x: box.right, y: wanted },
-      ],
-      box,
-      LINE_WEIGHT,
-    ),
-  ];
+  const inks = [...inkOf([...shown, ...edge], box, LINE_WEIGHT), ...inkAcross(wanted, box, LINE_WEIGHT)];
   const labels = placeLabels(wishes, { inks, marks: [markBox(stands, 10)] }, box);
   return (
     <>

@@ -1,14 +1,11 @@
-import { useMemo, useState } from 'react';
-import type { Assessment } from '../../../core/design/assessment.ts';
+import { useMemo } from 'react';
+import { within } from '../../drawing/reach.ts';
+import { amountShown, travelledOf } from '../../drawing/solved/travelled.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
-import { NO_COMPASS, NO_LENGTHS, STILL_SOLVING } from '../../text/solvedChartText.ts';
-import '../charts.css';
-import type { LifeDomain } from '../domains.ts';
+import { NO_LENGTHS, STILL_SOLVING } from '../../text/solvedChartText.ts';
+import type { CurvesProps } from '../Curves.tsx';
 import { Effort } from '../Effort.tsx';
-import { dragged, type LengthDomain } from '../lengthCurves.ts';
-import { StrainLength } from '../StrainLength.tsx';
-import { StrainLife } from '../StrainLife.tsx';
-import type { Phase } from '../useSizing.ts';
+import { StrainFigures } from '../StrainFigures.tsx';
 import { CompassOfGive } from './CompassOfGive.tsx';
 import { papersOf } from './papers.ts';
 import { SideBySide } from './SideBySide.tsx';
@@ -16,63 +13,48 @@ import { sideBySideOf } from './sideBySide.ts';
 import './solved.css';
 import { WayFigures } from './WayFigures.tsx';
 import { compassOf } from './compass.ts';
-import { isAnswered } from './way.ts';
-
-interface SolvedCurvesProps {
-  readonly assessment: Assessment;
-  /** How far the scrubber holds it, as a share of the wanted amount. */
-  readonly bent: number;
-  readonly unit: LengthUnit;
-  /** A size is changed on a curve. Two sizes may change one after the other before the next render. */
-  readonly onSize: (parameter: string, value: number, phase: Phase) => void;
-}
-
-interface Held {
-  readonly life?: LifeDomain;
-  readonly length?: LengthDomain;
-}
+import { isAnswered, type Answered } from './way.ts';
 
 /** Every figure that there is something to tell in, of a joint that the solver answers. */
-export function SolvedCurves({ assessment: a, bent, unit, onSize }: SolvedCurvesProps) {
-  const [held, setHeld] = useState<Held>({});
-  const usual = useMemo(() => papersOf(a, unit), [a, unit]);
-  const life = held.life ?? usual.life;
-  const length = usual.length && (held.length ?? usual.length);
-  const names = dragged(a);
-  const side = useMemo(() => sideBySideOf(a), [a]);
-  const compass = useMemo(() => (isAnswered(a) ? compassOf(a) : undefined), [a]);
-  const next = length ? 4 : 3;
-  const hold = (paper: Held) => (isHeld: boolean) => setHeld(isHeld ? paper : {});
+export function SolvedCurves({ assessment: a, bent, unit, onSize }: CurvesProps) {
+  const { life, length } = useMemo(() => papersOf(a, unit), [a, unit]);
   return (
     <section className="curves" aria-label="Curves">
-      <StrainLife assessment={a} unit={unit} domain={life} sizing={{ names, onSize, onHold: hold({ life }) }} />
-      {length && (
-        <StrainLength assessment={a} unit={unit} domain={length} sizing={{ names, onSize, onHold: hold({ length }) }} />
-      )}
+      <StrainFigures assessment={a} {...{ unit, life, length, onSize }} />
       {isAnswered(a) ? (
-        <WayFigures a={a} first={next} bent={bent} unit={unit}>
-          {(last) => (
-            <>
-              {side && <SideBySide number={last + 1} a={a} side={side} />}
-              {compass && (
-                <CompassOfGive
-                  number={last + (side ? 2 : 1)}
-                  compass={compass}
-                  unit={unit}
-                  kind={a.provenance.effort}
-                />
-              )}
-            </>
-          )}
-        </WayFigures>
+        <AnsweredFigures a={a} first={length ? 4 : 3} bent={bent} unit={unit} />
       ) : (
         <>
-          <Effort assessment={a} bent={bent} unit={unit} />
+          <Effort assessment={a} bent={within({ from: 0, to: 1 }, bent)} unit={unit} />
           <p className="chart-left-out waiting">{STILL_SOLVING}</p>
         </>
       )}
       {!length && <p className="chart-left-out">{NO_LENGTHS}</p>}
-      {isAnswered(a) && !compass && <p className="chart-left-out">{NO_COMPASS}</p>}
     </section>
+  );
+}
+
+interface AnsweredProps {
+  readonly a: Answered;
+  readonly first: number;
+  readonly bent: number;
+  readonly unit: LengthUnit;
+}
+
+/** What the solver's answer tells: along the way, side by side, and how far the pad gives. */
+function AnsweredFigures({ a, first, bent, unit }: AnsweredProps) {
+  const side = useMemo(() => sideBySideOf(a), [a]);
+  const compass = useMemo(() => compassOf(a), [a]);
+  // Where its drawing shows it, however far is asked for.
+  const shown = useMemo(() => amountShown(travelledOf(a, a.solved), bent), [a, bent]);
+  return (
+    <WayFigures {...{ a, first, shown, unit }}>
+      {(last) => (
+        <>
+          {side && <SideBySide number={last + 1} a={a} side={side} />}
+          <CompassOfGive number={last + (side ? 2 : 1)} compass={compass} unit={unit} kind={a.provenance.effort} />
+        </>
+      )}
+    </WayFigures>
   );
 }

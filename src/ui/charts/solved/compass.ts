@@ -41,9 +41,7 @@ function reachOf({ model, moving }: FlexureNetwork): Mm {
   return Math.max(...model.nodes.map(({ x, y }) => Math.hypot(x - at.x, y - at.y)));
 }
 
-/** Undefined where the network has no six stiffnesses: pivots that stand for twisting strips have but one. */
-export function compassOf({ solved: { network, stiffness }, effort: { modulus } }: Answered): Compass | undefined {
-  if (!stiffness) return undefined;
+export function compassOf({ solved: { network, stiffness }, effort: { modulus } }: Answered): Compass {
   const radius = reachOf(network);
   const six = Object.fromEntries(DIRECTIONS.map((name) => [name, stiffness.free[name] * modulus])) as SixStiffnesses;
   const says = softStiff(six, radius);

@@ -13,7 +13,7 @@ import {
 } from '../../text/solvedChartText.ts';
 import { isInside, type Frame, type Px, type Span } from '../frame.ts';
 import { LINE_WEIGHT, placeLabels, type LabelWish, type PlacedLabel, type Spot } from '../labels.ts';
-import { alongLimit, around, besideEdge, clearPaper, inkOf, markBox, offChart } from '../spots.ts';
+import { alongLimit, around, besideEdge, clearPaper, inkAcross, inkOf, markBox, offChart } from '../spots.ts';
 import type { WayMark } from './marks.ts';
 import { staysBentPast, wantedLevels, type Answered, type WayPoint } from './way.ts';
 
@@ -42,27 +42,10 @@ export function effortWayLabels(words: EffortWayWords): readonly PlacedLabel[] {
   const { box } = frame;
   const { measure } = a.drive;
   const stands = offChart(at, box)?.at ?? at;
-  const zero = frame.y(0);
-  const level = (height: number) =>
-    inkOf(
-      [
-        { x: box.left, y: height },
-        { x: box.right, y: height },
-      ],
-      box,
-      LINE_WEIGHT,
-    );
   const inks = [
     ...inkOf(all, box, LINE_WEIGHT),
     ...inkOf(form, box, LINE_WEIGHT / 2),
-    ...inkOf(
-      [
-        { x: box.left, y: zero },
-        { x: box.right, y: zero },
-      ],
-      box,
-      LINE_WEIGHT,
-    ),
+    ...inkAcross(frame.y(0), box, LINE_WEIGHT),
     ...marks.flatMap(({ jump, x: from, y }) =>
       jump === undefined
         ? []
@@ -75,7 +58,7 @@ export function effortWayLabels(words: EffortWayWords): readonly PlacedLabel[] {
             LINE_WEIGHT,
           ),
     ),
-    ...wantedLevels(a).flatMap((effort) => level(frame.y(effort))),
+    ...wantedLevels(a).flatMap((effort) => inkAcross(frame.y(effort), box, LINE_WEIGHT)),
   ];
   const taken = [markBox(stands, MARK), ...marks.map((mark) => markBox(mark, BALL))];
   const unit: LabelWish = {

@@ -19,10 +19,12 @@ export interface Room {
 
 /** Smaller changes are those of the sampling [mm]. */
 const CHANGE = 0.01;
+/** Room for more lines than this is never short. */
+const PLENTY = 12;
 
 /**
- * Undefined where there is nothing to tell: nothing can touch, the room stays as it is, or things come to face each
- * other only past the wanted movement and do not come near.
+ * Undefined where there is nothing to tell: nothing can touch, the room stays as it is, there is plenty as far as wanted,
+ * or things come to face each other only past that and do not come near.
  */
 export function roomOf({ solved: { amount: wanted, forward, back }, joint }: Answered): Room | undefined {
   const stretches = stretchesOf([...(back?.points.slice(1).toReversed() ?? []), ...forward.points]);
@@ -32,8 +34,9 @@ export function roomOf({ solved: { amount: wanted, forward, back }, joint }: Ans
   const least = all.reduce((best, one) => (one.gap < best.gap ? one : best), first);
   const most = all.reduce((widest, { gap }) => Math.max(widest, gap), first.gap);
   if (most - least.gap < CHANGE) return undefined;
-  const isMet = all.some(({ amount }) => Math.abs(amount) <= wanted);
-  if (!isMet && least.gap > joint.profile.lineWidth) return undefined;
+  const { lineWidth } = joint.profile;
+  const isShort = all.some(({ amount, gap }) => Math.abs(amount) <= wanted && gap <= PLENTY * lineWidth);
+  if (!isShort && least.gap > lineWidth) return undefined;
   return { stretches, touching: stretches.flatMap(touchingIn), least };
 }
 

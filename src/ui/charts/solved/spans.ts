@@ -2,10 +2,10 @@
 import { format, ticks } from 'd3';
 import type { Assessment } from '../../../core/design/assessment.ts';
 import type { Measure } from '../../text/amountText.ts';
-import { grouped, MM_PER_INCH, type LengthUnit } from '../../text/numbers.ts';
-import { niceSteps } from '../domains.ts';
-import { onAxis } from '../effortCurve.ts';
+import { MM_PER_INCH, type LengthUnit } from '../../text/numbers.ts';
+import { onAxis } from '../amountAxis.ts';
 import type { Span } from '../frame.ts';
+import { levelsOver, type Level } from '../levels.ts';
 import type { Tick } from '../ticks.ts';
 import type { Hollow, WayMark } from './marks.ts';
 import { whole, type Way } from './way.ts';
@@ -39,36 +39,6 @@ export function amountMarks([low, high]: Span, measure: Measure, unit: LengthUni
     return { at, text: `${figure(at)}${first + i === last ? '°' : ''}` };
   });
 }
-
-export interface Level {
-  readonly span: Span;
-  readonly step: number;
-  /** What one of the unit that is figured is. */
-  readonly per: number;
-}
-
-/** An axis of whole round steps over a range that may lie on both sides of nought. */
-export function levelsOver(low: number, high: number, per = 1): Level {
-  const range = Math.max(high - low, Math.abs(low), Number.MIN_VALUE) / per;
-  const step = niceSteps(range).step * per;
-  const end = (value: number, way: 'floor' | 'ceil') =>
-    Number((Math[way](value / step - (way === 'ceil' ? 1e-9 : -1e-9)) * step).toPrecision(12));
-  return { span: [end(Math.min(low, 0), 'floor'), end(Math.max(high, 0), 'ceil')], step, per };
-}
-
-export function levelMarks({ span: [low, high], step, per }: Level): readonly Tick[] {
-  const first = Math.round(low / step);
-  const last = Math.round(high / step);
-  return Array.from({ length: last - first + 1 }, (_, i) => {
-    const at = (first + i) * step;
-    const shown = Number((at / per).toPrecision(12));
-    const text = Math.abs(shown) >= 1000 ? `${shown < 0 ? '−' : ''}${grouped(Math.abs(shown))}` : figure(shown);
-    return { at, text };
-  });
-}
-
-/** A pointer reads to a tenth of a degree and keys go in halves [deg]; a hundredth and a twentieth of a mm. */
-export const GRIDS = { turn: { fine: 0.1, step: 0.5 }, travel: { fine: 0.01, step: 0.05 } } as const;
 
 /** What is wanted at most is on the paper, unless it would press the curve flat. */
 const PRESSED = 2;

@@ -1,8 +1,8 @@
 /** The solved way of one joint as plain figures: amounts [rad] or [mm], efforts [N·mm] or [N], energies [N·mm]. */
 import { allowableNamed } from '../../../core/design/allowables.ts';
 import type { Assessment } from '../../../core/design/assessment.ts';
-import { effortBeyondYield } from '../../../core/design/effortAnswer.ts';
-import { amountAtStrain, strainsUpTo } from '../../../core/design/solvedPath.ts';
+import { feltEfforts } from '../../../core/design/feltEffort.ts';
+import { amountAtStrain } from '../../../core/design/solvedPath.ts';
 import type { Span } from '../frame.ts';
 import type { Solved, SolvedEvent, SolvedPath, SolvedPoint } from '../../../core/design/solved.ts';
 
@@ -47,16 +47,6 @@ export function wayOf(a: Answered): Way {
   return { forward: pointsOf(a, forward), back: back ? pointsOf(a, back) : [] };
 }
 
-type State = Pick<SolvedPoint, 'amount' | 'effort' | 'energy'>;
-
-/** For the filament: what has been strained past yield pushes back less from there on. */
-function toFilament(a: Assessment, strain: number, { amount, effort, energy }: State) {
-  const yieldStress = a.filament.properties.yieldStress.typical;
-  const at = (modulus: number) => effortBeyondYield(modulus * effort, (strain * modulus) / yieldStress);
-  const { modulus, modulusLow, modulusHigh } = a.effort;
-  return { amount, typical: at(modulus), low: at(modulusLow), high: at(modulusHigh), energy: energy * modulus };
-}
-
 interface Followed {
   readonly place: Omit<WayPoint, 'holds' | 'turns'>;
   /** Of a solved state; absent for an event. */
@@ -91,28 +81,23 @@ function turnBetween(followed: readonly Followed[], from: number, to: number, si
   return turn;
 }
 
-/** States and events in the order in which they come. */
+/** States and events in the order in which they come, for the filament. */
 function followedOn(a: Answered, { points, events }: SolvedPath): readonly Followed[] {
   const waiting = [...events];
-  const unseen = unseenStrain(a);
-  let strain = 0;
+  const felt = feltEfforts(a);
+  const placeOf = (state: Pick<SolvedPoint, 'amount' | 'effort' | 'energy'>) => ({
+    amount: state.amount,
+    ...felt(state),
+    energy: state.energy * a.effort.modulus,
+  });
   return points.flatMap((point, i) => {
     const before = points[i - 1];
-    const passed: Followed[] = [];
     const met = before ? waiting.findIndex(({ amount }) => !isBetween(amount, before.amount, point.amount)) : 0;
-    for (const { kind, stable, ...state } of waiting.splice(0, met < 0 ? waiting.length : met)) {
-      passed.push({ place: { ...toFilament(a, strain, state), event: kind, stable } });
-    }
-    strain = Math.max(strain, point.peakWithin, point.peakAtEnds, unseen * Math.abs(point.amount));
-    return [...passed, { place: toFilament(a, strain, point), holds: point.unstableFree === 0 }];
+    const passed = waiting.splice(0, met < 0 ? waiting.length : met).map((event): Followed => ({
+      place: { ...placeOf(event), event: event.kind, stable: event.stable },
+    }));
+    return [...passed, { place: placeOf(point), holds: point.unstableFree === 0 }];
   });
-}
-
-/** Strain per amount of what the network does not strain itself: strips that twist and stand in it as springs. */
-function unseenStrain(a: Answered): number {
-  const { amount } = a.solved;
-  const { within, atRoots } = strainsUpTo(a.solved, amount);
-  return a.strain.nominal > Math.max(within, atRoots) * 1.001 ? a.strain.nominal / amount : 0;
 }
 
 function isBetween(at: number, one: number, other: number): boolean {

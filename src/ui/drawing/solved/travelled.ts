@@ -2,7 +2,7 @@ import type { Assessment } from '../../../core/design/assessment.ts';
 import type { Solved, SolvedEvent } from '../../../core/design/solved.ts';
 import { secondRest } from '../../../core/design/solvedPath.ts';
 import { degrees, radians, asRad } from '../../../core/units.ts';
-import type { Reach } from '../useDrawing.ts';
+import { within, type Reach } from '../reach.ts';
 
 /** A state worth stopping at: just before it snaps, balanced, just before it comes back, at rest in its second place. */
 interface Marked {
@@ -35,6 +35,11 @@ export function travelledOf(a: Assessment, solved: Solved): Travelled {
 /** How far the drawing can show it, as shares of the wanted amount. */
 export function reachOf({ from, to, wanted }: Travelled): Reach {
   return { from: from / wanted, to: to / wanted };
+}
+
+/** The amount at which it is shown when a share of the wanted amount is asked for: as far as it can be shown. */
+export function amountShown(travelled: Travelled, share: number): number {
+  return within(reachOf(travelled), share) * travelled.wanted;
 }
 
 /** Up to the next whole degree or half millimetre. */

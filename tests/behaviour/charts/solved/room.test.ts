@@ -4,7 +4,7 @@ import { expectClose } from '../../../support/close.ts';
 import { answered } from '../../../support/solvedJoints.ts';
 
 describe('room against movement', () => {
-  it('is left out where nothing can touch, and where things face each other only far past what is wanted', () => {
+  it('is left out where nothing can touch, and where there is plenty as far as is wanted', () => {
     expect(roomOf(answered('straightLeaf'))).toBeUndefined();
     const crossed = answered('crossedLeaves');
     expect(crossed.solved.forward.points.some(({ gap }) => gap !== undefined)).toBe(true);

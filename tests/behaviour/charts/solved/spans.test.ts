@@ -1,12 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  amountMarks,
-  amountSpan,
-  effortLevel,
-  energyLevel,
-  levelMarks,
-  levelsOver,
-} from '../../../../src/ui/charts/solved/spans.ts';
+import { levelMarks, levelsOver } from '../../../../src/ui/charts/levels.ts';
+import { amountMarks, amountSpan, effortLevel, energyLevel } from '../../../../src/ui/charts/solved/spans.ts';
 import { hollowsOf, marksOf } from '../../../../src/ui/charts/solved/marks.ts';
 import { wayOf } from '../../../../src/ui/charts/solved/way.ts';
 import { answered } from '../../../support/solvedJoints.ts';

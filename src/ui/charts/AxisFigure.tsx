@@ -1,10 +1,10 @@
 import { useMemo, useState, type ReactNode } from 'react';
-import { Caption } from '../Caption.tsx';
-import { Crosshair } from '../Crosshair.tsx';
-import { clamp, frameOf, isNarrow, type Frame, type Px, type Span } from '../frame.ts';
-import { evenStops, movedTo, moveOf, snapped } from '../stops.ts';
-import { Surface } from '../Surface.tsx';
-import { useSize } from '../useSize.ts';
+import { Caption } from './Caption.tsx';
+import { Crosshair } from './Crosshair.tsx';
+import { clamp, frameOf, isNarrow, type Frame, type Px, type Span } from './frame.ts';
+import { evenStops, movedTo, moveOf, snapped } from './stops.ts';
+import { Surface } from './Surface.tsx';
+import { useSize } from './useSize.ts';
 
 interface AxisFigureProps {
   readonly number: number;
