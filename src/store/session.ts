@@ -2,12 +2,10 @@ import { create } from 'zustand';
 import type { Joint, Part } from '../core/design/joint.ts';
 import { demoPart } from './demoPart.ts';
 import * as edits from './edits.ts';
+import { AS_WANTED, type Shown, shownAfter } from './shown.ts';
 import { type EditState, opened } from './state.ts';
 
-export interface Session extends EditState {
-  /** How far the drawing and the curves show it moved, as a share of the wanted amount; below 0 the other way. */
-  readonly bent: number;
-
+export interface Session extends EditState, Shown {
   /** Scale of the drawing on the sheet, as “10 : 1”; empty until it is drawn. */
   readonly scale: string;
 
@@ -29,23 +27,30 @@ export interface Session extends EditState {
 }
 
 /** The one store of what is on screen; what each action does is in `edits.ts`. */
-export const useSession = create<Session>()((set) => ({
-  ...opened(demoPart()),
-  bent: 1,
-  scale: '',
-  open: (part) => set(opened(part)),
-  bend: (share) => set({ bent: share }),
-  showScale: (scale) => set({ scale }),
-  selectJoint: (id) => set((state) => edits.selectJoint(state, id)),
-  changeJoint: (next, said, gesture) => set((state) => edits.changeJoint(state, next, said, gesture)),
-  endGesture: () => set(edits.endGesture),
-  addJoint: (joint, said) => set((state) => edits.addJoint(state, joint, said)),
-  duplicateJoint: (id, name, said) => set((state) => edits.duplicateJoint(state, id, name, said)),
-  renameJoint: (id, name, said) => set((state) => edits.renameJoint(state, id, name, said)),
-  removeJoint: (id, said) => set((state) => edits.removeJoint(state, id, said)),
-  moveJoint: (id, by, said) => set((state) => edits.moveJoint(state, id, by, said)),
-  renamePart: (name, said) => set((state) => edits.renamePart(state, name, said)),
-  replacePart: (part, said) => set((state) => edits.replacePart(state, part, said)),
-  undo: () => set(edits.undo),
-  redo: () => set(edits.redo),
-}));
+export const useSession = create<Session>()((set) => {
+  const edit = (change: (state: EditState) => EditState) =>
+    set((state) => {
+      const after = change(state);
+      return { ...after, ...shownAfter(state, after) };
+    });
+  return {
+    ...opened(demoPart()),
+    ...AS_WANTED,
+    scale: '',
+    open: (part) => set({ ...opened(part), ...AS_WANTED }),
+    bend: (share) => set({ bent: share }),
+    showScale: (scale) => set({ scale }),
+    selectJoint: (id) => edit((state) => edits.selectJoint(state, id)),
+    changeJoint: (next, said, gesture) => edit((state) => edits.changeJoint(state, next, said, gesture)),
+    endGesture: () => edit(edits.endGesture),
+    addJoint: (joint, said) => edit((state) => edits.addJoint(state, joint, said)),
+    duplicateJoint: (id, name, said) => edit((state) => edits.duplicateJoint(state, id, name, said)),
+    renameJoint: (id, name, said) => edit((state) => edits.renameJoint(state, id, name, said)),
+    removeJoint: (id, said) => edit((state) => edits.removeJoint(state, id, said)),
+    moveJoint: (id, by, said) => edit((state) => edits.moveJoint(state, id, by, said)),
+    renamePart: (name, said) => edit((state) => edits.renamePart(state, name, said)),
+    replacePart: (part, said) => set((state) => ({ ...edits.replacePart(state, part, said), ...AS_WANTED })),
+    undo: () => edit(edits.undo),
+    redo: () => edit(edits.redo),
+  };
+});
