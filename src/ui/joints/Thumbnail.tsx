@@ -6,7 +6,7 @@ import { MM_PER_INCH } from '../text/numbers.ts';
 /** CSS pixels in one millimetre, as the standard has it. */
 const PX_PER_MM = 96 / MM_PER_INCH;
 /** Room in a cell of the strip; what is larger is cut off, never scaled. */
-const ROOM = { width: 116, height: 44 };
+const ROOM = { width: 104, height: 40 };
 const CHORD_ERROR = 0.01;
 
 interface Props {
