@@ -1,6 +1,7 @@
 import type { MiddleLine } from '../../src/core/geometry/band.ts';
 import { disc } from '../../src/core/geometry/disc.ts';
 import { gapFinder, type Gap } from '../../src/core/geometry/gaps.ts';
+import type { Gaps } from '../../src/core/geometry/meetings.ts';
 import type { Path, Point } from '../../src/core/geometry/outline.ts';
 import { spiralBands, type Spiral } from './bands.ts';
 
@@ -16,6 +17,8 @@ export interface Bench {
   readonly poses?: Readonly<Record<string, Point & { readonly turn: number }>>;
   /** Middle lines in the state looked at; as printed when left out. */
   readonly bent?: readonly MiddleLine[];
+  /** Gaps below this are all told. */
+  readonly within?: number;
 }
 
 export const endOf = (band: MiddleLine, end: 'from' | 'to'): Point => {
@@ -23,8 +26,13 @@ export const endOf = (band: MiddleLine, end: 'from' | 'to'): Point => {
   return { x: band.x[i]!, y: band.y[i]! };
 };
 
-/** The least gap on a bench. Ends at one place share a node, which is named after the first band and end there. */
-export function gapOn({ bands, planes = [], pads = [], poses = {}, bent = bands }: Bench): Gap | undefined {
+/** The least gap on a bench. */
+export function gapOn(bench: Bench): Gap | undefined {
+  return gapsOn(bench).least;
+}
+
+/** Gaps on a bench. Ends at one place share a node, which is named after the first band and end there. */
+export function gapsOn({ bands, planes = [], pads = [], poses = {}, bent = bands, within = 0 }: Bench): Gaps {
   const nodes: (Point & { id: string })[] = [];
   const nodeOf = (i: number, end: 'from' | 'to') => {
     const at = endOf(bands[i]!, end);
@@ -41,7 +49,7 @@ export function gapOn({ bands, planes = [], pads = [], poses = {}, bent = bands 
   }));
   const network = { nodes, members, pads: pads.map(({ id, nodes: held }) => ({ id, nodes: held })) };
   const bodies = pads.map(({ id, outlines }) => ({ pad: id, outlines }));
-  return gapFinder(network, bodies, bands)(bent, poses);
+  return gapFinder(network, bodies, bands, within)(bent, poses);
 }
 
 /** Arms between a hub and a ring. */

@@ -19,7 +19,8 @@ function keyOf(understood: Understood, detail: SolveDetail): string {
   return JSON.stringify([
     [family.id, Object.entries(sizes), section.thickness, section.width, poisson],
     [drive, amount, ways],
-    [parts, whole, beyond, accuracy],
+    // How near counts as near, where it is looked for.
+    [parts, whole, beyond, accuracy, whole === false ? undefined : joint.profile.lineWidth],
   ]);
 }
 

@@ -10,7 +10,7 @@ import type { FlexureNetwork } from '../flexures/network.ts';
 import { mechanicsOf } from '../flexures/networks.ts';
 import { gapFinder, type GapFinder } from '../geometry/gaps.ts';
 import { ok, type Result } from '../result.ts';
-import { asRad } from '../units.ts';
+import { asRad, type Mm } from '../units.ts';
 import { askedOf, handResponse } from './response.ts';
 import type { Solved, SolvedPath } from './solved.ts';
 import type { Understood } from './understand.ts';
@@ -66,7 +66,10 @@ export function solveJoint(understood: Understood, detail: SolveDetail = {}): Re
   const asked = (to: number) => ({ drive, amount: to, widthRatio: ratio });
   const network = mechanics.network(sizes, section.thickness, asked(end));
   const follow = (to: number) =>
-    followWay(modelOf(mechanics.network(sizes, section.thickness, asked(to)), poisson), network, to, amount, detail);
+    followWay(modelOf(mechanics.network(sizes, section.thickness, asked(to)), poisson), network, to, amount, {
+      ...detail,
+      near: joint.profile.lineWidth,
+    });
   const forward = follow(end);
   const back = ways === 'both ways' ? follow(-end) : undefined;
   return ok({
@@ -117,7 +120,7 @@ function followWay(
   network: FlexureNetwork,
   end: number,
   amount: number,
-  { parts = PARTS.wanted, whole = true, cancelled, accuracy }: SolveDetail,
+  { parts = PARTS.wanted, whole = true, cancelled, accuracy, near }: SolveDetail & { readonly near: Mm },
 ): { readonly path: SolvedPath; readonly answer: PathAnswer } {
   const asked = { shares: sharesTo(amount / Math.abs(end), parts), shapes: whole };
   const answer = followPath(model, {
@@ -125,7 +128,7 @@ function followWay(
     ...(cancelled ? { cancelled } : {}),
     ...(accuracy ? { accuracy } : {}),
   });
-  return { path: pathOf(answer, network, end, whole), answer };
+  return { path: pathOf(answer, network, end, whole ? near : undefined), answer };
 }
 
 function even(from: number, to: number, count: number): readonly number[] {
@@ -137,18 +140,19 @@ function sharesTo(wanted: number, parts: number): readonly number[] {
   return [...even(0, wanted, parts), ...(wanted < 1 ? even(wanted, 1, PARTS.beyond) : [])];
 }
 
-function pathOf(answer: PathAnswer, network: FlexureNetwork, end: number, whole: boolean): SolvedPath {
+/** Gaps are looked for where it is told how near counts as near. */
+function pathOf(answer: PathAnswer, network: FlexureNetwork, end: number, near: Mm | undefined): SolvedPath {
   const taken = takenPath(answer);
   const { alike } = network;
   // Work per share over the way to the end is the effort; that of a movement the other way is counted along it.
   const effort = (perShare: number) => (alike * perShare) / end;
-  const gapOf: GapFinder | undefined =
-    whole && taken.shapes[0] ? gapFinder(network.model, network.bodies, taken.shapes[0]) : undefined;
+  const gapsOf: GapFinder | undefined =
+    near !== undefined && taken.shapes[0] ? gapFinder(network.model, network.bodies, taken.shapes[0], near) : undefined;
   // Of many members every so many states are looked at: each costs as the square of their number.
   const every = Math.ceil(network.model.members.length / FEW_MEMBERS);
   const points = taken.points.map((point, i) => {
     const shapes = taken.shapes[i] ?? [];
-    const gap = i % every === 0 ? gapOf?.(shapes, point.poses) : undefined;
+    const gaps = i % every === 0 ? gapsOf?.(shapes, point.poses) : undefined;
     return {
       amount: end * point.share,
       effort: effort(point.effort),
@@ -161,7 +165,8 @@ function pathOf(answer: PathAnswer, network: FlexureNetwork, end: number, whole:
       poses: point.poses,
       shapes,
       residual: point.residual,
-      ...(gap ? { gap } : {}),
+      ...(gaps?.least ? { gap: gaps.least } : {}),
+      ...(gaps && gaps.near.length > 0 ? { near: gaps.near } : {}),
     };
   });
   const events = taken.events.map(({ share, ...event }) => ({

@@ -25,6 +25,8 @@ export interface SolvedPoint {
   readonly residual: number;
   /** Least clear distance between what may touch; absent where nothing can. */
   readonly gap?: Gap;
+  /** All that are nearer than a line is wide, least first, twelve at most; absent where none is. */
+  readonly near?: readonly Gap[];
 }
 
 /** Something on the way, for a modulus of 1 MPa: effort and energy as for a point. */

@@ -79,20 +79,39 @@ function stripsAcross(sizes: SlitPanelSizes, thickness: Mm): BarsAcross {
   };
 }
 
-/** Where the lower edges of each slit meet. */
+/**
+ * Where the edges of a slit meet. Beside a bridge lie slits of the rows before and after it, each between what hangs on
+ * this row and on the one after the next, which turn against each other by two twists δ:
+ *
+ *     p·(1 − cos δ) + w·cos δ = t·sin δ
+ *
+ * Where p² > t² + (p − w)² they never meet. At the two ends of the panel the last strip turns by one twist alone:
+ *
+ *     (p + w)·cos δ − t·sin δ = p − w
+ */
 function slitsClose(sizes: SlitPanelSizes, thickness: Mm): number {
-  return twistsInRow(sizes) * 2 * Math.atan(sizes.slitWidth / thickness);
+  const { pitch, slitWidth, rows } = sizes;
+  const strip = pitch - slitWidth;
+  const inner = Math.hypot(thickness, strip);
+  const meets = rows > 2 && inner > pitch;
+  const within = meets ? Math.atan2(thickness, strip) - Math.acos(pitch / inner) : Infinity;
+  const [open, outer] = [pitch + slitWidth, Math.hypot(pitch + slitWidth, thickness)];
+  const atEnds = Math.acos(strip / outer) - Math.atan2(thickness, open);
+  return twistsInRow(sizes) * Math.min(within, atEnds);
 }
 
-/** A row of bridges with half a strip on either side. */
-function rowBody({ pitch }: SlitPanelSizes, thickness: Mm, k: number): Body {
+/**
+ * What hangs stiffly on a row of bridges: the strips before and after it, up to the slits of its neighbours. Bodies of
+ * neighbours lie side by side out of the plane and share a strip, so they overlap as seen here.
+ */
+function rowBody({ pitch, slitWidth, rows }: SlitPanelSizes, thickness: Mm, k: number): Body {
   const box = {
-    left: (k - 0.5) * pitch,
-    right: (k + 0.5) * pitch,
+    left: k === 0 ? -pitch / 2 : (k - 1) * pitch + slitWidth / 2,
+    right: k === rows - 1 ? (k + 0.5) * pitch : (k + 1) * pitch - slitWidth / 2,
     bottom: -thickness / 2,
     top: thickness / 2,
   };
-  return { pad: `row${k}`, outlines: [padOutline(box, [])] };
+  return { pad: `row${k}`, outlines: [padOutline(box, [], 0)] };
 }
 
 function dimensionsOf({ pitch }: SlitPanelSizes, thickness: Mm): readonly Dimension[] {

@@ -2,8 +2,10 @@ import type { Mm } from '../units.ts';
 import type { MiddleLine } from './band.ts';
 import { padOf, type GapBody, type GapPad, type PadPose } from './gapPads.ts';
 import { grownStretch, openStretch, type Stretch } from './growingOut.ts';
+import { DETOUR, keep, LOCAL, newFindings, pairOf, take, told, type Findings, type Gaps } from './meetings.ts';
 import { materialWays, type JoinedNetwork, type Ways } from './materialWay.ts';
 import type { Point } from './outline.ts';
+import { betweenPads, pairsApart } from './padGaps.ts';
 import {
   alongAt,
   angleAt,
@@ -17,10 +19,6 @@ import {
   type Strand,
 } from './strand.ts';
 
-/** Places joined by less than this many thicknesses of material are one place, not two with a gap between them. */
-const LOCAL = 4;
-/** A gap counts where the way round through the material is this much longer than the way across: past any square corner. */
-const DETOUR = 1.5;
 /** Where material joins them, places face each other when the way across is this close to square to both [-], a cosine. */
 const FACING = 0.1;
 
@@ -30,25 +28,26 @@ export interface GapSide {
   readonly at: Point;
 }
 
-/** The least clear distance [mm], below 0 where they overlap, and where it is. */
+/** The least clear distance of two parts [mm], below 0 where they overlap, and where it is. */
 export interface Gap {
   readonly gap: Mm;
   readonly a: GapSide;
   readonly b: GapSide;
 }
 
-/** Least gap of one state, from the shapes of the members in their order and where the pads have gone; undefined without any. */
-export type GapFinder = (shapes: readonly MiddleLine[], poses: Readonly<Record<string, PadPose>>) => Gap | undefined;
+/** Gaps of one state, from the shapes of the members in their order and where the pads have gone. */
+export type GapFinder = (shapes: readonly MiddleLine[], poses: Readonly<Record<string, PadPose>>) => Gaps;
 
 /**
- * What finds the least gap between bands, and between bands and pads, of a network in any state.
+ * What finds the gaps between bands and pads of a network in any state.
  *
- * Surfaces of one plane are compared: bands with each other, each with itself, and each with all pads. Two places count
- * as apart when the way between them through the material is longer than four thicknesses and than 1½ times the way
- * across, which passes over square corners and runs of members, and when two places on bands face each other. What of a
- * band lies inside its own pad does not count, nor for that pad what is still growing out of it: as long as the clearance
- * rises by 0.01 mm in three thicknesses. Pads are not compared with each other. Where middle lines cross, the overlap
- * told is half of both thicknesses.
+ * Surfaces of one plane are compared: bands with each other, each with itself, and each with all pads, and pads with each
+ * other up to 5 mm apart, but for those that touch as printed. Two places count as apart when the way between them through
+ * the material is longer than four thicknesses, where a band is one of them, and than 1½ times the way across, which passes
+ * over square corners and runs of members, and when two places on bands face each other. What of a band lies inside its own
+ * pad does not count, nor for that pad what is still growing out of it: as long as the clearance rises by 0.01 mm in three
+ * thicknesses. Where middle lines cross, the overlap told is half of both thicknesses; where edges of pads cross, it is
+ * nothing.
  *
  * Distances are taken between middle lines that bend evenly from sample to sample; with forty samples to half a turn
  * they are good to thousandths of a millimetre. Where the thickness changes, a gap may be told too wide by a quarter of
@@ -57,12 +56,14 @@ export type GapFinder = (shapes: readonly MiddleLine[], poses: Readonly<Record<s
  * @param network - nodes, members and pads as printed [mm]
  * @param bodies - outlines of the pads as printed [mm]
  * @param printed - middle lines as printed, in the order of the members [mm] and [rad]
- * @returns a function from shapes and poses to the least gap
+ * @param within - gaps below this are all told [mm], ≥ 0
+ * @returns a function from shapes and poses to the least gap and those below
  */
 export function gapFinder(
   network: JoinedNetwork,
   bodies: readonly GapBody[],
   printed: readonly MiddleLine[],
+  within: Mm = 0,
 ): GapFinder {
   const { nodes, members } = network;
   const ways = materialWays(
@@ -70,6 +71,7 @@ export function gapFinder(
     printed.map((line) => bandStrand(line).along.at(-1) ?? 0),
   );
   const padsIn = bodies.map((body) => ({ id: body.pad, at: padOf(body, network) }));
+  const padPairs = pairsApart(padsIn.map(({ at }) => at()));
   const places = new Map(nodes.map(({ id }, i) => [id, i]));
   const endsOf = members.map(({ from, to }) => [places.get(from) ?? -1, places.get(to) ?? -1] as const);
   return (shapes, poses) => {
@@ -79,10 +81,11 @@ export function gapFinder(
       if (!shape) throw new RangeError(`no shape for the member ${id}`);
       return bandOf(id, plane, endsOf[i] ?? [-1, -1], bandStrand(shape), pads);
     });
-    const least: Least = { gap: Infinity };
-    betweenBands(bands, ways, least);
-    for (const pad of pads) againstPad(bands, pad, ways, least);
-    return least.found;
+    const found = newFindings(within);
+    betweenBands(bands, ways, found);
+    for (const pad of pads) againstPad(bands, pad, ways, found);
+    betweenPads(pads, padPairs, ways, found);
+    return told(found);
   };
 }
 
@@ -110,42 +113,20 @@ function bandOf(
 
 const isOpen = ({ first, last }: Stretch, segment: number) => segment >= first && segment < last;
 
-/** The nearest pair so far. */
-interface Least {
-  gap: Mm;
-  found?: Gap;
-}
-
-interface Side {
-  readonly what: string;
-  readonly strand: Strand;
-}
-
-/** Keeps a meeting as the nearest so far, with its places moved from the middle lines out to the surfaces. */
-function keep(least: Least, { gap, i, u, j, v, ax, ay, bx, by }: Meeting, a: Side, b: Side): void {
-  const apart = lengthOf(bx - ax, by - ay);
-  const [dx, dy] = apart > 0 ? [(bx - ax) / apart, (by - ay) / apart] : [0, 0];
-  const [outA, outB] = [halfAt(a.strand, i, u), halfAt(b.strand, j, v)];
-  least.gap = gap;
-  least.found = {
-    gap,
-    a: { what: a.what, at: { x: ax + outA * dx, y: ay + outA * dy } },
-    b: { what: b.what, at: { x: bx - outB * dx, y: by - outB * dy } },
-  };
-}
-
-function betweenBands(bands: readonly Band[], ways: Ways, least: Least): void {
+function betweenBands(bands: readonly Band[], ways: Ways, found: Findings): void {
   const meeting = newMeeting();
   for (const [k, a] of bands.entries()) {
     for (const b of bands.slice(k)) {
       if (a.plane !== b.plane) continue;
+      const nearestPair = pairOf(found);
       const look = (i: number, j: number) => {
         if (!isOpen(a, i) || !isOpen(b, j)) return;
         nearest(a.strand, i, b.strand, j, meeting);
-        if (meeting.gap < least.gap && areApart(a, b, meeting, ways)) keep(least, meeting, a, b);
+        if (meeting.gap < nearestPair.gap && areApart(a, b, meeting, ways)) keep(nearestPair, meeting, a, b);
       };
       // Pairs of one band that are surely local need no look: there are very many of them.
-      forNear(a.strand, b.strand, least, look, LOCAL * 2 * Math.min(...a.strand.half));
+      forNear(a.strand, b.strand, nearestPair, look, LOCAL * 2 * Math.min(...a.strand.half));
+      take(found, nearestPair);
     }
   }
 }
@@ -186,19 +167,21 @@ function wayByNodes(a: Band, sa: Mm, b: Band, sb: Mm, ways: Ways): Mm {
   );
 }
 
-function againstPad(bands: readonly Band[], pad: GapPad, ways: Ways, least: Least): void {
+function againstPad(bands: readonly Band[], pad: GapPad, ways: Ways, found: Findings): void {
   const meeting = newMeeting();
   for (const band of bands) {
     if (band.plane !== pad.plane) continue;
-    const grown = grownStretch(band, pad, least.gap);
+    const nearestPair = pairOf(found);
+    const grown = grownStretch(band, pad, nearestPair.gap);
     for (const strand of pad.edges) {
-      forNear(band.strand, strand, least, (i, j) => {
+      forNear(band.strand, strand, nearestPair, (i, j) => {
         if (!isOpen(band, i) || !isOpen(grown, i)) return;
         nearest(band.strand, i, strand, j, meeting);
-        if (meeting.gap >= least.gap || !isAway(band, pad, meeting, ways)) return;
-        keep(least, meeting, band, { what: pad.what, strand });
+        if (meeting.gap >= nearestPair.gap || !isAway(band, pad, meeting, ways)) return;
+        keep(nearestPair, meeting, band, { what: pad.what, strand });
       });
     }
+    take(found, nearestPair);
   }
 }
 

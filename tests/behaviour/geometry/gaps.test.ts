@@ -3,7 +3,7 @@ import type { MiddleLine } from '../../../src/core/geometry/band.ts';
 import { gapFinder } from '../../../src/core/geometry/gaps.ts';
 import { arcBand, box, movedBand, polygon, straightBand } from '../../support/bands.ts';
 import { expectClose } from '../../support/close.ts';
-import { gapOn, spiralBench } from '../../support/gaps.ts';
+import { gapOn, gapsOn, spiralBench } from '../../support/gaps.ts';
 
 const EXACT = { abs: 1e-12, because: 'round-off of a few operations on small numbers' } as const;
 const ORIGIN = { x: 0, y: 0 };
@@ -110,6 +110,17 @@ describe('the gap between bands and pads', () => {
     expect(gapOn({ bands: [leaf], pads: [fixed] })).toBeUndefined();
     const between = { id: 'moving', nodes: ['to0'], outlines: [box(12, -6, 16, 6)] };
     expect(gapOn({ bands: [leaf], pads: [fixed, between] })).toBeUndefined();
+    // Nor between both pads, as long as the way round by the leaf is hardly longer than the way across.
+    const [near, low] = [straightBand(at(0, 0), at(4, 0), 0.8), box(4, -0.9, 8, 0.9)];
+    expect(
+      gapOn({
+        bands: [near],
+        pads: [
+          { ...fixed, outlines: [box(-4, -0.9, 0, 0.9)] },
+          { ...between, outlines: [low] },
+        ],
+      }),
+    ).toBeUndefined();
   });
 
   it('is none where it grows out at a slant, even along the edge', () => {
@@ -170,6 +181,77 @@ describe('the gap between bands and pads', () => {
     const found = gapOn({ bands: [stem, straightBand(at(5, -4), at(5, 4), 1)], pads: [fixed] });
     expectClose(found?.gap ?? Number.NaN, 5 - 0.5, EXACT);
     expect([found?.a.what, found?.b.what]).toEqual(['band1', 'fixed']);
+  });
+});
+
+/** A pad turned about the place on its face where its leaf ends. */
+const turned = (turn: number) => ({ moving: { x: 4, y: 0, turn } });
+
+describe('the gap between one pad and another', () => {
+  const leaf = straightBand(at(0, 0), at(4, 0), 0.8);
+  const fixed = { id: 'fixed', nodes: ['from0'], outlines: [box(-4, -6, 0, 6)] };
+  const moving = { id: 'moving', nodes: ['to0'], outlines: [box(4, -6, 8, 6)] };
+  const joined = { bands: [leaf], pads: [fixed, moving] };
+  it('is that of their faces, however they are joined', () => {
+    const found = gapOn(joined);
+    expectClose(found?.gap ?? Number.NaN, 4, EXACT);
+    expect([found?.a.what, found?.b.what]).toEqual(['fixed', 'moving']);
+  });
+
+  it('is where a corner comes near as one of them turns, and nothing once they cross', () => {
+    // A corner 6 below the place it turns about is 6·sin θ nearer, and as far from the face as it then lies ahead of it.
+    for (const turn of [0.2, 0.5]) {
+      const { gap } = gapOn({ ...joined, poses: turned(-turn), bent: [straightBand(at(0, 20), at(4, 20), 0.8)] }) ?? {};
+      expectClose(gap ?? Number.NaN, 4 - 6 * Math.sin(turn), EXACT);
+    }
+    const crossed = gapOn({ ...joined, poses: turned(-1), bent: [straightBand(at(0, 20), at(4, 20), 0.8)] });
+    expectClose(crossed?.gap ?? Number.NaN, 0, EXACT);
+  });
+
+  it('is not told from 5 mm on, where nobody asks for it', () => {
+    const far = { ...joined, bands: [straightBand(at(0, 0), at(5.5, 0), 0.8)] };
+    const apart = { ...moving, outlines: [box(5.5, -6, 9, 6)] };
+    expect(gapOn({ ...far, pads: [fixed, apart] })).toBeUndefined();
+  });
+
+  it('does not count where they touch as printed', () => {
+    const knuckle = { ...moving, outlines: [box(0, 2, 8, 6)] };
+    expect(gapOn({ ...joined, pads: [fixed, knuckle] })?.a.what).toBe('band0');
+  });
+
+  it('counts between pads that nothing joins, down to the last bit', () => {
+    const loose = { id: 'loose', nodes: ['from1'], outlines: [box(8.25, -6, 9, 6)] };
+    const bands = [leaf, straightBand(at(9, 0), at(20, 0), 0.8)];
+    const found = gapOn({ bands, pads: [fixed, moving, loose] });
+    expectClose(found?.gap ?? Number.NaN, 0.25, EXACT);
+    expect([found?.a.what, found?.b.what]).toEqual(['moving', 'loose']);
+  });
+});
+
+/** Bands one above the other. */
+const rows = (count: number, apart: number) =>
+  Array.from({ length: count }, (_, k) => straightBand(at(0, k * (1 + apart)), at(20, k * (1 + apart)), 1));
+
+describe('all that is near', () => {
+  it('is told two by two, the least first', () => {
+    const bands = [...rows(3, 0.3), straightBand(at(0, 3.7), at(20, 3.7), 1)];
+    const { least, near } = gapsOn({ bands, within: 0.5 });
+    expect(near.map(({ a, b }) => `${a.what} ${b.what}`)).toEqual(['band2 band3', 'band0 band1', 'band1 band2']);
+    near.forEach(({ gap }, i) => expectClose(gap, [0.1, 0.3, 0.3][i] ?? Number.NaN, EXACT));
+    expect(near[0]).toEqual(least);
+  });
+
+  it('is nothing where the least gap is wider, and twelve at most', () => {
+    expect(gapsOn({ bands: rows(3, 0.6), within: 0.5 })).toMatchObject({ near: [], least: { a: {}, b: {} } });
+    expect(gapsOn({ bands: rows(20, 0.3), within: 0.5 }).near).toHaveLength(12);
+    expect(gapsOn({ bands: rows(1, 0.3), within: 0.5 })).toEqual({ near: [] });
+  });
+
+  it('has the same least gap as is told without it', () => {
+    const spiral = spiralBench({ hub: 4, ring: 15, turns: 1.25, arms: 3, thickness: 2 });
+    const all = gapsOn({ ...spiral, within: 3 });
+    expect(all.near.length).toBeGreaterThan(2);
+    expectClose(all.least?.gap ?? 0, gapOn(spiral)?.gap ?? 1, EXACT);
   });
 });
 
