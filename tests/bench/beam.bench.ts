@@ -5,6 +5,7 @@
 import { bench, describe } from 'vitest';
 import type { BeamModel } from '../../src/core/beam/model.ts';
 import { followPath } from '../../src/core/beam/solve.ts';
+import { solveAt } from '../../src/core/beam/solveAt.ts';
 import { bySolver } from '../../src/core/design/bySolver.ts';
 import { assess } from '../../src/core/design/assess.ts';
 import { FAMILIES } from '../../src/core/flexures/index.ts';
@@ -12,13 +13,13 @@ import { newJoint } from '../../src/store/newJoint.ts';
 
 const EMPTY = { modulus: 1500, poisson: 0.38, pads: [], loads: [], springs: [], ties: [], motions: [] } as const;
 
-const leaf = (motion: BeamModel['motions'][number]): BeamModel => ({
+const leaf = (motion: BeamModel['motions'][number], thickness = 0.84): BeamModel => ({
   ...EMPTY,
   nodes: [
     { id: 'root', x: 0, y: 0 },
     { id: 'tip', x: 12, y: 0 },
   ],
-  members: [{ id: 'leaf', from: 'root', to: 'tip', shape: { kind: 'straight' }, thickness: 0.84, width: 6 }],
+  members: [{ id: 'leaf', from: 'root', to: 'tip', shape: { kind: 'straight' }, thickness, width: 6 }],
   supports: [{ at: 'root', x: true, y: true, turn: true }],
   motions: [motion],
 });
@@ -27,7 +28,7 @@ function at(radius: number, angle: number) {
   return { x: radius * Math.cos(angle), y: radius * Math.sin(angle) };
 }
 
-function spiral(): BeamModel {
+function spiral(thickness = 0.84): BeamModel {
   const arms = [0, 1, 2].map((k) => (k * 2 * Math.PI) / 3);
   const turns = 1.25;
   return {
@@ -41,7 +42,7 @@ function spiral(): BeamModel {
       from: `hub${k}`,
       to: `ring${k}`,
       shape: { kind: 'spiral', centre: { x: 0, y: 0 }, turns },
-      thickness: 0.84,
+      thickness,
       width: 6,
     })),
     pads: [
@@ -57,8 +58,8 @@ function spiral(): BeamModel {
 }
 
 /** One arch that may lean, pushed through from its first rest past its second. */
-function arch(): BeamModel {
-  const half = { shape: { kind: 'rise', heading: 0 }, thickness: 0.42, width: 6 } as const;
+function arch(thickness = 0.42): BeamModel {
+  const half = { shape: { kind: 'rise', heading: 0 }, thickness, width: 6 } as const;
   const held = { x: true, y: true, turn: true } as const;
   return {
     ...EMPTY,
@@ -93,4 +94,20 @@ describe('whole ways', () => {
     const joint = newJoint(family, family.id);
     bench(`${family.id}, as the worker answers it`, () => void assess(joint, bySolver()));
   }
+});
+
+/** Each and its neighbour 5 % thicker, found from it and walked from rest. */
+const NEIGHBOURS = [
+  ['a leaf', leaf({ at: 'tip', y: 6 }), leaf({ at: 'tip', y: 6 }, 0.88)],
+  ['a spiral', spiral(), spiral(0.88)],
+  ['an arch past its second rest', arch(), arch(0.44)],
+] as const;
+
+describe.each(NEIGHBOURS)('one state of %s', (_, model, neighbour) => {
+  const before = solveAt(model, { keep: true });
+  const from = before.ok ? before.value.kept : undefined;
+  const found = from ? solveAt(neighbour, { from }) : before;
+  if (!from || !found.ok || !found.value.warm) throw new Error('nothing is warm');
+  bench('from its neighbour', () => void solveAt(neighbour, { from }));
+  bench('by a walk from rest', () => void solveAt(neighbour));
 });

@@ -1,4 +1,5 @@
 /** What the solver answers about a network: states along a path, and how well each is known. */
+import type { Kept } from './kept.ts';
 import type { Problem } from '../problems.ts';
 import type { Mm, NMm } from '../units.ts';
 
@@ -105,6 +106,10 @@ export interface PathAnswer {
   readonly stopped?: Problem;
   /** The path that leaves at the first bifurcation, and the sideways movement [mm] by which it was entered. */
   readonly second?: { readonly path: PathAnswer; readonly imperfection: Mm; readonly leaves: number };
+  /** Where an earlier answer was given to go on from: whether it was, or the path was walked from rest after all. */
+  readonly warm?: boolean;
+  /** Its last state, to begin another answer at; only where it was asked for. */
+  readonly kept?: Kept;
   /** Newton iterations spent. */
   readonly iterations: number;
 }

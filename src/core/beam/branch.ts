@@ -18,6 +18,8 @@ export interface SecondPath {
   readonly leaves: number;
   /** The sideways movement by which it was entered [mm]. */
   readonly imperfection: number;
+  /** False where a part of it was passed by falling downhill. */
+  readonly isSmooth: boolean;
   readonly stopped?: Problem;
 }
 
@@ -68,7 +70,8 @@ export function leaveSideways(walk: Walk, crossing: Crossing): SecondPath | unde
   if (!found) return undefined;
   const { ending, imperfection } = found;
   const stopped = typeof ending === 'object' ? ending : ending === 'stuck' ? lost(walker) : undefined;
-  return { seen: along.seen, leaves: at.share, imperfection, ...(stopped ? { stopped } : {}) };
+  const isSmooth = along.hasFallen !== true;
+  return { seen: along.seen, leaves: at.share, imperfection, isSmooth, ...(stopped ? { stopped } : {}) };
 }
 
 interface Left {
@@ -93,14 +96,14 @@ function fall(along: Walk, walk: Walk, at: State): Left | undefined {
     reduce(walker.network, state, walker.reduced);
   };
   restart();
-  const told = [observe(walker, 0, asked.shapes === true)];
+  const told = [observe(walker, 0, asked)];
   for (const part of BACK_PARTS) {
     const ending = walkTo(along, at.share + part * (state.share - at.share), () => {});
     const isLost = ending !== 'arrived' || unstableWays(walker) > 0;
     // Close to the crossing the path is as soft as it comes and may be lost; only one lost at once comes from elsewhere.
     if (isLost && told.length === 1) return undefined;
     if (isLost) break;
-    told.unshift(observe(walker, 0, asked.shapes === true));
+    told.unshift(observe(walker, 0, asked));
   }
   along.seen.push(...told);
   restart();
@@ -129,7 +132,7 @@ function turnOff(along: Walk, at: State): Left | undefined {
   walker.history.length = 0;
   accept(walker, at, 0);
   accept(walker, entered.state, arcBetween(walker, at, entered.state));
-  along.seen.push(observe(walker, 0, asked.shapes === true));
+  along.seen.push(observe(walker, 0, asked));
   const walked = walkArcs(along, gridOf(asked), () => rejoin(along));
   // A walk that gets stuck may have run into the very point where the paths join.
   const ending = walked === 'stuck' ? (rejoin(along) ?? walked) : walked;

@@ -7,7 +7,7 @@ import { forcesOf } from './forces.ts';
 import { placeOf, prepare, type Network } from './network.ts';
 import type { Observed } from './observe.ts';
 import { peaksOf } from './shapes.ts';
-import { toCoarse } from './transfer.ts';
+import { onMesh } from './transfer.ts';
 
 /** Halving the mesh raises the error 256 times in theory; taking only 8 keeps the estimate above the error. */
 const GAIN = 8;
@@ -27,19 +27,20 @@ const UNKNOWN = {
  *
  * @param network - the mesh that they were solved on [-]
  * @param seen - states in the order in which they are passed [-]
+ * @param leastEffort - efforts are not weighed against less [N·mm]
  * @returns differences over what they are weighed against [-]
  */
-export function estimate(network: Network, seen: readonly Observed[]): ErrorEstimate {
+export function estimate(network: Network, seen: readonly Observed[], leastEffort = 0): ErrorEstimate {
   const { elements } = network;
   const last = seen.at(-1);
-  if (!last || seen.length < 2) return { effort: 0, strain: 0, position: 0, elements };
+  if (!last || (seen.length < 2 && last.point.share === 0)) return { effort: 0, strain: 0, position: 0, elements };
   if (elements.some((count) => count % 4 !== 0)) return { ...UNKNOWN, elements };
   const coarse = prepare(
     network.model,
     elements.map((count) => count / 2),
   );
   const worst = seen.reduce((a, b) => (Math.abs(b.point.peak.strain) > Math.abs(a.point.peak.strain) ? b : a));
-  const effortScale = seen.reduce((most, { point }) => Math.max(most, Math.abs(point.effort)), 0);
+  const effortScale = seen.reduce((most, { point }) => Math.max(most, Math.abs(point.effort)), leastEffort);
   const gaps = [...new Set([worst, last])].map((observed) => gapTo(network, coarse, observed));
   const most = (of: (gap: Gap) => number) => Math.max(...gaps.map(of)) / GAIN;
   const strain = Math.max(Math.abs(worst.point.peak.strain), NO_STRAIN);
@@ -72,7 +73,7 @@ interface Gap {
 }
 
 function gapTo(fine: Network, coarse: Network, { state, point }: Observed): Gap {
-  const start = toCoarse(fine, state, coarse);
+  const start = onMesh(fine, state, coarse);
   const { converged } = correct(coarse, start, reducedFor(coarse), LAST_STEP.refined);
   if (!converged) return UNKNOWN;
   const forces = forcesOf(coarse, start);

@@ -4,6 +4,7 @@ import { eliminatedOf } from './equilibrium.ts';
 import { forcesOf, type Forces } from './forces.ts';
 import { placeOf, type Network, type State } from './network.ts';
 import { peaksOf, shapesOf } from './shapes.ts';
+import { softestWay } from './softest.ts';
 import { effortSlope, type Walker } from './walker.ts';
 
 /** A point of a path with what is needed to go on from it. */
@@ -15,6 +16,14 @@ export interface Observed {
   readonly slopeOn?: number;
   readonly state: State;
   readonly shapes: readonly MemberShape[] | undefined;
+  /** Stiffness of its softest way [N·mm], where the answer is to be kept. */
+  readonly softest: number;
+}
+
+/** What is wanted of every state besides its figures. */
+export interface Wanted {
+  readonly shapes?: boolean;
+  readonly keep?: boolean;
 }
 
 /** Ways in which the network would leave this state if the drive were held. */
@@ -27,10 +36,10 @@ export function unstableWays({ reduced }: Walker): number {
  *
  * @param walker - just arrived [-]
  * @param iterations - how many it took [-]
- * @param withShapes - whether middle lines are wanted [-]
+ * @param wanted - whether middle lines are wanted, and whether the answer is to be kept [-]
  */
-export function observe(walker: Walker, iterations: number, withShapes: boolean): Observed {
-  const { network, state } = walker;
+export function observe(walker: Walker, iterations: number, { shapes, keep }: Wanted): Observed {
+  const { network, state, reduced, weights } = walker;
   const forces = forcesOf(network, state);
   const { peak, within, atEnds } = peaksOf(network, state);
   const slope = network.frames.isMoved ? effortSlope(walker) : Number.NaN;
@@ -50,7 +59,13 @@ export function observe(walker: Walker, iterations: number, withShapes: boolean)
     residual: forces.residual,
     iterations,
   };
-  return { point, slope, state, shapes: withShapes ? shapesOf(network, state) : undefined };
+  return {
+    point,
+    slope,
+    state,
+    shapes: shapes === true ? shapesOf(network, state) : undefined,
+    softest: keep === true ? softestWay(reduced.tangent, weights).value : Number.NaN,
+  };
 }
 
 function posesOf(network: Network, state: State): Readonly<Record<string, Pose>> {

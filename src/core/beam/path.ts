@@ -2,7 +2,8 @@
 import type { Problem } from '../problems.ts';
 import { leaveSideways, type SecondPath } from './branch.ts';
 import type { Crossing } from './crossing.ts';
-import { restOf, type Network } from './network.ts';
+import { restOf, type Network, type State } from './network.ts';
+import { goOn } from './rejoin.ts';
 import { observe, unstableWays, type Observed } from './observe.ts';
 import {
   BUDGET,
@@ -33,26 +34,38 @@ interface Watch {
   crossing: Crossing | undefined;
 }
 
+/** Where a path goes on: a state, and whether the path that it is on had left the first, or joined it again. */
+export interface Start {
+  readonly state: State;
+  readonly way: 'first' | 'second' | 'joined';
+}
+
 /**
- * Follows the path from rest, past limits of the share where there are any, and the path that leaves sideways at the
+ * Follows the path from rest, or on from a state, past limits of the share where there are any, and the path that leaves sideways at the
  * first bifurcation.
  *
  * @param network - ready to be solved [-]
  * @param asked - how far and how finely [-]
+ * @param start - where it goes on; rest when left out [-]
  * @returns what was met on the way; `stopped` when it ended early
  */
-export function walkPath(network: Network, asked: PathAsked): Walked {
-  const walk = walkFromRest(network, asked);
+export function walkPath(network: Network, asked: PathAsked, start?: Start): Walked {
+  const walk = walkFrom(network, asked, start?.state ?? restOf(network));
   const { walker } = walk;
   const first = stateAt(walker, walker.state.share);
   if (!first) return { seen: [], stopped: loose(), iterations: walker.spent };
   walker.state = first.state;
   tell(walk, first.iterations);
+  return start && start.way !== 'first' ? walkSecond(walk, start.way) : walkFirst(walk);
+}
+
+function walkFirst(walk: Walk): Walked {
+  const { walker, asked } = walk;
   const watch: Watch = { ways: unstableWays(walker), crossing: undefined };
   const reached = walkGrid(walk, watch);
   // Beyond a crossing the first path is not the one that will be taken; where it gets lost it is let go.
   const ending = reached === 'stuck' ? (watch.crossing ? 'arrived' : walkArcs(walk, gridOf(asked))) : reached;
-  const stopped = typeof ending === 'object' ? ending : ending === 'stuck' ? lost(walker) : undefined;
+  const stopped = stoppedBy(walk, ending);
   const second = watch.crossing && asked.second !== false ? leaveSideways(walk, watch.crossing) : undefined;
   return {
     seen: walk.seen,
@@ -62,15 +75,28 @@ export function walkPath(network: Network, asked: PathAsked): Walked {
   };
 }
 
-function walkFromRest(network: Network, asked: PathAsked): Walk {
-  const walker = walkerFrom(network, restOf(network), asked.tolerance ?? TOLERANCE, asked.budget ?? BUDGET);
-  const range = Math.abs(endOf(asked));
+/** On along the path that had left the first; where it joins again is told once. */
+function walkSecond(walk: Walk, way: Start['way']): Walked {
+  const [first] = walk.seen.splice(0);
+  walk.seen.push(way === 'joined' ? { ...first!, slopeOn: first!.slope } : first!);
+  const stopped = stoppedBy(walk, goOn(walk, gridOf(walk.asked)));
+  return { seen: walk.seen, ...(stopped ? { stopped } : {}), iterations: walk.walker.spent };
+}
+
+function stoppedBy({ walker }: Walk, ending: Ending): Problem | undefined {
+  if (typeof ending === 'object') return ending;
+  return ending === 'stuck' ? lost(walker) : undefined;
+}
+
+function walkFrom(network: Network, asked: PathAsked, start: State): Walk {
+  const walker = walkerFrom(network, start, asked.tolerance ?? TOLERANCE, asked.budget ?? BUDGET);
+  const range = Math.abs(endOf(asked) - start.share);
   accept(walker, walker.state, walker.state.share);
   return { walker, asked, seen: [], stride: range / Math.min(gridOf(asked).length, 20), shortest: SHORTEST * range };
 }
 
 function tell(walk: Walk, iterations: number): void {
-  walk.seen.push(observe(walk.walker, iterations, walk.asked.shapes === true));
+  walk.seen.push(observe(walk.walker, iterations, walk.asked));
 }
 
 /** From share to share of the grid, watching at every step for a way of giving. */

@@ -23,7 +23,7 @@ export function goOn(along: Walk, grid: readonly number[]): Ending {
     });
     if (ending === 'stuck' && !fallOn(along, share)) return rejoin(along) ?? ending;
     if (typeof ending === 'object') return ending;
-    const now = observe(walker, last, asked.shapes === true);
+    const now = observe(walker, last, asked);
     if ((ending === 'stuck' || hasCorner(before, now)) && !hasJoined(along)) tellJoin(along, before.point.share);
     seen.push(now);
   }
@@ -31,11 +31,13 @@ export function goOn(along: Walk, grid: readonly number[]): Ending {
 }
 
 /** Where a walk finds no footing, downhill to the next share of the grid. */
-function fallOn({ walker }: Walk, share: number): boolean {
+function fallOn(walk: Walk, share: number): boolean {
+  const { walker } = walk;
   const state = settleAt(walker, share);
   if (!state) return false;
   walker.history.length = 0;
   accept(walker, state, share);
+  walk.hasFallen = true;
   return true;
 }
 
@@ -80,7 +82,7 @@ export function kinkAt(walker: Walker, at: State, asked: PathAsked): Observed {
   walker.state = at;
   reduce(walker.network, at, walker.reduced);
   spend(walker, 1);
-  return { ...observe(walker, 0, asked.shapes === true), slope: Number.NaN };
+  return { ...observe(walker, 0, asked), slope: Number.NaN };
 }
 
 /**
@@ -96,7 +98,7 @@ export function rejoin(along: Walk): Ending | undefined {
   if (!joined || unstableWays(walker) > 0) return undefined;
   walker.state = joined;
   tellJoin(along, share);
-  along.seen.push(observe(walker, 0, asked.shapes === true));
+  along.seen.push(observe(walker, 0, asked));
   return goOn(along, gridAfter(along));
 }
 

@@ -28,16 +28,17 @@ export interface Settled {
  *
  * @param walker - on the network [-]
  * @param unstable - an equilibrium with at least one way to give [-]
+ * @param side - to which side of that way it is touched [-]
  * @returns the stable state, or undefined when none is reached
  */
-export function settle(walker: Walker, unstable: State): Settled | undefined {
+export function settle(walker: Walker, unstable: State, side: 1 | -1 = 1): Settled | undefined {
   const { network, reduced, weights } = walker;
   const state = copyOf(unstable);
   reduce(network, state, reduced);
   spend(walker, 1);
   const { vector } = softestWay(reduced.tangent, weights);
   const length = lengthOf(vector, weights);
-  const push = vector.map((v) => (v * PUSH * walker.reach) / length);
+  const push = vector.map((v) => (side * v * PUSH * walker.reach) / length);
   const imperfection = advance(network, state, push, 0, 0) * network.scale;
   return fallFrom(walker, state) ? { state, imperfection } : undefined;
 }

@@ -14,6 +14,8 @@ export interface PathAsked {
   readonly shares?: readonly number[];
   /** Whether middle lines are wanted at every point. */
   readonly shapes?: boolean;
+  /** Whether what is needed to begin another answer at the last state is kept. */
+  readonly keep?: boolean;
   /** Largest last step of Newton's method [-]. */
   readonly tolerance?: number;
   /** Whether a path that leaves sideways is followed as well; yes when left out. */
@@ -46,6 +48,8 @@ export interface Walk {
   stride: number;
   /** A step may be halved to this length; shorter ones are not tried, and the walk is stuck. */
   shortest: number;
+  /** True once a share was passed by falling downhill, because no footing was found. */
+  hasFallen?: boolean;
 }
 
 export type Ending = 'arrived' | 'stuck' | Problem;
@@ -146,7 +150,7 @@ export function walkArcs(walk: Walk, grid: readonly number[], onTurn?: () => End
     // A landing that failed has left the equations as they were there.
     if (passed !== undefined && !landed) reduce(walker.network, found.state, walker.reduced);
     accept(walker, next.state, now.at + arcBetween(walker, now.state, next.state));
-    walk.seen.push(observe(walker, next.iterations, asked.shapes === true));
+    walk.seen.push(observe(walker, next.iterations, asked));
     if ((next.state.share - to) * heading >= -1e-12) return 'arrived';
     if (next.state.share * heading < -LEAST_BACK * Math.abs(to)) return 'stuck';
     arc = Math.min(LONGEST_ARC, arc * (found.iterations <= 3 ? 1.5 : found.iterations > 5 ? 0.6 : 1));

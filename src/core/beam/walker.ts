@@ -129,14 +129,21 @@ export function spend(walker: Walker, iterations: number): void {
   walker.spent += iterations;
 }
 
+/** Where Newton's method lands so many times further than was predicted, it has jumped to another path. */
+const JUMP = 4;
+/** Nearer than this nothing is called a jump: turns in rad, movements over scale. */
+const LEAST_JUMP = 0.05;
+
 /** The equilibrium at a share, from a prediction; undefined when it is not found from there. */
 export function stateAt(walker: Walker, share: number): Found | undefined {
   const start = walker.history.length > 1 ? predicted(walker, share) : alongTangent(walker, share);
   if (!start) return undefined;
   start.share = share;
+  const expected = arcBetween(walker, walker.state, start);
   const { converged, iterations } = correct(walker.network, start, walker.reduced, walker.tolerance);
   spend(walker, iterations);
-  return converged ? { state: start, iterations } : undefined;
+  const isNext = converged && arcBetween(walker, walker.state, start) < Math.max(LEAST_JUMP, JUMP * expected);
+  return isNext ? { state: start, iterations } : undefined;
 }
 
 /** The equilibrium in a plane across the path, from a given start. */
@@ -167,7 +174,8 @@ export function stateAhead(walker: Walker, arc: number): Found | undefined {
   const byShare = (now.state.share - before.state.share) / length;
   const start = predicted(walker, now.at + arc);
   const value = dot(normal, now.state.unknowns) + byShare * now.state.share + arc;
-  return stateIn(walker, start, { normal, byShare, value });
+  const found = stateIn(walker, start, { normal, byShare, value });
+  return found && arcBetween(walker, now.state, found.state) < JUMP * arc ? found : undefined;
 }
 
 /** Change of the effort with the share along the path: below zero it pulls itself on. */
