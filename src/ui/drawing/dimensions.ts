@@ -1,9 +1,11 @@
 import type { Point } from '../../core/geometry/outline.ts';
 import { filletFigure, thicknessFigure } from '../text/drawingText.ts';
 import { lengthFigure } from '../text/numbers.ts';
+import { besideElbow } from './elbow.ts';
 import { grown, labelBox, letteringWidth, type Anchor, type Box, type Label } from './lettering.ts';
-import { boxAround, leader, levelDimension, measured, type Marks } from './marks.ts';
-import { fits, halfLeaf, isClearLine, keep, keepLine, MARGIN, underLeaf, type Plan } from './plan.ts';
+import { boxAround, levelDimension, measured, type Marks } from './marks.ts';
+import { fits, halfLeaf, underLeaf, type Plan } from './plan.ts';
+import { isClearWay, keep, MARGIN } from './room.ts';
 import { through } from './sheet.ts';
 
 /** A dimension that can be dragged: its marks, and where its handle is. */
@@ -127,56 +129,43 @@ function corners({ figure, sheet }: Plan): Corner[] {
 const REACHES: readonly number[] = [44, 34, 58, 74, 94, 118];
 const BEARINGS: readonly number[] = [45, 60, 30, 72].map((deg) => (deg * Math.PI) / 180);
 
+/** A leader to a fillet before it has words; `isOutside` where it comes from the clear side and not through material. */
+interface Lead {
+  readonly tip: Point;
+  readonly elbow: Point;
+  readonly out: Point;
+  readonly isOutside: boolean;
+}
+
+/** Leaders in line with the centre of a fillet: from the clear side first, the shortest first. */
+function* leadsTo({ figure, sheet }: Plan, fillets: readonly Corner[]): Generator<Lead> {
+  const radius = figure.fillet * sheet.pxPerMm;
+  for (const way of [-1, 1]) {
+    for (const reach of REACHES) {
+      for (const { centre, towards } of fillets) {
+        for (const bearing of BEARINGS) {
+          const [x, y] = [towards.x * Math.cos(bearing), towards.y * Math.sin(bearing)];
+          const tip = { x: centre.x + x * radius, y: centre.y + y * radius };
+          const out = { x: way * x, y: way * y };
+          yield { tip, out, elbow: { x: tip.x + out.x * reach, y: tip.y + out.y * reach }, isOutside: way < 0 };
+        }
+      }
+    }
+  }
+}
+
 /**
  * A leader to a fillet, always in line with its centre: from the clear side, or across the material where there is
  * no clear paper outside.
  */
 export function filletLeader(plan: Plan, line: LengthLine): Held | undefined {
-  const { figure, sheet } = plan;
-  const radius = figure.fillet * sheet.pxPerMm;
-  for (const way of [-1, 1]) {
-    for (const reach of REACHES) {
-      for (const { centre, towards } of corners(plan)) {
-        for (const bearing of BEARINGS) {
-          const out = { x: towards.x * Math.cos(bearing), y: towards.y * Math.sin(bearing) };
-          const tip = { x: centre.x + out.x * radius, y: centre.y + out.y * radius };
-          const elbow = { x: tip.x + way * out.x * reach, y: tip.y + way * out.y * reach };
-          const found = besideElbow(plan, line, tip, elbow, Math.sign(way * out.x), way < 0);
-          if (found) return found;
-        }
-      }
-    }
-  }
-  return undefined;
-}
-
-function besideElbow(
-  plan: Plan,
-  line: LengthLine,
-  tip: Point,
-  elbow: Point,
-  away: number,
-  isOutside: boolean,
-): Held | undefined {
   const { figure, sheet, unit } = plan;
-  const reach = handleReach(sheet.small);
-  // Out of the material the line itself must be clear too, past where it leaves the surface and the keep-out line.
-  if (isOutside && !isClearLine(plan.paper, tip, elbow, 18)) return undefined;
-  for (const side of [away, -away]) {
-    const label: Label = {
-      text: filletFigure(figure.fillet, unit),
-      x: elbow.x + side * (reach + 4),
-      y: elbow.y + 5,
-      anchor: side > 0 ? 'start' : 'end',
-      tone: 'pencil',
-      size: 13,
-    };
-    if (isOverExtension(line, labelBox(label))) continue;
-    if (!fits(plan, [labelBox(label), grown(boxAround(elbow, reach), -MARGIN)])) continue;
-    keep(plan, labelBox(label));
-    keep(plan, boxAround(elbow, reach));
-    keepLine(plan, [tip, elbow]);
-    return { marks: leader(tip, elbow, side * reach, label), handle: elbow };
+  const text = filletFigure(figure.fillet, unit);
+  for (const lead of leadsTo(plan, corners(plan))) {
+    // Out of the material the line itself must be clear too, past where it leaves the surface and the keep-out line.
+    if (lead.isOutside && !isClearWay(plan.paper, lead.tip, lead.elbow, 18)) continue;
+    const found = besideElbow(plan, lead, text, handleReach(sheet.small), (box) => isOverExtension(line, box));
+    if (found) return { marks: found.marks, handle: found.elbow };
   }
   return undefined;
 }

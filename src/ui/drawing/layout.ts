@@ -102,7 +102,7 @@ function restOf(plan: Plan) {
   const keepOut = keepOutLine(figure, sheet, keepOutOffset(plan));
   const along = densified(keepOut, 4);
   plan.paper.ink(along);
-  plan.restPaper.ink(along);
+  plan.rest.ink(along);
   const line = lengthLine(plan);
   const count = thicknessDimension(plan, line);
   const length = lengthDimension(plan, line);

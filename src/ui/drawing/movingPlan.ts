@@ -2,7 +2,8 @@ import type { Point } from '../../core/geometry/outline.ts';
 import { angleLabel, angleMarks, angleTrace, centreTip, meeting, type AnglePlan } from './angleDimension.ts';
 import { grown, labelBox, overlap, type Box, type Label } from './lettering.ts';
 import { boxAround, together } from './marks.ts';
-import { isClearLine, MARGIN, reachOf, type Plan } from './plan.ts';
+import { reachOf, type Plan } from './plan.ts';
+import { isClearWay, MARGIN } from './room.ts';
 import { radiusMarks, type RadiusPlan } from './radiusLeader.ts';
 
 /** Beyond this the centre lines meet too far away for a dimension about their meeting [rad]. */
@@ -27,7 +28,7 @@ function clearFrom(plan: Plan, boxAt: (fraction: number) => Box | undefined): nu
     const box = boxAt(fraction);
     if (box) {
       const wide = grown(box, MARGIN);
-      if (!plan.restPaper.isClear(wide) || points.some((point) => isIn(wide, point))) break;
+      if (!plan.rest.isClear(wide) || points.some((point) => isIn(wide, point))) break;
     }
     from = fraction;
   }
@@ -130,7 +131,7 @@ function radiusBox(plan: Plan, tried: RadiusPlan, angle: AnglePlan, fraction: nu
   const isOffWords = !other || !overlap(grown(box, 10), labelBox(other));
   const arc = angleTrace(figure, sheet, angle, fraction);
   const isOffArc = !arc.some((point) => isIn(grown(box, 6), point) || isBeside(tip, elbow, point));
-  return isOffWords && isOffArc && isClearLine(plan.wordsPaper, tip, elbow, 0) ? box : NOWHERE;
+  return isOffWords && isOffArc && isClearWay(plan.words, tip, elbow, 0) ? box : NOWHERE;
 }
 
 /** Within a few px of a line. */

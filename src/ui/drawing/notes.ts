@@ -2,7 +2,8 @@ import type { Point } from '../../core/geometry/outline.ts';
 import { faultFigure } from '../text/drawingText.ts';
 import { grown, labelBox, type Anchor, type Label } from './lettering.ts';
 import { boxAround, leader, NO_MARKS, together, type Marks } from './marks.ts';
-import { fits, halfLeaf, isClearLine, keep, keepLine, settle, underLeaf, type Plan } from './plan.ts';
+import { fits, halfLeaf, settle, underLeaf, type Plan } from './plan.ts';
+import { isClearWay, keep, keepLine } from './room.ts';
 import { through } from './sheet.ts';
 
 /** A leaf shorter than this on the sheet has no room for cut marks [px]. */
@@ -64,7 +65,7 @@ export function faultLeader(plan: Plan): Marks | undefined {
   );
   const place = places.find(
     ({ tip, elbow, label }) =>
-      fits(plan, [labelBox(label)]) && isClearLine(plan.paper, tip, elbow, underLeaf(plan) - tip.y + 8),
+      fits(plan, [labelBox(label)]) && isClearWay(plan.paper, tip, elbow, underLeaf(plan) - tip.y + 8),
   );
   if (!place) return undefined;
   keep(plan, labelBox(place.label));

@@ -1,27 +1,22 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Point } from '../../core/geometry/outline.ts';
 import type { LengthUnit } from '../text/numbers.ts';
-import { clearPaper, type ClearPaper } from './clearPaper.ts';
+import { clearPaper } from './clearPaper.ts';
 import type { Figure } from './figure.ts';
 import { landingOf, type Landing } from './landing.ts';
-import { grown, labelBox, type Box, type Label } from './lettering.ts';
+import { labelBox, type Box, type Label } from './lettering.ts';
 import { bentPoints, movingPoints, sweptBox, travelSteps } from './motion.ts';
 import { densified, gridInside } from './polygon.ts';
+import { isFree, keepLabel, type Room } from './room.ts';
 import { FRAME, onSheet, type Sheet } from './sheet.ts';
 
 /** The sheet while it is being laid out: everything has its place except the top and bottom edges. */
-export interface Plan {
+export interface Plan extends Required<Room> {
   readonly a: Assessment;
   readonly figure: Figure;
   readonly landing: Landing;
   readonly sheet: Sheet;
   readonly unit: LengthUnit;
-  /** Clear of the joint at rest and of everything it sweeps through. */
-  readonly paper: ClearPaper;
-  /** Clear of the joint at rest only: for words that move along with it. */
-  readonly restPaper: ClearPaper;
-  /** Clear of words and handles only: for lines that may cross the joint but no lettering. */
-  readonly wordsPaper: ClearPaper;
   /** The moving part at so many fractions of its travel [px]. */
   readonly moved: readonly { readonly fraction: number; readonly points: readonly Point[] }[];
 }
@@ -33,28 +28,26 @@ const STEP = 8;
 const INSIDE_STEP = 14;
 /** At so many angles a label that moves along is tested against the joint. */
 const LOOKS = 16;
-/** Clear paper round a word [px]. */
-export const MARGIN = 4;
 
 /** The sheet with the joint at rest and its travel inked in. */
 export function startPlan(a: Assessment, figure: Figure, sheet: Sheet, unit: LengthUnit): Plan {
   const over = { x: 0, y: -ROOM.above, width: sheet.width, height: ROOM.above + ROOM.below };
-  const [paper, restPaper, wordsPaper] = [clearPaper(over), clearPaper(over), clearPaper(over)];
+  const [paper, rest, words] = [clearPaper(over), clearPaper(over), clearPaper(over)];
   const place = (point: Point) => onSheet(sheet, point);
-  const rest = [
+  const inked = [
     ...densified([...figure.points, ...figure.points.slice(0, 1)], STEP / sheet.pxPerMm),
     ...gridInside(figure.points, INSIDE_STEP / sheet.pxPerMm, figure.box.left),
   ].map(place);
   const moving = movingPoints(figure, STEP / sheet.pxPerMm, INSIDE_STEP / sheet.pxPerMm);
   const at = (fraction: number) => bentPoints(figure, moving, fraction).map(place);
-  for (const kept of [paper, restPaper]) {
-    kept.ink(rest);
+  for (const kept of [paper, rest]) {
+    kept.ink(inked);
     kept.inkBox({ x: 0, y: -ROOM.above, width: FRAME, height: over.height });
   }
   for (const fraction of travelSteps(figure, STEP / sheet.pxPerMm)) paper.ink(at(fraction));
   if (figure.bothWays) paper.ink(ghostOf(figure, sheet));
   const moved = Array.from({ length: LOOKS + 1 }, (_, i) => ({ fraction: i / LOOKS, points: at(i / LOOKS) }));
-  return { a, figure, landing: landingOf(a), sheet, unit, paper, restPaper, wordsPaper, moved };
+  return { a, figure, landing: landingOf(a), sheet, unit, paper, rest, words, moved };
 }
 
 /** The outline drawn where the joint goes the other way: words may stand inside it, but not on it. */
@@ -67,38 +60,16 @@ function ghostOf(figure: Figure, sheet: Sheet): Point[] {
   ).map((point) => onSheet(sheet, point));
 }
 
-/** Keeps a place clear from now on. */
-export function keep({ paper, restPaper, wordsPaper }: Plan, box: Box): void {
-  for (const kept of [paper, restPaper, wordsPaper]) kept.inkBox(box);
-}
-
-/** Keeps words off a line through these points from now on. */
-export function keepLine({ paper, restPaper, wordsPaper }: Plan, points: readonly Point[]): void {
-  const along = densified(points, 4);
-  for (const kept of [paper, restPaper, wordsPaper]) kept.ink(along);
-}
-
 /** Whether words and whatever belongs to them can go there. */
-export function fits({ paper }: Plan, boxes: readonly Box[]): boolean {
-  return boxes.every((box) => paper.isClear(grown(box, MARGIN)));
+export function fits(room: Room, boxes: readonly Box[]): boolean {
+  return boxes.every((box) => isFree(room, box));
 }
 
 /** The first of several places for a word that is clear; it is taken. */
 export function settle(plan: Plan, labels: readonly Label[]): Label | undefined {
   const label = labels.find((candidate) => fits(plan, [labelBox(candidate)]));
-  if (label) keep(plan, labelBox(label));
+  if (label) keepLabel(plan, label);
   return label;
-}
-
-/** Whether a line stays on clear paper, apart from its first `skip` px. */
-export function isClearLine(paper: ClearPaper, from: Point, to: Point, skip: number): boolean {
-  const length = Math.hypot(to.x - from.x, to.y - from.y);
-  for (let at = skip; at < length; at += 4) {
-    const share = at / length;
-    const point = { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share };
-    if (!paper.isClear({ x: point.x - 1, y: point.y - 1, width: 2, height: 2 })) return false;
-  }
-  return true;
 }
 
 /** Half the thickness of the leaf [px]. */

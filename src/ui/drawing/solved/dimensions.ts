@@ -7,21 +7,15 @@ import type { Point } from '../../../core/geometry/outline.ts';
 import { along, distance, from, unit } from '../../../core/geometry/vector.ts';
 import { dimensionFigure, namedFigure } from '../../text/solvedDrawingText.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
+import type { Grip } from '../handles.ts';
 import { labelBox, letteringWidth, type Label } from '../lettering.ts';
 import { measured, NO_MARKS, together, type Marks } from '../marks.ts';
 import { densified } from '../polygon.ts';
 import { onSheet, through, type Sheet } from '../sheet.ts';
 import { leftOnSheet, placeDistance } from './distances.ts';
 import { placeLeader } from './leaders.ts';
-import { isFree, taken, takenLabel, takenLine, type Room } from './room.ts';
+import { isFree, keep, keepLabel, keepLine, type Room } from '../room.ts';
 import type { Scene } from './scene.ts';
-
-/** A size that can be dragged: where its handle is [px] and how much it grows for a px of the hand. */
-export interface Grip {
-  readonly parameter: string;
-  readonly at: Point;
-  readonly perPx: Point;
-}
 
 export interface Dimensioned {
   readonly marks: Marks;
@@ -153,9 +147,9 @@ function angleOf({ scene, sheet, room, unit: lengths }: Drawing, dimension: Of<'
       const anchor: Label['anchor'] = away > 0.35 ? 'start' : away < -0.35 ? 'end' : 'middle';
       const label: Label = { text, x: tip.x, y: tip.y + 4, anchor, tone: 'pencil', size: 13 };
       if (!isFree(room, labelBox(label), 2)) continue;
-      takenLabel(room, label);
+      keepLabel(room, label);
       const arc = Array.from({ length: 25 }, (_, i) => at(r, start + ((to - start) * i) / 24));
-      takenLine(room, arc);
+      keepLine(room, arc);
       const heads = [arc.slice(0, 4), arc.toReversed().slice(0, 4)].flatMap(([tipAt, , , behind]) =>
         tipAt && behind
           ? [{ ...tipAt, turn: (Math.atan2(tipAt.y - behind.y, tipAt.x - behind.x) * 180) / Math.PI }]
@@ -205,7 +199,7 @@ function roundOf(drawing: Drawing, dimension: Of<'diameter' | 'radius'>, isMain:
     const ends = [-1, 1].map((sign) => ({ x: at.x + sign * r * out.x, y: at.y + sign * r * out.y }));
     const [a = at, b = at] = ends;
     const label: Label = { text, x: at.x, y: at.y + 0.55 * r, anchor: 'middle', tone: 'pencil', size: 13 };
-    taken(room, labelBox(label));
+    keep(room, labelBox(label));
     room.words.ink(densified(ends, 4));
     return { marks: { ...measured(a, b, false), labels: [label] }, grips: grips(b, out) };
   }

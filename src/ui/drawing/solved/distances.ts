@@ -3,7 +3,7 @@ import { along, distance, from, left, unit } from '../../../core/geometry/vector
 import { labelBox, letteringWidth, type Label } from '../lettering.ts';
 import { boxAround, measured, type Marks } from '../marks.ts';
 import { through } from '../sheet.ts';
-import { isClearWay, isFree, taken, takenLabel, takenLine, type Room } from './room.ts';
+import { isClearWay, isFree, keep, keepLabel, keepLine, type Room } from '../room.ts';
 
 /** A dimension line that has found its place, with the end that can be dragged [px]. */
 export interface PlacedLine {
@@ -50,9 +50,9 @@ export function placeDistance(
       const [start, end] = [along(p, way, -tail), along(q, way, tail)];
       if (!isFree(room, labelBox(label)) || !isClearWay(room.paper, start, end)) continue;
       if (reach > 0 && !isFree(room, boxAround(q, reach), 0)) continue;
-      takenLine(room, [start, end]);
-      takenLabel(room, label);
-      if (reach > 0) taken(room, boxAround(q, reach));
+      keepLine(room, [start, end]);
+      keepLabel(room, label);
+      if (reach > 0) keep(room, boxAround(q, reach));
       const extensions = [
         [a, p],
         [b, q],

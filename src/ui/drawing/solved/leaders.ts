@@ -1,15 +1,7 @@
 import type { Point } from '../../../core/geometry/outline.ts';
 import { along } from '../../../core/geometry/vector.ts';
-import { labelBox, type Label } from '../lettering.ts';
-import { boxAround, leader, type Marks } from '../marks.ts';
-import { isClearWay, isFree, isFreeOfWords, taken, takenLabel, takenLine, type Room } from './room.ts';
-
-export interface PlacedLeader {
-  readonly marks: Marks;
-  readonly elbow: Point;
-  /** Way out from the tip. */
-  readonly out: Point;
-}
+import { besideElbow, type PlacedLeader } from '../elbow.ts';
+import { isClearWay, type Room } from '../room.ts';
 
 /** Lengths of a leader [px], and how far it may lean from square to the surface [rad]. */
 const REACHES = [30, 42, 56, 74, 96, 124, 160, 204, 260, 330];
@@ -34,39 +26,11 @@ export function placeLeader(
           const out = turned(square, lean);
           const elbow = along(tip, out, length);
           if (!isClearWay(paper, tip, elbow, SKIP)) continue;
-          const found = besideElbow(room, tip, elbow, out, text, reach);
+          const found = besideElbow(room, { tip, elbow, out }, text, reach);
           if (found) return found;
         }
       }
     }
-  }
-  return undefined;
-}
-
-function besideElbow(
-  room: Room,
-  tip: Point,
-  elbow: Point,
-  out: Point,
-  text: string,
-  reach: number,
-): PlacedLeader | undefined {
-  for (const side of out.x >= 0 ? [1, -1] : [-1, 1]) {
-    const landing = reach > 0 ? reach : 8;
-    const label: Label = {
-      text,
-      x: elbow.x + side * (landing + 4),
-      y: elbow.y + 5,
-      anchor: side > 0 ? 'start' : 'end',
-      tone: 'pencil',
-      size: 13,
-    };
-    if (!isFree(room, labelBox(label)) || !isFreeOfWords(room, boxAround(elbow, reach))) continue;
-    if (reach > 0 && !isFree(room, boxAround(elbow, reach), 0)) continue;
-    takenLabel(room, label);
-    takenLine(room, [tip, elbow]);
-    if (reach > 0) taken(room, boxAround(elbow, reach));
-    return { marks: leader(tip, elbow, side * landing, label), elbow, out };
   }
   return undefined;
 }
