@@ -85,11 +85,20 @@ export interface PathEvent {
   readonly stable: boolean;
 }
 
-/** How far answers may be from those of an infinitely fine mesh, from a second mesh of half as many elements. */
+/**
+ * How far answers may be from those of an infinitely fine mesh, from a second mesh of half as many elements. Of the path
+ * that a real part takes: a first path is told beyond where another leaves it, but not weighed.
+ */
 export interface ErrorEstimate {
-  /** Relative to the largest effort, strain and movement on the path [-]. */
+  /** Relative to the largest effort on the path [-]; 0 where loads drive, which are as they are given. */
   readonly effort: number;
+  /** Relative to the largest strain on the path [-]. */
   readonly strain: number;
+  /**
+   * Of places and turns of pads and free nodes, relative to the largest movement of one in the most strained or the last
+   * state [-]; turns count by the longest member. Where loads drive this is what tells: a load near the most that can be
+   * carried leaves a place less certain than the same mesh leaves the force of a motion.
+   */
   readonly position: number;
   /** Elements along each member, in the order of the model. */
   readonly elements: readonly number[];

@@ -40,7 +40,24 @@ interface Way {
   readonly to: Observed;
   readonly span: number;
   readonly effort: Cubic;
-  readonly energy: Cubic;
+  readonly energy: (u: number) => number;
+}
+
+/**
+ * The energy between two points by their energies, efforts and slopes of effort, which are its first and second
+ * derivatives: a cubic through energies and efforts alone would dip below nothing at a rest without strain.
+ */
+function energyAlong(from: number, to: number, span: number, effort: Cubic): (u: number) => number {
+  const [rate, bend] = [span * valueAt(effort, 0), (span * slopeAt(effort, 0)) / 2];
+  const value = to - from - rate - bend;
+  const slope = span * valueAt(effort, 1) - rate - 2 * bend;
+  const second = span * slopeAt(effort, 1) - 2 * bend;
+  const [c, d, e] = [
+    10 * value - 4 * slope + second / 2,
+    -15 * value + 7 * slope - second,
+    6 * value - 3 * slope + second / 2,
+  ];
+  return (u) => from + u * (rate + u * (bend + u * (c + u * (d + u * e))));
 }
 
 /** At a corner the slope of the way in, or out, may be unknown; that way is then a parabola. */
@@ -54,7 +71,7 @@ function wayBetween(from: Observed, to: Observed): Way {
   };
   const start = from.slopeOn ?? from.slope;
   const effort = hermite(e0, known(start, to.slope), e1, known(to.slope, start));
-  const energy = hermite(from.point.energy, e0 * span, to.point.energy, e1 * span);
+  const energy = energyAlong(from.point.energy, to.point.energy, span, effort);
   return { from, to, span, effort, energy };
 }
 
@@ -65,7 +82,7 @@ function eventOn({ from, to, span, effort, energy }: Way, kind: 'limit' | 'rest'
     kind,
     share: from.point.share + u * span,
     effort: kind === 'rest' ? 0 : valueAt(effort, u),
-    energy: valueAt(energy, u),
+    energy: energy(u),
     stable: kind === 'rest' && slopeAt(effort, u) * span > 0 && isStable,
   };
 }
@@ -121,9 +138,14 @@ export function eventsBetween(seen: readonly Observed[]): readonly PathEvent[] {
 
 /** Where loads drive: the points at which the share turns, because no more can be carried or no less holds. */
 export function loadLimits(seen: readonly Observed[]): readonly PathEvent[] {
-  return seen.slice(1, -1).flatMap(({ point }, i) => {
-    const [before, after] = [seen[i]!.point.share, seen[i + 2]!.point.share];
-    if ((point.share - before) * (after - point.share) >= 0) return [];
-    return [{ kind: 'limit' as const, share: point.share, effort: point.effort, energy: point.energy, stable: false }];
+  const limits: PathEvent[] = [];
+  let heading = 0;
+  seen.slice(1).forEach(({ point }, i) => {
+    const { share, effort, energy } = seen[i]!.point;
+    // Two states at one share, either side of the turn, have no heading.
+    const goes = Math.sign(point.share - share);
+    if (goes * heading < 0) limits.push({ kind: 'limit', share, effort, energy, stable: false });
+    if (goes !== 0) heading = goes;
   });
+  return limits;
 }

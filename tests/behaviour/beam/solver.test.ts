@@ -232,3 +232,35 @@ describe('any network that passes its checks', () => {
     );
   });
 });
+
+describe('an arch loaded past its limit', () => {
+  it.each([46, 48])('by %d N, is followed round both limits and not told from where Newton’s method fell', (load) => {
+    // Kept even, and thick enough not to give sideways first; about twice the load of its limit.
+    const half = { shape: { kind: 'rise', heading: 0 }, thickness: 1.18, width: 6 } as const;
+    const model = network({
+      nodes: [
+        { id: 'left', x: 0, y: 0 },
+        { id: 'middle', x: 20, y: 2.24 },
+        { id: 'right', x: 40, y: 0 },
+      ],
+      members: [
+        { id: 'up', from: 'left', to: 'middle', ...half },
+        { id: 'down', from: 'middle', to: 'right', ...half },
+      ],
+      supports: [
+        { at: 'left', ...HELD },
+        { at: 'right', ...HELD },
+        { at: 'middle', x: true, turn: true },
+      ],
+      loads: [{ at: 'middle', y: -load }],
+    });
+    const { points, events, stopped } = followPath(model, { parts: 20 });
+    expect(stopped).toBe(undefined);
+    expect(events.map(({ kind }) => kind)).toEqual(['limit', 'limit']);
+    expect(points.at(-1)!.share).toBe(1);
+    const places = points.map(({ poses }) => poses['middle']!.y);
+    expect(places.at(-1)).toBeLessThan(0);
+    // Half its rise at a step would be a jump.
+    for (const [i, place] of places.slice(1).entries()) expect(places[i]! - place).toBeLessThan(1.12);
+  });
+});

@@ -216,22 +216,3 @@ describe('a path that goes on from an earlier answer', () => {
     expect(followPath(leaf()).warm).toBe(undefined);
   });
 });
-
-describe('an arch loaded past its limit', () => {
-  it('is followed round the limit, however large the steps are, and not told from where Newton’s method fell', () => {
-    // Kept even, thick enough not to give sideways first: rise 2.24, 1.9 thicknesses, at twice the load of its limit.
-    const half = { shape: { kind: 'rise', heading: 0 }, thickness: 1.18, width: 6 } as const;
-    const base = arch(1.18, loaded(48), true);
-    const low = base.nodes.map((node) => (node.id === 'middle' ? { ...node, y: 2.24 } : node));
-    const model = { ...base, nodes: low, members: base.members.map((member) => ({ ...member, ...half })) };
-    const { points, events, stopped, second } = followPath(model, { parts: 20 });
-    expect(second).toBe(undefined);
-    expect(stopped).toBe(undefined);
-    expect(events.map(({ kind }) => kind)).toEqual(['limit', 'limit']);
-    expect(points.at(-1)!.share).toBe(1);
-    expect(points.at(-1)!.poses['middle']!.y).toBeLessThan(0);
-    const falls = points.slice(1).map(({ poses }, i) => points[i]!.poses['middle']!.y - poses['middle']!.y);
-    // Half its rise at a step would be a jump.
-    expect(Math.max(...falls)).toBeLessThan(1.12);
-  });
-});

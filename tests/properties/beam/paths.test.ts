@@ -153,6 +153,27 @@ describe('forces and energy', () => {
       RUNS,
     );
   });
+
+  it('where loads drive, finer meshes differ in places and turns by no more than about the estimate', () => {
+    fc.assert(
+      fc.property(drawn, (drawnCase) => {
+        const moved = networkOf(drawnCase);
+        const { x, y, moment } = reactionAt(followPath(moved, { ...ASKED, parts: 20 }).points.at(-1)!, 'moving');
+        const model = { ...moved, motions: [], loads: [{ at: 'moving', x, y, moment }] };
+        const [coarse, fine] = [4, 16].map((elements) => followPath(model, { ...ASKED, elements, shapes: true }));
+        fc.pre(isPlain(coarse!) && isPlain(fine!));
+        const [home, a, b] = [fine!.points[0]!, coarse!.points.at(-1)!, fine!.points.at(-1)!];
+        const longest = Math.max(...fine!.shapes.at(-1)!.map(({ along }) => along.at(-1)!));
+        // As the estimate weighs them: turns count by the longest member.
+        const apart = (p: PathPoint, q: PathPoint) => {
+          const [one, other] = [poseOf(p, 'moving'), poseOf(q, 'moving')];
+          return Math.max(Math.hypot(one.x - other.x, one.y - other.y), Math.abs(one.turn - other.turn) * longest);
+        };
+        expect(apart(a, b) / apart(b, home)).toBeLessThanOrEqual(2 * coarse!.error.position + 1e-9);
+      }),
+      RUNS,
+    );
+  });
 });
 
 describe('a half tied to be like the other', () => {

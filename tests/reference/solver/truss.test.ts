@@ -68,6 +68,18 @@ describe('the two-bar truss, solved as a network with E·A of 1', () => {
     );
   });
 
+  it.each(ROWS)('$id: at rest it stores what flattening it takes, and at last nothing', (row) => {
+    const { halfSpan, rise } = truss(row, {});
+    const { model } = truss(row, { motions: [{ at: 'apex', y: -2.2 * rise }] });
+    const { points, events } = followPath(model, { accuracy: 'refined' });
+    const most = Math.max(...points.map(({ energy }) => energy));
+    const length = Math.hypot(halfSpan, rise);
+    const rests = events.filter(({ kind }) => kind === 'rest').map(({ energy }) => energy);
+    // It may come out below nothing by as much: it lies between points, which store more.
+    const between = { abs: 1e-9 * most, because: 'the sixth power of the distance of points, of the largest energy' };
+    [(length - halfSpan) ** 2 / length, 0].forEach((energy, i) => expectClose(rests[i]!, energy, between));
+  });
+
   it.each(ROWS)('$id: loaded, it carries no more than the limit and goes on beyond it with less', (row) => {
     const [most = NaN] = row.expected;
     const { model, halfSpan, rise } = truss(row, { loads: [{ at: 'apex', y: -2 * most }] });
