@@ -119,12 +119,13 @@ export function stateText(
   return `${signedAmount(at.amount, measure, unit)} of ${setAmount(wanted, measure, unit)}, strain ${percent(at.strain)}, ${effort}${mark}`;
 }
 
-/** How near two parts come in a state, in two lines; nothing while they keep their distance. */
-export function nearText(gap: Mm, keep: Mm, unit: LengthUnit): readonly [string, string] | undefined {
-  if (gap >= keep) return undefined;
-  const rule = `keep ${length(keep, unit)} or more`;
-  if (gap <= 0) return ['they touch', rule];
-  return [`${length(gap, unit)} apart`, rule];
+/** How near two parts come in a state, how near they may, and in how many places they come too near. */
+export function nearText(gap: Mm, keep: Mm, places: number, unit: LengthUnit): readonly string[] {
+  return [
+    gap <= 0 ? 'they touch' : `${length(gap, unit)} apart`,
+    `keep ${length(keep, unit)} or more`,
+    ...(places > 1 ? [`${counted(places, 'place')} too near`] : []),
+  ];
 }
 
 export const CENTRE_PATH = 'path of the centre';
@@ -171,7 +172,7 @@ export interface Described {
   /** Marked states in the order in which they are met, with strain and effort. */
   readonly marks: readonly { readonly kind: keyof typeof MARKED; readonly amount: number; readonly effort: number }[];
   /** Least gap up to the wanted amount and where [mm], where anything can touch. */
-  readonly nearest?: { readonly gap: Mm; readonly amount: number };
+  readonly nearest?: { readonly gap: Mm; readonly amount: number; readonly places: number };
   readonly keep: Mm;
   /** How far the centre of a turn drifts [mm]. */
   readonly drift?: Mm;
@@ -185,7 +186,7 @@ export function describeSolved(a: Assessment, { view, scale, unit, marks, neares
   const many = counted(section.count, section.countOf.slice(0, -1));
   const near =
     nearest && nearest.gap < keep
-      ? `Parts ${nearest.gap <= 0 ? 'touch' : `come within ${length(nearest.gap, unit)} of each other`} at ${signedAmount(nearest.amount, measure, unit)}.`
+      ? `Parts ${nearest.gap <= 0 ? 'touch' : `come within ${length(nearest.gap, unit)} of each other`} at ${signedAmount(nearest.amount, measure, unit)}${nearest.places > 1 ? `, too near in ${nearest.places} places` : ''}.`
       : '';
   return [
     `${VIEWS[view]}, ${scale}.`,

@@ -51,7 +51,7 @@ describe('the drawing of a solved joint as markup', () => {
     const markup = markupOf(caseOf('spiral, centred'));
     expect(markup).toContain('role="group"');
     expect(markup).toContain('Turned 35°, and as far the other way.');
-    expect(markup).toContain('Parts come within 0.23\u00a0mm of each other at 35.0°.');
+    expect(markup).toContain('Parts come within 0.23\u00a0mm of each other at 35.0°');
     expect(markup).toContain('ring, to the middle line 23.00\u00a0mm');
   });
 
@@ -60,7 +60,18 @@ describe('the drawing of a solved joint as markup', () => {
     expect(markupOf(spiral, 1)).toContain('0.23\u00a0mm apart');
     expect(markupOf(spiral, 1)).toContain('keep 0.42\u00a0mm or more');
     expect(markupOf(spiral, 0.2)).not.toContain('apart');
+    expect(markupOf(spiral, 0.2)).not.toContain('<g class="near');
     expect(markupOf(caseOf('parallelLeaves, shifted'))).not.toContain('apart');
+  });
+
+  it('rings every place where they do: between each arm of a spiral and the next', () => {
+    const markup = markupOf(caseOf('spiral, centred'), 1);
+    const rings = [...markup.matchAll(/<circle class="(caution|fail)" cx="([^"]*)" cy="([^"]*)"/gu)];
+    expect(rings.length % 3).toBe(0);
+    expect(rings.length).toBeGreaterThan(0);
+    expect(markup).toContain(`${rings.length} places too near`);
+    expect(markup).toContain(`too near in ${rings.length} places.`);
+    expect(new Set(rings.map(([, tone]) => tone))).toEqual(new Set(['caution']));
   });
 
   it('shows the path of a centre that drifts, and of no other', () => {

@@ -150,7 +150,7 @@ function blocksOf(
     blocks.push({ key: 'centre', by: { x: right + BESIDE, y: top }, width, height });
   }
   if (planes) blocks.push(planesBlock(planes, sheet.pxPerMm / sheet.scale, { x: left - BESIDE, y: top }));
-  if (near) blocks.push({ key: 'near', by: onSheet(sheet, near.a.at), width: 130, height: 32 });
+  if (near) blocks.push({ key: 'near', by: onSheet(sheet, near.a.at), width: 130, height: 46 });
   return blocks;
 }
 

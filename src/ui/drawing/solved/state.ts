@@ -11,6 +11,8 @@ export interface StateNow {
   readonly within: number;
   readonly atRoots: number;
   readonly gap: Gap | undefined;
+  /** Every two parts that are nearer than a line is wide. */
+  readonly near: readonly Gap[];
 }
 
 /** The two states of the way between which an amount is first passed, and how far it is from one to the other. */
@@ -41,6 +43,7 @@ export function stateAt(solved: Solved, amount: number): StateNow {
     within: between(a.peakWithin, b.peakWithin),
     atRoots: between(a.peakAtEnds, b.peakAtEnds),
     gap: mixedGap(a.gap, b.gap, share),
+    near: mixedNear(a.near ?? [], b.near ?? [], share),
   };
 }
 
@@ -50,10 +53,26 @@ function mixedShape(a: MemberShape, b: MemberShape, share: number): MemberShape 
   return { ...a, x: mixed('x'), y: mixed('y'), angle: mixed('angle'), left: mixed('left'), right: mixed('right') };
 }
 
+/** What is near in both states slides along; what is near in one only is told in the nearer half of the way. */
+function mixedNear(a: readonly Gap[], b: readonly Gap[], share: number): readonly Gap[] {
+  const nearer = share < 0.5 ? a : b;
+  const all = [...a, ...b.filter((gap) => !a.some((other) => isSamePair(gap, other)))];
+  return all.flatMap((gap) => {
+    const [from, to] = [a, b].map((state) => state.find((other) => isSamePair(gap, other)));
+    const mixed = from && to ? mixedGap(from, to, share) : nearer.find((other) => isSamePair(gap, other));
+    return mixed ? [mixed] : [];
+  });
+}
+
+/** Whether both gaps lie between the same two parts. */
+export function isSamePair(one: Gap, other: Gap): boolean {
+  return one.a.what === other.a.what && one.b.what === other.b.what;
+}
+
 /** The nearest places slide along while the same two parts are nearest; where others take over, the mark jumps. */
 function mixedGap(a: Gap | undefined, b: Gap | undefined, share: number): Gap | undefined {
   if (!a || !b) return share < 0.5 ? a : b;
-  if (a.a.what !== b.a.what || a.b.what !== b.b.what) return share < 0.5 ? a : b;
+  if (!isSamePair(a, b)) return share < 0.5 ? a : b;
   const side = (p: GapSide, q: GapSide): GapSide => ({
     what: p.what,
     at: { x: p.at.x + share * (q.at.x - p.at.x), y: p.at.y + share * (q.at.y - p.at.y) },
