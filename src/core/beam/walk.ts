@@ -1,7 +1,7 @@
 /** Steps of a walk along a path of equilibria: by the share as far as that goes, along the arc where it turns back. */
 import type { Problem } from '../problems.ts';
 import { reduce } from './equilibrium.ts';
-import type { State } from './network.ts';
+import type { Network, State } from './network.ts';
 import { observe, type Observed } from './observe.ts';
 import { accept, arcBetween, predicted, stateAhead, stateAt, stateIn, type Found, type Walker } from './walker.ts';
 
@@ -109,8 +109,21 @@ export function gridOf({ to = 1, parts = 40, shares }: PathAsked): readonly numb
   return shares ?? Array.from({ length: parts }, (_, i) => (to * (i + 1)) / parts);
 }
 
-export function lost({ state }: Walker): Problem {
-  const message = `No equilibrium was found beyond ${percent(state.share)} of the way; the points up to there stand; ask for a smaller movement, or let go a direction that is held`;
+/**
+ * Bending as this part of stretching, over the square of the length, leaves half of the sixteen figures of a number to
+ * round-off, and more where a path is at its softest: a strip 1/9000 of its length thick.
+ */
+const TOO_THIN = 1e-9;
+
+function hasTooThin({ runs, scale }: Network): boolean {
+  return runs.some(({ bending, axial }) => bending.some((k, i) => k < TOO_THIN * axial[i]! * scale * scale));
+}
+
+export function lost({ state, network }: Walker): Problem {
+  const remedy = hasTooThin(network)
+    ? 'members so thin for their length give way too softly to be told from round-off; make them thicker or shorter'
+    : 'ask for a smaller movement, or let go a direction that is held';
+  const message = `No equilibrium was found beyond ${percent(state.share)} of the way; the points up to there stand; ${remedy}`;
   return stopped('no-convergence', message, state.share);
 }
 

@@ -264,3 +264,32 @@ describe('an arch loaded past its limit', () => {
     for (const [i, place] of places.slice(1).entries()) expect(places[i]! - place).toBeLessThan(1.12);
   });
 });
+
+describe('a strip too thin for its length', () => {
+  it('is told to be so where the path that leaves sideways is lost, soon', () => {
+    const thickness = 5e-5 * 40;
+    const half = { shape: { kind: 'rise', heading: 0 }, thickness, width: 6 } as const;
+    const model = network({
+      modulus: 1,
+      nodes: [
+        { id: 'left', x: 0, y: 0 },
+        { id: 'middle', x: 20, y: 8 * thickness },
+        { id: 'right', x: 40, y: 0 },
+      ],
+      members: [
+        { id: 'up', from: 'left', to: 'middle', ...half },
+        { id: 'down', from: 'middle', to: 'right', ...half },
+      ],
+      supports: [
+        { at: 'left', ...HELD },
+        { at: 'right', ...HELD },
+        { at: 'middle', turn: true },
+      ],
+      motions: [{ at: 'middle', y: -2.1 * 8 * thickness }],
+    });
+    const { second, iterations } = followPath(model);
+    expect(second?.path.stopped?.message).toContain('make them thicker or shorter');
+    // A tenth of the budget; each takes some 100 µs.
+    expect(iterations).toBeLessThan(2000);
+  });
+});
