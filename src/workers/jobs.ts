@@ -2,12 +2,14 @@
 import { assess, type Judge } from '../core/design/assess.ts';
 import type { Assessment, VerdictReason } from '../core/design/assessment.ts';
 import { bySolver } from '../core/design/bySolver.ts';
+import { quickFirst } from '../core/design/quickFirst.ts';
 import { narrowingLike, rememberSolved, withinSolves, type Solve } from '../core/design/rememberSolved.ts';
 import type { Remedy } from '../core/design/remedy.ts';
 import { remedyCost } from '../core/design/remedyCost.ts';
 import type { SolveDetail } from '../core/design/solveJoint.ts';
 import { secondRest } from '../core/design/solvedPath.ts';
-import { roomToSpare, waysOut } from '../core/design/waysOut.ts';
+import { roomToSpare } from '../core/design/roomToSpare.ts';
+import { waysOut } from '../core/design/waysOut.ts';
 // Joints of every kind are sent here.
 import '../core/flexures/index.ts';
 import { ok } from '../core/result.ts';
@@ -70,7 +72,7 @@ function waysOf(before: Assessment, alive: Alive): Ways {
   return {
     before: withoutWay(before),
     remedies: isTold ? remedies : told(waysOut(before, judgeWith(detail, alive, search.solve))),
-    spares: roomToSpare(before, quick),
+    spares: roomToSpare(before, quickFirst(quick, full)),
     isCut: search.isCut(),
   };
 }

@@ -12,8 +12,7 @@ import { feelOf } from './feel.ts';
 import { fitNotes, fitOf } from './fit.ts';
 import type { Joint } from './joint.ts';
 import { overBendOf } from './overBend.ts';
-import { askedOf, byHand, isExactByHand, type Respond, type Response } from './response.ts';
-import type { Solved } from './solved.ts';
+import { askedOf, byHand, isExactByHand, type Respond } from './response.ts';
 import { strainAnswer } from './strainAnswer.ts';
 import { understand, type Understood } from './understand.ts';
 import { usageNotes } from './usageNotes.ts';
@@ -80,7 +79,7 @@ export function assess(joint: Joint, respond: Respond = byHand): Result<Assessme
     strain,
     effort,
     set: { amount: left, fraction: set.fraction },
-    overBend: overBendOf(movement.amount, strain, limits, set.kappaRatio, wayOfStrain(response)),
+    overBend: overBendOf(movement.amount, strain, limits, set.kappaRatio, response.solved, response.strainByHand),
     travel: travelOf(understood),
     life,
     allowables,
@@ -101,11 +100,6 @@ export function assess(joint: Joint, respond: Respond = byHand): Result<Assessme
       ...usageNotes(understood, strain.peak, left),
     ],
   } satisfies Assessment);
-}
-
-/** On which way amounts are looked up by their strain; an exact form needs none. */
-function wayOfStrain({ strainByHand, solved }: Response): Solved | undefined {
-  return strainByHand === true ? undefined : solved;
 }
 
 /**

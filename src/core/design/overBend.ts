@@ -14,7 +14,8 @@ import { amountAtStrain, touchesAt } from './solvedPath.ts';
  * @param strain - strain at that amount [-]
  * @param limits - what the filament may see [-]
  * @param setRatio - k of section set at the wanted amount: curvature over curvature at yield stress [-], > 0
- * @param solved - the whole way, where the solver was asked: limits are then looked up on it [-]
+ * @param solved - the whole way, where the solver was asked: it then says where something touches [-]
+ * @param byHand - whether a hand form that is exact tells the strain: limits are then not looked up on that way [-]
  * @returns amounts of the whole joint [rad] or [mm]
  *
  * Source: plane-bending, elastic-plastic.
@@ -25,13 +26,14 @@ export function overBendOf(
   limits: Limits,
   setRatio: number,
   solved?: Solved,
+  byHand = false,
 ): OverBend {
-  const at = (limit: number) =>
-    solved ? amountAtStrain(solved, limit, strain.rootFactor) : (amount * limit) / strain.peak;
+  const way = byHand ? undefined : solved;
+  const at = (limit: number) => (way ? amountAtStrain(way, limit, strain.rootFactor) : (amount * limit) / strain.peak);
   const atSingle = at(limits.single.value);
   const safe = Math.min(atSingle, solved ? touchesAt(solved) : Number.POSITIVE_INFINITY);
   return {
-    atSet: solved ? at(strain.peak / setRatio) : amount / setRatio,
+    atSet: way ? at(strain.peak / setRatio) : amount / setRatio,
     atSingle,
     atYield: at(limits.yield.value),
     atBreak: at(limits.break.value),

@@ -2,10 +2,8 @@ import type { Assessment, Grade } from './assessment.ts';
 import { assess, type Judge } from './assess.ts';
 import { DESIGN_CHANGES, MEASURED_CHANGES, type Change, type KindOfChange } from './changes.ts';
 import { nearJudge } from './nearJudge.ts';
-import type { Remedy, Spare } from './remedy.ts';
+import type { Remedy } from './remedy.ts';
 import { remedyCost } from './remedyCost.ts';
-import { largestAmount, mostCount, shortestLength } from './sizeFor.ts';
-import { lifeAtChance } from './lifeAtChance.ts';
 
 /** More than these would be a list to study instead of a choice. */
 const SHOWN = 6;
@@ -180,28 +178,4 @@ function mostHelpful(a: Assessment, tried: readonly Tried[]): readonly Remedy[] 
     .toSorted((x, y) => y.assessment.life.chance - x.assessment.life.chance)
     .slice(0, 3)
     .map((change) => remedyOf(a, [change]));
-}
-
-/** Counts are looked at up to here; beyond it a section is a pad. */
-const THICKEST = 12;
-
-/**
- * When a joint passes: how far each value alone may go while it still passes.
- *
- * @param a - a passing joint as assessed [-]
- * @param judge - what assesses each change [-]
- * @returns amount [rad] or [mm], length [mm], cycles and count, each with the present value
- */
-export function roomToSpare(a: Assessment, judge: Judge = assess): readonly Spare[] {
-  if (a.verdict.grade !== 'pass') return [];
-  const { amount, cycles } = a.joint.movement;
-  const often = Math.min(lifeAtChance(a), a.life.maxReportableCycles);
-  const spare: Spare[] = [
-    { value: 'amount', limit: Math.max(amount, largestAmount(a)), now: amount },
-    { value: 'length', limit: Math.min(a.length, shortestLength(a)), now: a.length },
-    { value: 'cycles', limit: Math.max(cycles, often), now: cycles },
-  ];
-  if (a.joint.measuredThickness !== undefined) return spare;
-  const count = mostCount(a.joint, THICKEST, judge, a.section.count) ?? a.section.count;
-  return [...spare, { value: 'count', limit: Math.max(count, a.section.count), now: a.section.count }];
 }

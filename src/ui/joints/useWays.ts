@@ -1,7 +1,8 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Joint } from '../../core/design/joint.ts';
-import { roomToSpare, waysOut } from '../../core/design/waysOut.ts';
+import { roomToSpare } from '../../core/design/roomToSpare.ts';
+import { waysOut } from '../../core/design/waysOut.ts';
 import type { Ways } from '../../workers/protocol.ts';
 import { background } from './solver.ts';
 

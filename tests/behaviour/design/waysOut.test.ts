@@ -5,7 +5,7 @@ import type { Joint } from '../../../src/core/design/joint.ts';
 import { nearJudge } from '../../../src/core/design/nearJudge.ts';
 import { narrowingLike, rememberSolved } from '../../../src/core/design/rememberSolved.ts';
 import { solveJoint } from '../../../src/core/design/solveJoint.ts';
-import { roomToSpare, waysOut } from '../../../src/core/design/waysOut.ts';
+import { waysOut } from '../../../src/core/design/waysOut.ts';
 import { radians } from '../../../src/core/units.ts';
 import { demoPart } from '../../../src/store/demoPart.ts';
 import { expectClose } from '../../support/close.ts';
@@ -81,25 +81,8 @@ describe('an upright leaf', () => {
 });
 
 describe('a joint that passes', () => {
-  const joint = changed(LEAF, { sizes: { length: 30 } });
-  const a = assessed(joint);
-  const at = (change: Parameters<typeof changed>[1]) => assessed(changed(joint, change)).verdict.grade;
-  const limit = (value: string) => roomToSpare(a).find((spare) => spare.value === value)?.limit ?? Number.NaN;
-
-  it('is offered no way out but told its room to spare', () => {
-    expect(waysOut(a)).toEqual([]);
-    expect(roomToSpare(a).map((spare) => spare.value)).toEqual(['amount', 'length', 'cycles', 'count']);
-  });
-
-  it('passes at each limit of its room and not a little beyond', () => {
-    expect(at({ movement: { amount: radians((limit('amount') * 180 * 0.999) / Math.PI) } })).toBe('pass');
-    expect(at({ movement: { amount: radians((limit('amount') * 180 * 1.001) / Math.PI) } })).not.toBe('pass');
-    expect(at({ sizes: { length: limit('length') * 1.001 } })).toBe('pass');
-    expect(at({ sizes: { length: limit('length') * 0.999 } })).not.toBe('pass');
-    expect(at({ movement: { cycles: Math.floor(limit('cycles') * 0.99) } })).toBe('pass');
-    expect(at({ movement: { cycles: Math.ceil(limit('cycles') * 1.01) } })).not.toBe('pass');
-    expect(at({ sizes: { lines: limit('count') } })).toBe('pass');
-    expect(at({ sizes: { lines: limit('count') + 1 } })).not.toBe('pass');
+  it('is offered no way out', () => {
+    expect(waysOut(assessed(changed(LEAF, { sizes: { length: 30 } })))).toEqual([]);
   });
 });
 

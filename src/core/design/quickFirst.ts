@@ -1,0 +1,15 @@
+import type { Judge } from './assess.ts';
+
+/**
+ * A judge that lets one which does not look at shapes judge first: only what passes it is worth solving again in full.
+ *
+ * @param quick - what judges strain, effort and life [-]
+ * @param full - what judges all [-]
+ * @returns a judge under which a joint passes as under `full`
+ */
+export function quickFirst(quick: Judge, full: Judge): Judge {
+  return (joint) => {
+    const judged = quick(joint);
+    return judged.ok && judged.value.verdict.grade === 'pass' ? full(joint) : judged;
+  };
+}
