@@ -24,6 +24,8 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/browser/**'],
+    // A wrong answer fails a test; a slow machine does not.
+    testTimeout: 60_000,
     setupFiles: ['tests/support/seed.ts', 'tests/support/everyKind.ts'],
     benchmark: { include: ['tests/bench/**/*.bench.ts'] },
   },
