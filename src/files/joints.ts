@@ -6,9 +6,12 @@ import { failIfAny, ok, type Result } from '../core/result.ts';
 import { MAX_NAME, readName } from './names.ts';
 import { shown } from './shape.ts';
 
+/** What nobody types: the screen has no way to show it, and it must not be taken for a half-typed value. */
+const STRANGE: ReadonlySet<Problem['code']> = new Set(['unknown-family', 'unknown-filament']);
+
 /**
  * All of these joints, with repairs and cautions as notes; or every problem of every joint. When refusals are
- * tolerated they come back as notes as well.
+ * tolerated they come back as notes as well, but for kinds and filaments that are not known.
  */
 export function readJoints(shaped: readonly Joint[], tolerant: boolean): Result<readonly Joint[]> {
   const notes: Problem[] = [];
@@ -24,7 +27,7 @@ export function readJoints(shaped: readonly Joint[], tolerant: boolean): Result<
     else problems.push(...understood.problems.map((problem) => within(place, problem)));
     return named.joint;
   });
-  if (tolerant) return ok(joints, [...problems, ...notes]);
+  if (tolerant && !problems.some(({ code }) => STRANGE.has(code))) return ok(joints, [...problems, ...notes]);
   return failIfAny(problems) ?? ok(joints, notes);
 }
 

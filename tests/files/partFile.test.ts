@@ -410,6 +410,12 @@ describe('a part that was kept', () => {
     });
   });
 
+  it('is refused, and so set aside, where a kind or filament is not known', () => {
+    for (const change of [{ family: 'hinge' }, { profile: { ...LEAF.profile, filament: 'wood' } }]) {
+      expect(readKeptPart(fileWith({}, change)).ok).toBe(false);
+    }
+  });
+
   it('must still have the right shape', () => {
     expect(readKeptPart(fileWith({ joints: [{}] })).ok).toBe(false);
     // Infinity would be written as null and then lost.
