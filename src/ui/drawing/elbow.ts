@@ -36,7 +36,7 @@ export function besideElbow(
       size: 13,
     };
     if (isBarred(labelBox(label))) continue;
-    if (!isFree(room, labelBox(label))) continue;
+    if (!isFree(room, labelBox(label)) || !isFreeOfWords(room, labelBox(label))) continue;
     // A handle has clear paper of its own; a bare elbow may stand on the joint, but not on words.
     if (reach > 0 ? !isFree(room, boxAround(elbow, reach), 0) : !isFreeOfWords(room, boxAround(elbow, 0))) continue;
     keepLabel(room, label);

@@ -11,7 +11,7 @@ import { isFree, keepLabel, type Room } from './room.ts';
 import { FRAME, onSheet, type Sheet } from './sheet.ts';
 
 /** The sheet while it is being laid out: everything has its place except the top and bottom edges. */
-export interface Plan extends Required<Room> {
+export interface Plan extends Required<Omit<Room, 'figures'>> {
   readonly a: Assessment;
   readonly figure: Figure;
   readonly landing: Landing;

@@ -11,6 +11,8 @@ export interface Room {
   readonly words: ClearPaper;
   /** Clear of the joint at rest only, where words move along with it. */
   readonly rest?: ClearPaper;
+  /** Words that stand already, which lines must not hit however much else they may cross. */
+  readonly figures?: Box[];
 }
 
 /** Clear paper round a word [px]. */
@@ -35,6 +37,15 @@ export function keep(room: Room, box: Box): void {
 
 export function keepLabel(room: Room, label: Label): void {
   keep(room, labelBox(label));
+  room.figures?.push(labelBox(label));
+}
+
+/** Whether a line between two places runs through words. */
+export function hitsFigure({ figures = [] }: Room, from: Point, to: Point): boolean {
+  const points = densified([from, to], 2);
+  return figures.some((box) =>
+    points.some(({ x, y }) => x > box.x && x < box.x + box.width && y > box.y && y < box.y + box.height),
+  );
 }
 
 /** Keeps words off a line through these points from now on. */

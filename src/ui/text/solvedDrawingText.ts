@@ -119,10 +119,15 @@ export function stateText(
   return `${signedAmount(at.amount, measure, unit)} of ${setAmount(wanted, measure, unit)}, strain ${percent(at.strain)}, ${effort}${mark}`;
 }
 
+/** Whether a gap is nothing that would be told: less than half a hundredth of a millimetre [mm]. */
+export function isTouching(gap: Mm): boolean {
+  return gap < 0.005;
+}
+
 /** How near two parts come in a state, how near they may, and in how many places they come too near. */
 export function nearText(gap: Mm, keep: Mm, places: number, unit: LengthUnit): readonly string[] {
   return [
-    gap <= 0 ? 'they touch' : `${length(gap, unit)} apart`,
+    isTouching(gap) ? 'they touch' : `${length(gap, unit)} apart`,
     `keep ${length(keep, unit)} or more`,
     ...(places > 1 ? [`${counted(places, 'place')} too near`] : []),
   ];
@@ -186,7 +191,7 @@ export function describeSolved(a: Assessment, { view, scale, unit, marks, neares
   const many = counted(section.count, section.countOf.slice(0, -1));
   const near =
     nearest && nearest.gap < keep
-      ? `Parts ${nearest.gap <= 0 ? 'touch' : `come within ${length(nearest.gap, unit)} of each other`} at ${signedAmount(nearest.amount, measure, unit)}${nearest.places > 1 ? `, too near in ${nearest.places} places` : ''}.`
+      ? `Parts ${isTouching(nearest.gap) ? 'touch' : `come within ${length(nearest.gap, unit)} of each other`} at ${signedAmount(nearest.amount, measure, unit)}${nearest.places > 1 ? `, too near in ${nearest.places} places` : ''}.`
       : '';
   return [
     `${VIEWS[view]}, ${scale}.`,

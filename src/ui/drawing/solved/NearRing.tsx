@@ -1,10 +1,17 @@
-import { nearText } from '../../text/solvedDrawingText.ts';
+import type { Point } from '../../../core/geometry/outline.ts';
+import type { Mm } from '../../../core/units.ts';
+import { isTouching, nearText } from '../../text/solvedDrawingText.ts';
+import { letteringWidth } from '../lettering.ts';
 import { through } from '../sheet.ts';
 import { keptApart, nearMarks } from './nearest.ts';
 import type { SolvedLayout } from './solvedLayout.ts';
 import type { StateNow } from './state.ts';
 
 const RADIUS = 13;
+/** Words end so far from their corner, their lines are so far apart, and a leader keeps so far off them [px]. */
+const RIGHT = 122;
+const LINE = 14;
+const OFF = 4;
 
 /** A ring round each place where two parts come nearer than they should, with how near and how near they may. */
 export function NearRing({ layout, state }: { readonly layout: SolvedLayout; readonly state: StateNow }) {
@@ -13,14 +20,15 @@ export function NearRing({ layout, state }: { readonly layout: SolvedLayout; rea
   const marks = nearMarks(scene, sheet, state);
   const [least] = marks;
   if (!least || !corner) return null;
-  const { gap, at } = least;
+  const { gap } = least;
   const words = nearText(gap, keptApart(scene), marks.length, unit);
-  const from = { x: at.x >= corner.x + 65 ? corner.x + 126 : corner.x, y: corner.y + 8 };
-  const far = Math.hypot(at.x - from.x, at.y - from.y);
-  const edge = { x: at.x + ((from.x - at.x) * RADIUS) / far, y: at.y + ((from.y - at.y) * RADIUS) / far };
+  const [first = ''] = words;
+  // Of places as near as the least the one beside the words is pointed at.
+  const alike = marks.filter((mark) => nearText(mark.gap, keptApart(scene), marks.length, unit)[0] === first);
+  const lead = shortest(alike.map(({ at }) => ({ at, from: besideWords(corner, words, at) })));
   return (
     <g className={`near ${toneOf(gap)}`}>
-      <path d={through([from, edge])} />
+      {lead && <path d={through([lead.from, toRing(lead)])} />}
       {marks.map((mark) => (
         <circle
           key={`${mark.at.x} ${mark.at.y}`}
@@ -34,8 +42,8 @@ export function NearRing({ layout, state }: { readonly layout: SolvedLayout; rea
         <text
           key={text}
           className={i === 0 ? 'halo' : 's12 t2 halo'}
-          x={corner.x + 122}
-          y={corner.y + 12 + (i === 0 ? 0 : 2 + 14 * i)}
+          x={corner.x + RIGHT}
+          y={corner.y + 12 + (i === 0 ? 0 : 2 + LINE * i)}
           textAnchor="end"
         >
           {text}
@@ -45,4 +53,31 @@ export function NearRing({ layout, state }: { readonly layout: SolvedLayout; rea
   );
 }
 
-const toneOf = (gap: number) => (gap <= 0 ? 'fail' : 'caution');
+const toneOf = (gap: Mm) => (isTouching(gap) ? 'fail' : 'caution');
+
+/** A leader from the words to the middle of a ring [px]. */
+interface Lead {
+  readonly from: Point;
+  readonly at: Point;
+}
+
+const lengthOf = ({ from, at }: Lead) => Math.hypot(at.x - from.x, at.y - from.y);
+
+function shortest(leads: readonly Lead[]): Lead | undefined {
+  return leads.toSorted((p, q) => lengthOf(p) - lengthOf(q))[0];
+}
+
+/** The place beside the words that is nearest to another, so that no leader crosses them. */
+function besideWords(corner: Point, words: readonly string[], to: Point): Point {
+  const wide = Math.max(...words.map((text, i) => letteringWidth(text, i === 0 ? 13 : 12)));
+  const [left, right] = [corner.x + RIGHT - wide - OFF, corner.x + RIGHT + OFF];
+  const [top, bottom] = [corner.y - OFF, corner.y + 4 + LINE * words.length + OFF];
+  return { x: Math.min(right, Math.max(left, to.x)), y: Math.min(bottom, Math.max(top, to.y)) };
+}
+
+/** Where a leader meets its ring. */
+function toRing(lead: Lead): Point {
+  const { from, at } = lead;
+  const share = RADIUS / lengthOf(lead);
+  return { x: at.x + (from.x - at.x) * share, y: at.y + (from.y - at.y) * share };
+}

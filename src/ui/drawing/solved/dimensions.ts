@@ -14,7 +14,7 @@ import { densified } from '../polygon.ts';
 import { onSheet, through, type Sheet } from '../sheet.ts';
 import { leftOnSheet, placeDistance } from './distances.ts';
 import { placeLeader } from './leaders.ts';
-import { isFree, keep, keepLabel, keepLine, type Room } from '../room.ts';
+import { isFree, keepLabel, keepLine, type Room } from '../room.ts';
 import type { Scene } from './scene.ts';
 
 export interface Dimensioned {
@@ -198,12 +198,21 @@ function roundOf(drawing: Drawing, dimension: Of<'diameter' | 'radius'>, isMain:
   if (dimension.kind === 'diameter' && 2 * r > letteringWidth(text, 13) + 40) {
     const ends = [-1, 1].map((sign) => ({ x: at.x + sign * r * out.x, y: at.y + sign * r * out.y }));
     const [a = at, b = at] = ends;
-    const label: Label = { text, x: at.x, y: at.y + 0.55 * r, anchor: 'middle', tone: 'pencil', size: 13 };
-    keep(room, labelBox(label));
+    const label = besideLine(at, out, text);
+    keepLabel(room, label);
     room.words.ink(densified(ends, 4));
     return { marks: { ...measured(a, b, false), labels: [label] }, grips: grips(b, out) };
   }
   const tip = { x: at.x + r * out.x, y: at.y + r * out.y };
   const placed = placeLeader(room, [{ tip, out }], text, reachOf(sheet, isMain));
   return placed && { marks: placed.marks, grips: grips(placed.elbow, out) };
+}
+
+/** A figure beside the middle of a line that runs a way, under it: as near as it can stand without being hit. */
+function besideLine(middle: Point, way: Point, text: string): Label {
+  const side = way.x < 0 ? { x: way.y, y: -way.x } : { x: -way.y, y: way.x };
+  const [wide, high] = [letteringWidth(text, 13), 10];
+  const off = (Math.abs(side.x) * wide + Math.abs(side.y) * high) / 2 + 4;
+  const at = { x: middle.x + side.x * off, y: middle.y + side.y * off };
+  return { text, x: at.x, y: at.y + high / 2, anchor: 'middle', tone: 'pencil', size: 13 };
 }

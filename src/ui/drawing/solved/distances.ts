@@ -3,7 +3,8 @@ import { along, distance, from, left, unit } from '../../../core/geometry/vector
 import { labelBox, letteringWidth, type Label } from '../lettering.ts';
 import { boxAround, measured, type Marks } from '../marks.ts';
 import { through } from '../sheet.ts';
-import { isClearWay, isFree, keep, keepLabel, keepLine, type Room } from '../room.ts';
+import { densified } from '../polygon.ts';
+import { hitsFigure, isClearWay, isFree, isFreeOfWords, keep, keepLabel, keepLine, type Room } from '../room.ts';
 
 /** A dimension line that has found its place, with the end that can be dragged [px]. */
 export interface PlacedLine {
@@ -49,16 +50,19 @@ export function placeDistance(
       const tail = outside ? 22 : 0;
       const [start, end] = [along(p, way, -tail), along(q, way, tail)];
       if (!isFree(room, labelBox(label)) || !isClearWay(room.paper, start, end)) continue;
-      if (reach > 0 && !isFree(room, boxAround(q, reach), 0)) continue;
-      keepLine(room, [start, end]);
-      keepLabel(room, label);
-      if (reach > 0) keep(room, boxAround(q, reach));
+      // Figures and handles keep off extension lines too, which may cross whatever else there is.
+      if (!isFreeOfWords(room, labelBox(label)) || !isFreeOfWords(room, boxAround(q, reach))) continue;
       const extensions = [
         [a, p],
         [b, q],
       ] as const;
+      if (extensions.some(([foot, head]) => hitsFigure(room, foot, along(head, out, OVERRUN)))) continue;
+      if (reach > 0 && !isFree(room, boxAround(q, reach), 0)) continue;
+      keepLine(room, [start, end]);
+      keepLabel(room, label);
+      if (reach > 0) keep(room, boxAround(q, reach));
       const lines = extensions.map(([foot, head]) => through([along(foot, out, GAP), along(head, out, OVERRUN)]));
-      for (const [foot, head] of extensions) room.words.ink([head, foot]);
+      for (const [foot, head] of extensions) room.words.ink(densified([along(foot, out, GAP), head], 4));
       const arrows = measured(p, q, outside);
       return { marks: { ...arrows, lines: arrows.lines + lines.join(''), labels: [label] }, end: q };
     }

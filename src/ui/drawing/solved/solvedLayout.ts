@@ -201,7 +201,7 @@ function planesBlock({ scale, total, top, bottom }: Planes, nominal: number, by:
 function inkedRoom(scene: Scene, { from, wanted }: Travelled, sheet: Sheet, reach: Bounds): Room {
   const height = reach.bottom - reach.top;
   const over = { x: 0, y: reach.top - BEYOND.above, width: sheet.width, height: height + BEYOND.above + BEYOND.below };
-  const room = { paper: clearPaper(over), words: clearPaper(over) };
+  const room: Room = { paper: clearPaper(over), words: clearPaper(over), figures: [] };
   room.paper.inkBox({ ...over, width: FRAME + 1 });
   const step = STEP / sheet.pxPerMm;
   const covers = padCovers(scene, step);
