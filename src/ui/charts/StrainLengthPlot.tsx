@@ -9,6 +9,7 @@ import { lengthLabels } from './lengthLabels.ts';
 import { heldLimit, lengthLimits, sampled, strainBands, type LengthCurve, type LengthDomain } from './lengthCurves.ts';
 import { pathOf } from './paths.ts';
 import { PlacedLabels } from './PlacedLabels.tsx';
+import { PlotClip } from './PlotClip.tsx';
 import { spreadEnds } from './spots.ts';
 import { lengthTicks, strainTicks } from './ticks.ts';
 
@@ -77,9 +78,7 @@ export const StrainLengthPlot = memo(function StrainLengthPlot(props: StrainLeng
   );
   return (
     <>
-      <clipPath id={clip}>
-        <rect x={box.left} y={box.top} width={box.right - box.left} height={box.bottom - box.top} />
-      </clipPath>
+      <PlotClip id={clip} box={box} />
       <Grid frame={frame} {...ticks} />
       {bands.map(({ name, from, to }) => (
         <g key={name} className={`chart-band ${name}`}>

@@ -10,6 +10,7 @@ import { lifeLabels } from './lifeLabels.ts';
 import { countPoints, lifeCurves, lifeLimits, type LifeBand, type LifePoint } from './lifeCurves.ts';
 import { levelBand, pathOf } from './paths.ts';
 import { PlacedLabels } from './PlacedLabels.tsx';
+import { PlotClip } from './PlotClip.tsx';
 import { cycleTicks, logStrainTicks } from './ticks.ts';
 
 interface StrainLifePlotProps {
@@ -38,9 +39,7 @@ export const StrainLifePlot = memo(function StrainLifePlot({ a, domain, frame, n
   const wanted = x(a.joint.movement.cycles);
   return (
     <>
-      <clipPath id={`${id}c`}>
-        <rect x={box.left} y={box.top} width={box.right - box.left} height={box.bottom - box.top} />
-      </clipPath>
+      <PlotClip id={`${id}c`} box={box} />
       <Grid frame={frame} {...ticks} />
       <g clipPath={`url(#${id}c)`}>
         <path className="chart-total" d={band(curves.total)} />

@@ -5,7 +5,7 @@ import type { LengthUnit } from '../text/numbers.ts';
 import type { Frame, Px } from './frame.ts';
 import type { StrainBand } from './lengthCurves.ts';
 import { LINE_WEIGHT, placeLabels, type LabelWish, type PlacedLabel, type Spot } from './labels.ts';
-import { alongLimit, around, besideEdge, clearPaper, inkOf, markBox, offChart } from './spots.ts';
+import { alongLimit, around, besideEdge, clearPaper, inkAcross, inkOf, markBox, offChart } from './spots.ts';
 
 /** Words need this much height of band [px]. */
 const LOWEST_BAND = 15;
@@ -77,7 +77,12 @@ export function lengthLabels({ frame, a, unit, own, bands, held, curves }: Lengt
       ? { spots: besideEdge(stands) }
       : { spots: around(stands, CLEAR_OF_JOINT), far: () => clearPaper(stands, 9, box) }),
   };
-  const inks = curves.flatMap((curve, i) => inkOf(curve, box, i === curves.length - 1 ? OWN_WEIGHT : LINE_WEIGHT));
+  const inks = [
+    ...curves.flatMap((curve, i) => inkOf(curve, box, i === curves.length - 1 ? OWN_WEIGHT : LINE_WEIGHT)),
+    ...[...bands.map(({ from }) => from), ...(held === undefined ? [] : [held])].flatMap((limit) =>
+      inkAcross(frame.y(limit), box, LINE_WEIGHT),
+    ),
+  ];
   const wishes = [joint, ...heldWishes(frame, held), ...bandWishes(frame, bands)];
   return placeLabels(wishes, { inks, marks: [markBox(stands, MARK)] }, box);
 }

@@ -46,6 +46,11 @@ export function effortWayLabels(words: EffortWayWords): readonly PlacedLabel[] {
     ...inkOf(all, box, LINE_WEIGHT),
     ...inkOf(form, box, LINE_WEIGHT / 2),
     ...inkAcross(frame.y(0), box, LINE_WEIGHT),
+    ...inkOf(
+      [box.top, box.bottom].map((y) => ({ x: x(0), y })),
+      box,
+      LINE_WEIGHT,
+    ),
     ...marks.flatMap(({ jump, x: from, y }) =>
       jump === undefined
         ? []

@@ -1,6 +1,7 @@
 /** Room between what may touch, against movement. */
 import type { SolvedPoint } from '../../../core/design/solved.ts';
 import type { Mm } from '../../../core/units.ts';
+import { isTouching } from '../../text/solvedDrawingText.ts';
 import type { Span } from '../frame.ts';
 import type { Answered } from './way.ts';
 
@@ -43,7 +44,8 @@ export function roomOf({ solved: { amount: wanted, forward, back }, joint }: Ans
 function stretchesOf(points: readonly SolvedPoint[]): readonly (readonly RoomPoint[])[] {
   const stretches: RoomPoint[][] = [[]];
   for (const { amount, gap } of points) {
-    if (gap) stretches.at(-1)?.push({ amount, gap: gap.gap });
+    // What would be told as 0.00 touches.
+    if (gap) stretches.at(-1)?.push({ amount, gap: isTouching(gap.gap) ? Math.min(0, gap.gap) : gap.gap });
     else if (stretches.at(-1)?.length !== 0) stretches.push([]);
   }
   return stretches.filter(({ length }) => length > 1);

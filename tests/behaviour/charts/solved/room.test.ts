@@ -46,4 +46,15 @@ describe('room against movement', () => {
     expect(folded?.touching).toHaveLength(2);
     expect(folded && touchesPast(folded)).toEqual([folded?.touching[0]?.[0]]);
   });
+
+  it('touches where the room would be told as nought', () => {
+    const a = answered('spiral');
+    const { forward } = a.solved;
+    const points = forward.points.map((point, i) =>
+      point.gap && i >= forward.points.length - 2 ? { ...point, gap: { ...point.gap, gap: 0.004 } } : point,
+    );
+    const last = points.at(-2)?.amount;
+    const room = roomOf({ ...a, solved: { ...a.solved, forward: { ...forward, points } } });
+    expect(room?.touching.some(([from, to]) => last !== undefined && from <= last && to > last)).toBe(true);
+  });
 });
