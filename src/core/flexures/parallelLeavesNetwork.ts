@@ -3,6 +3,7 @@ import type { Mm } from '../units.ts';
 import { hold, modelOf, padOutline } from './commonNetwork.ts';
 import type { Body, Dimension, FlexureNetwork, Mechanics, NetworkAsked } from './network.ts';
 import type { ParallelSizes } from './parallelLeaves.ts';
+import { acrossAtMost } from './reach.ts';
 
 /** Shares of the length: past the first a leaf is pulled along rather than pushed across; a held one is torn by less. */
 const FAR = { free: 0.7, held: 0.25 };
@@ -15,7 +16,7 @@ export const parallelLeavesNetwork: Mechanics<ParallelSizes> = {
   network: parallelNetwork,
   reach: ({ length }, _, drive) => (drive === 'held' ? FAR.held : FAR.free) * length,
   // Heads are never further across than their leaves are long; held ones are stretched from the beginning.
-  limit: ({ length }, _, drive) => (drive === 'held' ? Infinity : length),
+  limit: ({ length }, _, drive) => (drive === 'held' ? acrossAtMost(length, length) : length),
 };
 
 function parallelNetwork(sizes: ParallelSizes, thickness: Mm, asked: NetworkAsked): FlexureNetwork {

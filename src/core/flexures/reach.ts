@@ -47,3 +47,22 @@ function cornerMeets(distance: Mm, other: Mm, half: Mm): number {
   const arm = Math.hypot(distance, half);
   return other < arm ? Math.acos(-other / arm) - Math.atan2(half, distance) : Math.PI;
 }
+
+/** What would have to be longer than so many times its length has broken, and is no straight line of stress and strain. */
+const LONGEST = 1.5;
+
+/**
+ * How far across one end of a flexure can be pulled while its ends stay as far apart along it: to where it would have to
+ * be half as long again.
+ *
+ *     d = √((1.5·L)² − a²)
+ *
+ * @param length - of its middle line as printed L [mm], > 0
+ * @param along - between its ends, along a [mm], 0 to L
+ * @returns distance across [mm], > 0
+ *
+ * @example acrossAtMost(4, 0) // → 6
+ */
+export function acrossAtMost(length: Mm, along: Mm): Mm {
+  return Math.sqrt((LONGEST * length) ** 2 - along ** 2);
+}

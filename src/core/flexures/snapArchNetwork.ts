@@ -5,7 +5,8 @@ import type { Mm } from '../units.ts';
 import { hold, modelOf, padOutline, type PadRoot } from './commonNetwork.ts';
 import { padLength } from './commonSizes.ts';
 import type { Dimension, FlexureNetwork, Mechanics, NetworkAsked } from './network.ts';
-import type { SnapArchSizes } from './snapArchSizes.ts';
+import { acrossAtMost } from './reach.ts';
+import { flexing, type SnapArchSizes } from './snapArchSizes.ts';
 import { rootOnWall, sharpCorner } from './wallRoots.ts';
 
 /** A little past the mirror image of the arch as printed, where it comes to rest at the latest. */
@@ -30,7 +31,18 @@ export const snapArchNetwork: Mechanics<SnapArchSizes> = {
   }),
 
   reach: ({ rise }) => PAST_MIRRORED * rise,
+  limit: farthest,
 };
+
+/**
+ * Down to where each half wave is pulled straight and half as long again. It is at most as long as its mean square slope
+ * makes it: L² ≤ a² + π²·h²/8, a the way along and h the rise.
+ */
+function farthest(sizes: SnapArchSizes): Mm {
+  const along = flexing(sizes) / 2;
+  const length = Math.hypot(along, (Math.PI * sizes.rise) / Math.sqrt(8));
+  return sizes.rise + acrossAtMost(length, along);
+}
 
 /** Heights of the ends of the arches above those of the lower one. */
 function levels({ arches, apart }: SnapArchSizes): readonly Mm[] {

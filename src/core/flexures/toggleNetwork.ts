@@ -35,6 +35,8 @@ export const toggleNetwork: Mechanics<ToggleSizes> = {
   },
 
   reach: (sizes) => PAST_MIRRORED * roofHeight(sizes),
+  // The first link hangs straight down from the wall: it and its neck are no longer than they are.
+  limit: (sizes) => roofHeight(sizes) + sizes.hinge + sizes.link,
 };
 
 /** The first node of a pad is where it is told; the first link is pushed at its upper end. */

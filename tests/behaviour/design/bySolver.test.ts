@@ -260,6 +260,18 @@ describe('a movement that pads or lengths forbid', () => {
     },
   );
 
+  it.each([
+    // 8.3 mm of roof, its neck of 5 mm and its link of 40 mm hanging down.
+    ['toggle pressed', 40 * Math.sin(radians(12)) + 45],
+    // Half waves of 28 mm along and 3 mm up, half as long again: √((1.5·L)² − 28²) with L² = 28² + π²·9/8.
+    ['snapArch pressed', 3 + Math.sqrt(2.25 * (28 ** 2 + (Math.PI ** 2 * 9) / 8) - 28 ** 2)],
+    ['parallelLeaves held', 25 * Math.sqrt(1.25)],
+  ])('%s: no further than its parts are long, or half as long again where they are stretched', (id, limit) => {
+    const [problem] = problemsOf(jointBy(id, {}, 100));
+    expect(problem).toMatchObject({ code: 'above-maximum', field: 'movement.amount', value: 100 });
+    expectClose(Number(problem?.limit), limit, { abs: 0.01, because: 'told in hundredths, rounded down' });
+  });
+
   it('is not refused where a reach is only where curves end', () => {
     expect(problemsOf(jointBy('spiral centred', { lines: 1 }, radians(200)))).toEqual([]);
     expect(problemsOf(jointBy('snapArch guided', { rise: 3 }, 6.5))).toEqual([]);
