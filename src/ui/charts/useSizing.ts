@@ -2,7 +2,7 @@ import { useRef, useState } from 'react';
 import type { Asked } from './drag.ts';
 import type { Px } from './frame.ts';
 
-export type Phase = 'live' | 'done';
+type Phase = 'live' | 'done';
 
 /** How a figure changes the joint: the names of the sizes, and whom to tell. */
 export interface Sizing {

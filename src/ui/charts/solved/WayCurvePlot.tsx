@@ -75,7 +75,7 @@ function labelsOf(
 }
 
 /** What the upright axis counts in, at its head or opposite. */
-export function countsWish(text: string, { left, right, top }: Box): LabelWish {
+function countsWish(text: string, { left, right, top }: Box): LabelWish {
   return {
     key: 'unit',
     text,

@@ -6,7 +6,7 @@ import type { Level } from '../levels.ts';
 import type { WayMark } from './marks.ts';
 
 /** One place of a curve: an amount [rad] or [mm] and what is told of it. */
-export interface CurvePoint {
+interface CurvePoint {
   readonly amount: number;
   readonly value: number;
 }

@@ -17,7 +17,7 @@ const GAP = 4;
 const OVERRUN = 6;
 /** Dimension lines are tried so far off what they measure [px]. */
 const NEAREST = 22;
-const FURTHEST = 150;
+const FURTHEST = 190;
 const STEP = 8;
 /** A figure that does not fit over its line stands so far beside it, past the arrow and the handle [px]. */
 const BESIDE = 28;
