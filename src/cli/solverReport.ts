@@ -51,7 +51,6 @@ function gapOf(solved: Solved, amount: number, measure: Measure) {
 
 /** A turn counts by how far it takes a place one flexing length away. */
 function stiffnessOf({ network, stiffness }: Solved, modulus: number, radius: number) {
-  if (!stiffness) return null;
   const { soft, stiff, ratio, apart } = softStiff(stiffness.free, radius);
   return {
     of: network.moving,

@@ -56,6 +56,16 @@ export const SIDE_BY_SIDE: Parameter = {
   because: 'springs side by side add force without adding strain; more than 24 hardly share one pad evenly',
 };
 
+/** The common roles of kinds whose sizes have these names; a kind changes what differs for it. */
+export const ROLES = {
+  count: 'lines',
+  length: 'length',
+  depth: 'depth',
+  fillet: 'fillet',
+  pad: 'pad',
+  sideBySide: 'sideBySide',
+} as const;
+
 /**
  * How long each pad is drawn and exported, from its face to its far end.
  *

@@ -4,7 +4,7 @@ import { plain, type Problem } from '../problems.ts';
 import { radians, type Mm } from '../units.ts';
 import { notePlainBending, noteSharpRoot, refuseBlock, refuseThinPad } from './commonChecks.ts';
 import { TURNED } from './commonDrives.ts';
-import { DEPTH, FILLET, IN_ROW, LENGTH, PAD, padLength, SIDE_BY_SIDE } from './commonSizes.ts';
+import { DEPTH, FILLET, IN_ROW, LENGTH, PAD, padLength, ROLES, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { FlexureFamily } from './family.ts';
 import { TURNED_FORM } from './leafHandForms.ts';
 
@@ -44,15 +44,7 @@ export const crease: FlexureFamily<CreaseSizes> = {
     inRow: IN_ROW,
     sideBySide: SIDE_BY_SIDE,
   },
-  roles: {
-    count: 'layers',
-    length: 'length',
-    depth: 'depth',
-    fillet: 'fillet',
-    pad: 'pad',
-    inRow: 'inRow',
-    sideBySide: 'sideBySide',
-  },
+  roles: { ...ROLES, count: 'layers', inRow: 'inRow' },
   drives: [{ ...TURNED, typical: radians(45) }],
 
   check: ({ length, fillet, pad }, thickness, { layerHeight }) => [

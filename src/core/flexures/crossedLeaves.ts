@@ -3,7 +3,7 @@ import { radians, type Mm } from '../units.ts';
 import { notePlainBending, noteSharpRoot, refuseBlock, refuseThinPad } from './commonChecks.ts';
 import { CENTRED, TURNED } from './commonDrives.ts';
 import { standOff } from './commonNetwork.ts';
-import { DEPTH, FILLET, LENGTH, PAD, SIDE_BY_SIDE } from './commonSizes.ts';
+import { DEPTH, FILLET, LENGTH, PAD, ROLES, SIDE_BY_SIDE } from './commonSizes.ts';
 import { CROSSED_FORMS } from './crossedLeavesHandForms.ts';
 import type { BeadSize, FlexureFamily } from './family.ts';
 import { judgeRoom } from './roomChecks.ts';
@@ -76,14 +76,7 @@ export const crossedLeaves: FlexureFamily<CrossedSizes> = {
     pad: PAD,
     sideBySide: SIDE_BY_SIDE,
   },
-  roles: {
-    count: 'lines',
-    length: 'length',
-    depth: 'depth',
-    fillet: 'fillet',
-    pad: 'pad',
-    sideBySide: 'sideBySide',
-  },
+  roles: ROLES,
   drives: [
     {
       ...TURNED,

@@ -2,7 +2,7 @@ import { plain, type Problem } from '../problems.ts';
 import { radians, type Mm } from '../units.ts';
 import { notePlainBending, noteSharpRoot, refuseBlock, refuseThinPad } from './commonChecks.ts';
 import { TURNED } from './commonDrives.ts';
-import { DEPTH, FILLET, LENGTH, PAD, SIDE_BY_SIDE } from './commonSizes.ts';
+import { DEPTH, FILLET, LENGTH, PAD, ROLES, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { Drive, FlexureFamily } from './family.ts';
 import { FOLDED_FORMS } from './foldedLeafHandForms.ts';
 import { judgeRoom } from './roomChecks.ts';
@@ -67,14 +67,7 @@ export const foldedLeaf: FlexureFamily<FoldedSizes> = {
     pad: PAD,
     sideBySide: SIDE_BY_SIDE,
   },
-  roles: {
-    count: 'lines',
-    length: 'length',
-    depth: 'depth',
-    fillet: 'fillet',
-    pad: 'pad',
-    sideBySide: 'sideBySide',
-  },
+  roles: ROLES,
   drives: [PULLED, SHIFTED, { ...TURNED, max: radians(180), typical: radians(30) }],
 
   check: (sizes, thickness, { lineWidth }) => [

@@ -2,7 +2,7 @@ import type { Problem } from '../problems.ts';
 import { plain } from '../problems.ts';
 import type { Mm } from '../units.ts';
 import { notePlainBending, noteSharpRoot, refuseBlock, refuseThinPad } from './commonChecks.ts';
-import { DEPTH, FILLET, LENGTH, PAD, SIDE_BY_SIDE } from './commonSizes.ts';
+import { DEPTH, FILLET, LENGTH, PAD, ROLES, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { Drive, FlexureFamily } from './family.ts';
 import { PARALLEL_FORMS } from './parallelLeavesHandForms.ts';
 import { judgeRoom } from './roomChecks.ts';
@@ -78,14 +78,7 @@ export const parallelLeaves: FlexureFamily<ParallelSizes> = {
     pad: PAD,
     sideBySide: SIDE_BY_SIDE,
   },
-  roles: {
-    count: 'lines',
-    length: 'length',
-    depth: 'depth',
-    fillet: 'fillet',
-    pad: 'pad',
-    sideBySide: 'sideBySide',
-  },
+  roles: ROLES,
   drives: [SHIFTED, GUIDED, HELD],
 
   check: ({ length, spacing, fillet, pad }, thickness, { lineWidth }) => [

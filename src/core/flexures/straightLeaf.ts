@@ -3,7 +3,7 @@ import { plain, type Problem } from '../problems.ts';
 import type { Mm } from '../units.ts';
 import { notePlainBending, noteSharpRoot, refuseBlock, refuseThinPad } from './commonChecks.ts';
 import { CENTRED, PUSHED, TURNED } from './commonDrives.ts';
-import { DEPTH, FILLET, IN_ROW, LENGTH, PAD, padLength, SIDE_BY_SIDE } from './commonSizes.ts';
+import { DEPTH, FILLET, IN_ROW, LENGTH, PAD, padLength, ROLES, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { FlexureFamily } from './family.ts';
 import { CENTRED_FORM, PUSHED_FORM, TURNED_FORM } from './leafHandForms.ts';
 import { lineSection, linesUpTo } from './lineSection.ts';
@@ -61,15 +61,7 @@ export const straightLeaf: FlexureFamily<LeafSizes> = {
       drives: [CENTRED.id],
     },
   },
-  roles: {
-    count: 'lines',
-    length: 'length',
-    depth: 'depth',
-    fillet: 'fillet',
-    pad: 'pad',
-    inRow: 'inRow',
-    sideBySide: 'sideBySide',
-  },
+  roles: { ...ROLES, inRow: 'inRow' },
   drives: [TURNED, PUSHED, CENTRED],
 
   check: ({ length, fillet, pad }, thickness, { lineWidth }) => [

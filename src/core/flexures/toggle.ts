@@ -1,7 +1,7 @@
 import { plain, type Problem } from '../problems.ts';
 import { radians } from '../units.ts';
 import { notePlainBending, noteSharpRoot, refuseThinPad } from './commonChecks.ts';
-import { DEPTH, FILLET, PAD, SIDE_BY_SIDE } from './commonSizes.ts';
+import { DEPTH, FILLET, PAD, ROLES, SIDE_BY_SIDE } from './commonSizes.ts';
 import type { Drive, FlexureFamily } from './family.ts';
 import { FRAME_NOTE } from './frameNote.ts';
 import { staysByHand, TOGGLE_FORMS } from './toggleHandForms.ts';
@@ -80,14 +80,7 @@ export const toggle: FlexureFamily<ToggleSizes> = {
     pad: { ...PAD, typical: 4 },
     sideBySide: SIDE_BY_SIDE,
   },
-  roles: {
-    count: 'lines',
-    length: 'hinge',
-    depth: 'depth',
-    fillet: 'fillet',
-    pad: 'pad',
-    sideBySide: 'sideBySide',
-  },
+  roles: { ...ROLES, length: 'hinge' },
   snaps: true,
   drives: [PRESSED],
 

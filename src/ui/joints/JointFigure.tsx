@@ -1,4 +1,4 @@
-import { lazy, memo, Suspense, useCallback } from 'react';
+import { lazy, memo, Suspense } from 'react';
 import { useChoices } from '../../store/choices.ts';
 import { useSession } from '../../store/session.ts';
 import { WORKING } from '../text/solverText.ts';
@@ -18,8 +18,6 @@ export function JointFigure({ drawn, isWorking, trouble, tryAgain }: Omit<Solved
   const bent = useSession((state) => state.bent);
   const bend = useSession((state) => state.bend);
   const showScale = useSession((state) => state.showScale);
-  // An arc is drawn from rest to the wanted amount, and no further.
-  const within = useCallback((share: number) => bend(Math.min(Math.max(share, 0), 1)), [bend]);
   const common = { unit, onSize: sizeTo, onScale: showScale };
   return (
     <section className="draw" aria-label="Drawing">
@@ -29,7 +27,7 @@ export function JointFigure({ drawn, isWorking, trouble, tryAgain }: Omit<Solved
         <div className="busy" aria-busy={isWorking}>
           <Suspense fallback={<div className="coming" />}>
             {drawn.travel ? (
-              <JointDrawing assessment={drawn} bent={Math.min(Math.max(bent, 0), 1)} onBent={within} {...common} />
+              <JointDrawing assessment={drawn} bent={bent} onBent={bend} {...common} />
             ) : (
               <SolvedDrawing assessment={drawn} bent={bent} onBent={bend} {...common} />
             )}

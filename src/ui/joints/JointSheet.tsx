@@ -43,9 +43,7 @@ export function JointSheet({ joint }: { joint: Joint }) {
           {!(soon && chartedLater) && waiting}
           {soon && later.ok && (
             <Suspense fallback={chartedLater && waiting}>
-              {chartedLater?.travel && (
-                <Curves assessment={chartedLater} bent={Math.min(Math.max(bent, 0), 1)} unit={unit} onSize={sizeTo} />
-              )}
+              {chartedLater?.travel && <Curves assessment={chartedLater} bent={bent} unit={unit} onSize={sizeTo} />}
               {chartedLater && !chartedLater.travel && (
                 <div className="busy" aria-busy={figure.isWorking}>
                   <SolvedCurves assessment={chartedLater} bent={bent} unit={unit} onSize={sizeTo} />

@@ -5,8 +5,8 @@ import { MM_PER_INCH } from '../text/numbers.ts';
 
 /** CSS pixels in one millimetre, as the standard has it. */
 const PX_PER_MM = 96 / MM_PER_INCH;
-/** Room in a cell of the strip; what is larger is cut off, never scaled. */
-const ROOM = { width: 104, height: 40 };
+/** Room in a cell of the strip beside its number; what is larger is cut off, never scaled. */
+const ROOM = { width: 96, height: 40 };
 const CHORD_ERROR = 0.01;
 
 interface Props {

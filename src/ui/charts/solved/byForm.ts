@@ -30,17 +30,12 @@ function figureOf(ask: () => number): number | undefined {
   }
 }
 
-/** Strips that twist do not know how wide a bent one is. */
-function widthRatioOf(a: Assessment): number {
-  return a.solved && a.solved.stiffness === undefined ? 1 : a.effort.widthRatio;
-}
-
 /** Effort by the simple formula [N·mm] or [N] on the way there; nothing where it has none. */
 export function formEffort(a: Assessment, amount: number): number | undefined {
   if (amount === 0) return 0;
   return figureOf(() => {
     const { effort, nominalStrain } = handResponse(askedFor(a, amount));
-    const elastic = widthRatioOf(a) * a.effort.modulus * effort;
+    const elastic = a.effort.widthRatio * a.effort.modulus * effort;
     const strained = (nominalStrain * a.effort.modulus) / a.filament.properties.yieldStress.typical;
     return effortBeyondYield(elastic, strained);
   });
