@@ -6,8 +6,9 @@ import { lifeAtStrain, strainAtLife } from '../life/strainLife.ts';
 import type { Mm } from '../units.ts';
 import type { Assessment } from './assessment.ts';
 import { effortBeyondYield } from './effortAnswer.ts';
+import { feltEfforts } from './feltEffort.ts';
 import { handResponse, type Asked } from './response.ts';
-import { readAt, strainsUpTo } from './solvedPath.ts';
+import { readAt } from './solvedPath.ts';
 import { rootOf } from './strainAnswer.ts';
 
 /** What a curve may vary while everything else of the joint stays. Length [mm], count of lines or layers, amount [rad] or [mm]. */
@@ -172,20 +173,12 @@ export function effortAt(
   a: Assessment,
   amount: number,
 ): { readonly typical: number; readonly low: number; readonly high: number } {
-  const { nominalStrain, effort: perModulus } = mechanicsAt(a, amount);
+  if (a.solved) return feltEfforts(a)({ amount, effort: readAt(a.solved, amount).effort });
+  const { nominalStrain, effort: perModulus } = handResponse(askedFor(a, { amount }));
   const yieldStress = a.filament.properties.yieldStress.typical;
-  const effort = (modulus: number) => effortBeyondYield(modulus * perModulus, (nominalStrain * modulus) / yieldStress);
-  return { typical: effort(a.effort.modulus), low: effort(a.effort.modulusLow), high: effort(a.effort.modulusHigh) };
-}
-
-/** Nominal strain and effort per MPa at an amount: on the solved way where there is one, else by hand form. */
-function mechanicsAt(a: Assessment, amount: number): { readonly nominalStrain: number; readonly effort: number } {
-  if (a.solved) {
-    const { within, atRoots } = strainsUpTo(a.solved, amount);
-    return { nominalStrain: Math.max(within, atRoots), effort: readAt(a.solved, amount).effort };
-  }
-  const { nominalStrain, effort } = handResponse(askedFor(a, { amount }));
-  return { nominalStrain, effort: a.effort.widthRatio * effort };
+  const felt = (modulus: number) =>
+    effortBeyondYield(modulus * a.effort.widthRatio * perModulus, (nominalStrain * modulus) / yieldStress);
+  return { typical: felt(a.effort.modulus), low: felt(a.effort.modulusLow), high: felt(a.effort.modulusHigh) };
 }
 
 /** Counts that a curve shows beside the joint's own: the common ones, as even counts are whole contours. */

@@ -1,6 +1,6 @@
 /** The verdict: a heading for every grade and reason, and the sentences under it. */
 import { allowableNamed } from '../../core/design/allowables.ts';
-import { feltEffort } from '../../core/design/feltEffort.ts';
+import { feltEfforts } from '../../core/design/feltEffort.ts';
 import type { Allowable, AllowableName, Assessment, Fit, Grade, VerdictReason } from '../../core/design/assessment.ts';
 import { leastGap, secondRest } from '../../core/design/solvedPath.ts';
 import { familyOf } from '../../core/flexures/known.ts';
@@ -179,7 +179,8 @@ function restPart(a: Assessment, unit: LengthUnit): Said {
   const rest = secondRest(solved);
   if (!rest) return [`It has no second rest on the way, so it comes back by itself${stays ? '; it should stay' : ''}.`];
   const { points, events } = solved.forward;
-  const back = -Math.min(...[...points, ...events].map((state) => feltEffort(a, state)));
+  const felt = feltEfforts(a);
+  const back = -Math.min(...[...points, ...events].map((state) => felt(state).typical));
   return [
     'It comes to rest at ',
     figure(amountText(rest.amount, drive.measure, unit), 'computed'),
