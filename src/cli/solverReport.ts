@@ -1,5 +1,5 @@
 /** What only the solver knows of a joint: its largest effort, snaps, rests, gaps, and how stiff it is in every direction. */
-import { softStiff } from '../core/beam/softStiff.ts';
+import { softStiffOf } from '../core/design/softStiffOf.ts';
 import type { Assessment } from '../core/design/assessment.ts';
 import type { Solved, SolvedEvent, SolvedPath } from '../core/design/solved.ts';
 import { effortUpTo, leastGap, readAt, secondRest } from '../core/design/solvedPath.ts';
@@ -49,9 +49,9 @@ function gapOf(solved: Solved, amount: number, measure: Measure) {
   return { gap_mm: least.gap, ...amounts('amount', figures(least.amount), measure), between };
 }
 
-/** A turn counts by how far it takes a place one flexing length away. */
-function stiffnessOf({ network, stiffness }: Solved, modulus: number, radius: number) {
-  const { soft, stiff, ratio, apart } = softStiff(stiffness.free, radius);
+function stiffnessOf(solved: Solved, modulus: number) {
+  const { network, stiffness } = solved;
+  const { soft, stiff, ratio, apart, radius } = softStiffOf(solved, modulus);
   return {
     of: network.moving,
     ...stiffnessesOf(stiffness, modulus),
@@ -69,7 +69,7 @@ function stiffnessOf({ network, stiffness }: Solved, modulus: number, radius: nu
  * @param assessment - of a joint
  * @param solved - its way with shapes
  */
-export function reportSolved({ joint, drive, effort: { modulus }, length }: Assessment, solved: Solved) {
+export function reportSolved({ joint, drive, effort: { modulus } }: Assessment, solved: Solved) {
   const { measure } = drive;
   const said = { modulus, measure };
   const { amount } = joint.movement;
@@ -87,7 +87,7 @@ export function reportSolved({ joint, drive, effort: { modulus }, length }: Asse
       events: eventsOf(path, said),
     })),
     least_gap: gapOf(solved, amount, measure),
-    stiffness: stiffnessOf(solved, modulus, length),
+    stiffness: stiffnessOf(solved, modulus),
     error: errorOf(solved.error),
     residual: Math.max(...moved.map((point) => point.residual)),
   };

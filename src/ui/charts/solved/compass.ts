@@ -1,7 +1,7 @@
 /** How far the moving pad gives in each of six directions, as needles of one measure. */
-import { softStiff, type SoftStiff } from '../../../core/beam/softStiff.ts';
-import { DIRECTIONS, type Direction, type SixStiffnesses } from '../../../core/beam/spatialStiffness.ts';
-import type { FlexureNetwork } from '../../../core/flexures/network.ts';
+import type { SoftStiff } from '../../../core/beam/softStiff.ts';
+import type { Direction } from '../../../core/beam/spatialStiffness.ts';
+import { softStiffOf } from '../../../core/design/softStiffOf.ts';
 import type { Mm } from '../../../core/units.ts';
 import { niceSteps } from '../domains.ts';
 import type { Px, Size } from '../frame.ts';
@@ -33,18 +33,9 @@ export interface Compass {
 const ROUND: readonly Direction[] = ['turnZ', 'x', 'y', 'z', 'turnX', 'turnY'];
 const OF_DRIVE = { x: 'x', y: 'y', turn: 'turnZ' } as const;
 
-/** As far as the network reaches from the middle of the moving pad, as printed [mm]. */
-function reachOf({ model, moving }: FlexureNetwork): Mm {
-  const place = new Map(model.nodes.map((node) => [node.id, node] as const));
-  const pad = model.pads.find(({ id }) => id === moving);
-  const at = pad?.at ?? place.get(pad?.nodes[0] ?? moving) ?? { x: 0, y: 0 };
-  return Math.max(...model.nodes.map(({ x, y }) => Math.hypot(x - at.x, y - at.y)));
-}
-
-export function compassOf({ solved: { network, stiffness }, effort: { modulus } }: Answered): Compass {
-  const radius = reachOf(network);
-  const six = Object.fromEntries(DIRECTIONS.map((name) => [name, stiffness.free[name] * modulus])) as SixStiffnesses;
-  const says = softStiff(six, radius);
+export function compassOf({ solved, effort: { modulus } }: Answered): Compass {
+  const { network } = solved;
+  const { radius, six, ...says } = softStiffOf(solved, modulus);
   const wanted = network.driven.at === network.moving ? OF_DRIVE[network.driven.direction] : undefined;
   const first = wanted === undefined ? 0 : ROUND.indexOf(wanted);
   const needles = ROUND.map((_, i): Needle => {
