@@ -11,8 +11,11 @@ export interface Eliminated {
   readonly solve: (right: Float64Array) => boolean;
 }
 
-/** A pivot smaller than this share of the largest so far makes the order of elimination matter. */
-const SMALL_PIVOT = 1e-9;
+/**
+ * A pivot that takes from another diagonal entry more than this many times what stood there makes the order of
+ * elimination matter. Of a square with no negative values none takes more than stood there, however small it is itself.
+ */
+const MOST_TAKEN = 1000;
 
 /**
  * Eliminates a square, along its diagonal where it is symmetric and the pivots allow it. One that loads turning with what
@@ -31,7 +34,7 @@ export function eliminateOnce(matrix: Float64Array, n: number, isLopsided = fals
   const upper = matrix.slice();
   const ends = rowEnds(upper, n);
   const negative = eliminateInOrder(upper, ends, n);
-  if (negative === undefined) return { ...eliminateByRows(matrix, n), negative: () => negativesByLargest(matrix, n) };
+  if (negative === undefined) return { ...eliminateByRows(matrix, n), negative: () => negativesByPairs(matrix, n) };
   return {
     negative: () => negative,
     solve: (right) => {
@@ -56,18 +59,19 @@ function symmetricPart(matrix: Float64Array, n: number): Float64Array {
   return matrix.map((value, at) => (value + matrix[(at % n) * n + Math.floor(at / n)]!) / 2);
 }
 
-/** Leaves the pivots and what stands above them; undefined where a pivot is too small to be trusted. */
+/** Leaves the pivots and what stands above them; undefined where a pivot takes too much to be trusted. */
 function eliminateInOrder(upper: Float64Array, ends: Int32Array, n: number): number | undefined {
-  let [negative, largest] = [0, 0];
+  const most = Float64Array.from({ length: n }, (_, i) => MOST_TAKEN * Math.abs(upper[i * n + i]!));
+  let negative = 0;
   for (let k = 0; k < n; k += 1) {
     const pivot = upper[k * n + k]!;
-    largest = Math.max(largest, Math.abs(pivot));
-    if (!(Math.abs(pivot) > SMALL_PIVOT * largest)) return undefined;
+    if (!(Math.abs(pivot) > 0)) return undefined;
     if (pivot < 0) negative += 1;
     const end = ends[k]!;
     for (let i = k + 1; i < end; i += 1) {
       const share = upper[k * n + i]! / pivot;
       if (share === 0) continue;
+      if (!(Math.abs(share * upper[k * n + i]!) <= most[i]!)) return undefined;
       for (let j = i; j < end; j += 1) upper[i * n + j] = upper[i * n + j]! - share * upper[k * n + j]!;
       if (end > ends[i]!) ends[i] = end;
     }
@@ -91,51 +95,78 @@ function solveInOrder(upper: Float64Array, ends: Int32Array, right: Float64Array
   }
 }
 
-/** A diagonal entry smaller than this share of the largest other one gives way to a pair: (1 + √17)/8. */
+/** A diagonal entry smaller than this share of the largest beside it gives way to a pair: (1 + √17)/8. */
 const OWN_PIVOT = 0.64;
 
 /**
- * With the largest entry next, one of the diagonal or a pair beside it, which is negative in one of its two values
- * (after J. R. Bunch and B. N. Parlett 1971, from memory).
+ * By pivots of one or of a pair, which is negative in one of its two values (after J. R. Bunch and L. Kaufman 1977, from
+ * memory). In the order of the diagonal but where a pair skips, so that a square that is all but empty stays so.
  */
-function negativesByLargest(symmetric: Float64Array, n: number): number {
+function negativesByPairs(symmetric: Float64Array, n: number): number {
   const matrix = symmetric.slice();
-  const left = Array.from({ length: n }, (_, i) => i);
+  const isGone = new Uint8Array(n);
   let negative = 0;
-  while (left.length > 0) {
-    const at = (i: number, j: number) => Math.abs(matrix[i * n + j]!);
-    const k = left.reduce((best, i) => (at(i, i) > at(best, best) ? i : best));
-    const [p, q] = largestBeside(left, at);
-    const isOne = at(k, k) >= OWN_PIVOT * at(p, q) || p === q;
-    if (at(k, k) === 0 && isOne) break;
-    negative += isOne ? Number(matrix[k * n + k]! < 0) : 1;
-    for (const gone of isOne ? [k] : [p, q]) left.splice(left.indexOf(gone), 1);
-    if (isOne) takeOut(matrix, n, left, k);
-    else takeOutPair(matrix, n, left, p, q);
+  for (let k = 0; k < n; k += 1) {
+    while (isGone[k] === 0) {
+      const [p, q] = nextPivot(matrix, n, k);
+      negative += p === q ? Number(matrix[p * n + p]! < 0) : 1;
+      isGone[p] = 1;
+      isGone[q] = 1;
+      if (p === q) takeOut(matrix, n, p);
+      else takeOutPair(matrix, n, p, q);
+    }
   }
   return negative;
 }
 
-function largestBeside(left: readonly number[], at: (i: number, j: number) => number): readonly [number, number] {
-  let [p, q] = [left[0]!, left[0]!];
-  for (const i of left) for (const j of left) if (i < j && (p === q || at(i, j) > at(p, q))) [p, q] = [i, j];
-  return [p, q];
+/** The entry of the diagonal that goes next, twice, or a pair: k itself, the largest beside it, or both. */
+function nextPivot(matrix: Float64Array, n: number, k: number): readonly [number, number] {
+  const size = (i: number, j: number) => Math.abs(matrix[i * n + j]!);
+  const r = largestBeside(matrix, n, k);
+  const beside = size(k, r);
+  if (r === k || size(k, k) >= OWN_PIVOT * beside) return [k, k];
+  const further = size(r, largestBeside(matrix, n, r));
+  if (size(k, k) * further >= OWN_PIVOT * beside * beside) return [k, k];
+  return size(r, r) >= OWN_PIVOT * further ? [r, r] : [k, r];
 }
 
-function takeOut(matrix: Float64Array, n: number, left: readonly number[], k: number): void {
+/** Where the largest entry of a row stands, off the diagonal; the row itself where there is none. */
+function largestBeside(matrix: Float64Array, n: number, row: number): number {
+  let best = row;
+  let largest = 0;
+  for (let j = 0; j < n; j += 1) {
+    const size = Math.abs(matrix[row * n + j]!);
+    if (size > largest && j !== row) [best, largest] = [j, size];
+  }
+  return best;
+}
+
+/** Those that a row holds something for, but for those that are being taken out. */
+function besides(matrix: Float64Array, n: number, rows: readonly number[]): readonly number[] {
+  const found: number[] = [];
+  for (let i = 0; i < n; i += 1) if (!rows.includes(i) && rows.some((k) => matrix[k * n + i]! !== 0)) found.push(i);
+  return found;
+}
+
+function takeOut(matrix: Float64Array, n: number, k: number): void {
   const pivot = matrix[k * n + k]!;
+  const left = besides(matrix, n, [k]);
   for (const i of left) {
     const share = matrix[i * n + k]! / pivot;
     for (const j of left) matrix[i * n + j] = matrix[i * n + j]! - share * matrix[k * n + j]!;
+    matrix[i * n + k] = 0;
   }
 }
 
-function takeOutPair(matrix: Float64Array, n: number, left: readonly number[], p: number, q: number): void {
+function takeOutPair(matrix: Float64Array, n: number, p: number, q: number): void {
   const [a, b, c] = [matrix[p * n + p]!, matrix[p * n + q]!, matrix[q * n + q]!];
   const whole = a * c - b * b;
+  const left = besides(matrix, n, [p, q]);
   for (const i of left) {
     const [u, v] = [matrix[i * n + p]!, matrix[i * n + q]!];
     const [x, y] = [(c * u - b * v) / whole, (a * v - b * u) / whole];
     for (const j of left) matrix[i * n + j] = matrix[i * n + j]! - x * matrix[p * n + j]! - y * matrix[q * n + j]!;
+    matrix[i * n + p] = 0;
+    matrix[i * n + q] = 0;
   }
 }
