@@ -30,6 +30,11 @@ const ROUND_OFF = {
   because: 'round-off, enlarged by the ratio of largest to least value, at most 1e5 here',
 };
 
+const SOFT_BESIDE_STIFF = {
+  rel: 2e-3,
+  because: 'a spring 1e12 times softer than its neighbour is written with four figures in their sum',
+};
+
 describe('a symmetric square, eliminated once', () => {
   it('has as many negative values as the diagonal that it is congruent to', () => {
     fc.assert(
@@ -67,6 +72,48 @@ describe('a symmetric square, eliminated once', () => {
           return inner[(i % n) * n + (j % n)]!;
         });
         expect(eliminateOnce(paired, 2 * n).negative()).toBe(n);
+      }),
+    );
+  });
+
+  it('counts the values of a row of ones beside its diagonal, 2·cos(πk/(n + 1)), below any number and in any order', () => {
+    const row = fc.integer({ min: 2, max: 40 }).chain((n) =>
+      fc.record({
+        below: fc.constantFrom(0, 0.5, 1e-5, -0.25).map((part) => part * Math.PI),
+        order: fc.shuffledSubarray([...Array(n).keys()], { minLength: n }),
+      }),
+    );
+    fc.assert(
+      fc.property(row, ({ below, order }) => {
+        const n = order.length;
+        const expected = order.map((k) => 2 * Math.cos((Math.PI * (k + 1)) / (n + 1)) - below);
+        fc.pre(expected.every((at) => Math.abs(at) > 1e-6));
+        const matrix = Float64Array.from({ length: n * n }, (_, at) => {
+          const [i, j] = [order[Math.floor(at / n)]!, order[at % n]!];
+          return i === j ? -below : Number(Math.abs(i - j) === 1);
+        });
+        expect(eliminateOnce(matrix, n).negative()).toBe(expected.filter((at) => at < 0).length);
+      }),
+    );
+  });
+
+  it('finds a chain of springs firm however soft some are, and its end by the sum of what each gives', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: -6, max: 6 }), { minLength: 1, maxLength: 40 }), (powers) => {
+        const n = powers.length;
+        const stiffness = powers.map((power) => 10 ** power);
+        const matrix = new Float64Array(n * n);
+        stiffness.forEach((k, i) => {
+          matrix[i * n + i] = k + (stiffness[i + 1] ?? 0);
+          if (i > 0) [matrix[i * n + i - 1], matrix[(i - 1) * n + i]] = [-k, -k];
+        });
+        const moved = new Float64Array(n);
+        moved[n - 1] = 1;
+        const { negative, solve } = eliminateOnce(matrix, n);
+        expect(negative()).toBe(0);
+        expect(solve(moved)).toBe(true);
+        const sum = stiffness.reduce((total, k) => total + 1 / k, 0);
+        expectClose(moved[n - 1]!, sum, SOFT_BESIDE_STIFF);
       }),
     );
   });
