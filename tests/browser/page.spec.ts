@@ -91,3 +91,19 @@ test('still works when storage is refused', async ({ page }) => {
   await page.getByRole('button', { name: 'Duplicate' }).click();
   await expect(page.getByRole('contentinfo')).toContainText(/not kept|cannot|refus/i);
 });
+
+test('the cell of the open joint is wholly in sight, whichever is opened', async ({ page }) => {
+  await page.setViewportSize({ width: 1500, height: 700 });
+  await page.goto('/');
+  const cells = page.locator('nav.strip li');
+  await expect(cells.first()).toBeVisible();
+  const count = await cells.count();
+  expect(count).toBeGreaterThan(10);
+  for (let place = count - 1; place >= 0; place -= 3) {
+    const cell = cells.nth(place);
+    // Neither by pointer nor by key, before which the test or the browser would scroll it into sight.
+    await cell.getByRole('button').evaluate((button: HTMLElement) => button.click());
+    await expect(cell.getByRole('button')).toHaveAttribute('aria-current', 'true');
+    await expect(cell).toBeInViewport({ ratio: 0.99 });
+  }
+});

@@ -4,7 +4,9 @@ import { useEffect, useRef, type RefObject } from 'react';
 function bringIntoSight(element: Element): void {
   for (let box = element.parentElement; box !== null && box !== document.body; box = box.parentElement) {
     const [inner, outer] = [element.getBoundingClientRect(), box.getBoundingClientRect()];
-    if (inner.right > outer.right) box.scrollLeft += inner.right - outer.right;
+    // By whole widths of its like: a strip that snaps to their starts would go back from any place between.
+    const over = Math.ceil((inner.right - outer.right) / inner.width) * inner.width;
+    if (inner.right > outer.right) box.scrollLeft += over;
     if (inner.left < outer.left) box.scrollLeft -= outer.left - inner.left;
   }
 }
