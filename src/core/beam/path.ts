@@ -2,6 +2,7 @@
 import type { Problem } from '../problems.ts';
 import { leaveSideways, type SecondPath } from './branch.ts';
 import type { Crossing } from './crossing.ts';
+import { reduce } from './equilibrium.ts';
 import { restOf, type Network, type State } from './network.ts';
 import { goOn } from './rejoin.ts';
 import { observe, unstableWays, type Observed } from './observe.ts';
@@ -18,7 +19,7 @@ import {
   type PathAsked,
   type Walk,
 } from './walk.ts';
-import { accept, stateAt, walkerFrom } from './walker.ts';
+import { accept, spend, stateAt, walkerFrom, type Walker } from './walker.ts';
 
 /** A path as walked, before it is told. */
 export interface Walked {
@@ -96,7 +97,20 @@ function walkFrom(network: Network, asked: PathAsked, start: State): Walk {
 }
 
 function tell(walk: Walk, iterations: number): void {
-  walk.seen.push(observe(walk.walker, iterations, walk.asked));
+  const { walker, asked, seen } = walk;
+  const [before, now] = [seen.at(-1), observe(walker, iterations, asked)];
+  const isAsBefore = !before || !(before.slope * now.slope < 0 || before.point.unstableWays !== now.point.unstableWays);
+  if (!isAsBefore) setUpHere(walker);
+  seen.push(isAsBefore ? now : observe(walker, iterations, asked));
+}
+
+/**
+ * The equations are left as at the start of the last step. Beside stiff parts a member may be so soft that the forces
+ * still out of balance there make it seem to give way: a change is believed of the state itself alone.
+ */
+function setUpHere(walker: Walker): void {
+  reduce(walker.network, walker.state, walker.reduced);
+  spend(walker, 1);
 }
 
 /** From share to share of the grid, watching at every step for a way of giving. */
@@ -115,6 +129,7 @@ function walkGrid(walk: Walk, watch: Watch): Ending {
 
 function notice(walk: Walk, watch: Watch): void {
   const { walker, asked } = walk;
+  if (unstableWays(walker) !== watch.ways) setUpHere(walker);
   const now = unstableWays(walker);
   if (now !== watch.ways && !watch.crossing && walker.history.length > 1) {
     watch.crossing = { before: walker.history.slice(0, -1), to: walker.state.share };

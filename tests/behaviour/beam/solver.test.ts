@@ -4,9 +4,11 @@ import type { PathAnswer } from '../../../src/core/beam/answer.ts';
 import { checkModel } from '../../../src/core/beam/checkModel.ts';
 import type { BeamModel, Member } from '../../../src/core/beam/model.ts';
 import { followPath, takenPath } from '../../../src/core/beam/solve.ts';
+import { neckNetwork } from '../../../src/core/flexures/neckNetwork.ts';
 import { cantilever, HELD, network, sectionOfFirst } from '../../support/beamModels.ts';
 import { mutilated } from '../../support/networkGenerators.ts';
 import { length } from '../../support/generators.ts';
+import { expectClose } from '../../support/close.ts';
 import { endOf, poseOf, reactionAt } from '../../support/solved.ts';
 
 const leaf = (rest: Partial<BeamModel>, member: Partial<Member> = {}) =>
@@ -291,5 +293,27 @@ describe('a strip too thin for its length', () => {
     expect(second?.path.stopped?.message).toContain('make them thicker or shorter');
     // A tenth of the budget; each takes some 100 µs.
     expect(iterations).toBeLessThan(2000);
+  });
+});
+
+describe('thin necks between parts that are hundreds of times thicker', () => {
+  const USUAL = { lines: 1, depth: 6, sideBySide: 1 };
+  /** As a joint is asked for: close together up to a fifth of the way. */
+  const shares = [...Array(24).keys()].map((i) => (i + 1) / 120).concat([...Array(12).keys()].map((i) => (i + 4) / 15));
+
+  it.each([
+    [{ ...USUAL, along: 11.57, deep: 33.6, straight: 61.88, inRow: 7 }, 0.71],
+    [{ ...USUAL, along: 1.979, deep: 16.78, straight: 8.898, inRow: 11 }, 0.99],
+    [{ ...USUAL, along: 0.397, deep: 4.882, straight: 12.18, inRow: 16 }, 0.42],
+  ])('stay on the one path that a moment has: %o', (sizes, amount) => {
+    const { model } = neckNetwork.network(sizes, 0.42, { drive: 'turned', amount, widthRatio: 1 });
+    const { points, events, second } = followPath({ ...model, modulus: 1, poisson: 0.38 }, { shares });
+    expect(second).toBe(undefined);
+    expect(events).toEqual([]);
+    // One moment everywhere turns every part in proportion to it: the effort is a straight line.
+    const end = points.at(-1)!.effort;
+    for (const { share, effort } of points) {
+      expectClose(effort, share * end, { abs: 1e-5 * end, because: 'Newton’s last step' });
+    }
   });
 });
