@@ -1,3 +1,4 @@
+import { isTouching } from '../geometry/touching.ts';
 import type { Filament } from '../material/types.ts';
 import type { EffortAnswer, Grade, VerdictReason } from './assessment.ts';
 import type { Movement } from './joint.ts';
@@ -45,7 +46,9 @@ export function feelOf(
     });
   }
   const gap = leastGap(solved, amount);
-  if (gap !== undefined)
-    findings.push({ grade: gap.gap > 0 ? 'pass' : 'fail', reason: 'touches', margin: gap.gap > 0 ? 1 : 0 });
+  if (gap !== undefined) {
+    const [grade, margin] = isTouching(gap.gap) ? (['fail', 0] as const) : (['pass', 1] as const);
+    findings.push({ grade, reason: 'touches', margin });
+  }
   return findings;
 }

@@ -11,6 +11,7 @@ import { mechanicsOf } from '../flexures/networks.ts';
 import { gapFinder, type GapFinder } from '../geometry/gaps.ts';
 import { ok, type Result } from '../result.ts';
 import { asRad, type Mm } from '../units.ts';
+import { firstTouch } from './firstTouch.ts';
 import { askedOf, handResponse } from './response.ts';
 import type { Solved, SolvedPath } from './solved.ts';
 import type { Understood } from './understand.ts';
@@ -20,9 +21,6 @@ const PARTS = { wanted: 24, beyond: 12 } as const;
 /** Curves of effort go on to the family's reach, but not past so many times what is asked, and always a little past it. */
 const AT_MOST = 5;
 const A_LITTLE_PAST = 1.25;
-
-/** Up to so many members, gaps are looked for in every state. */
-const FEW_MEMBERS = 8;
 
 /** How a joint is solved: with how many points, and whether shapes and what is beyond the wanted amount are needed. */
 export interface SolveDetail extends Pick<SolveAsked, 'cancelled' | 'accuracy'> {
@@ -148,11 +146,9 @@ function pathOf(answer: PathAnswer, network: FlexureNetwork, end: number, near: 
   const effort = (perShare: number) => (alike * perShare) / end;
   const gapsOf: GapFinder | undefined =
     near !== undefined && taken.shapes[0] ? gapFinder(network.model, network.bodies, taken.shapes[0], near) : undefined;
-  // Of many members every so many states are looked at: each costs as the square of their number.
-  const every = Math.ceil(network.model.members.length / FEW_MEMBERS);
   const points = taken.points.map((point, i) => {
     const shapes = taken.shapes[i] ?? [];
-    const gaps = i % every === 0 ? gapsOf?.(shapes, point.poses) : undefined;
+    const gaps = gapsOf?.(shapes, point.poses);
     return {
       amount: end * point.share,
       effort: effort(point.effort),
@@ -175,10 +171,12 @@ function pathOf(answer: PathAnswer, network: FlexureNetwork, end: number, near: 
     effort: effort(event.effort),
     energy: alike * event.energy,
   }));
+  const touches = gapsOf ? firstTouch(points, gapsOf) : undefined;
   const stopped = answer.second ? answer.second.path.stopped : answer.stopped;
   return {
     points,
     events,
+    ...(touches ? { touches } : {}),
     ...(stopped ? { stopped } : {}),
     ...(answer.second
       ? { leaves: { amount: end * answer.second.leaves, imperfection: answer.second.imperfection } }

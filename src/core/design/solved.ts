@@ -34,10 +34,17 @@ export interface SolvedEvent extends Omit<PathEvent, 'share'> {
   readonly amount: number;
 }
 
+/** A gap, and the amount at which it is met. */
+export interface MetGap extends Gap {
+  readonly amount: number;
+}
+
 /** One way of the movement, from rest. */
 export interface SolvedPath {
   readonly points: readonly SolvedPoint[];
   readonly events: readonly SolvedEvent[];
+  /** Where it first touches itself: the last amount that is clear, and the gap just past it; absent where it stays clear. */
+  readonly touches?: MetGap;
   /** Why it ends early. */
   readonly stopped?: Problem;
   /** Where it leaves the path that a perfectly even joint would take: amount, and the sideways push that showed it [mm]. */

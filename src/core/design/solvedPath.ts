@@ -1,6 +1,5 @@
 /** Reading a solved way: strain, effort and rests at an amount. */
-import type { Gap } from '../geometry/gaps.ts';
-import type { Solved, SolvedEvent, SolvedPath, SolvedPoint } from './solved.ts';
+import type { MetGap, Solved, SolvedEvent, SolvedPath, SolvedPoint } from './solved.ts';
 
 /** Strain of the skin in one state with the root factor where members grow out of pads. */
 function feltIn({ peakWithin, peakAtEnds }: SolvedPoint, rootFactor: number): number {
@@ -135,11 +134,6 @@ export function secondRest({ forward }: Solved): SolvedEvent | undefined {
   return forward.events.find((event) => event.kind === 'rest' && event.stable);
 }
 
-/** A gap, and the amount at which it is met. */
-export interface MetGap extends Gap {
-  readonly amount: number;
-}
-
 /**
  * The least clear distance on the way to an amount, either way of the movement.
  *
@@ -148,33 +142,36 @@ export interface MetGap extends Gap {
  * @returns the gap [mm] and where; undefined where nothing can touch
  */
 export function leastGap(solved: Solved, amount: number): MetGap | undefined {
-  return upTo(solved, amount).reduce<MetGap | undefined>(
-    (least, point) =>
-      point.gap && (least === undefined || point.gap.gap < least.gap) ? { ...point.gap, amount: point.amount } : least,
+  const met = upTo(solved, amount).flatMap(({ gap, amount: at }) => (gap ? [{ ...gap, amount: at }] : []));
+  // What touches between two states that are clear; at the very amount it is clear still.
+  const between = pathsOf(solved).flatMap(({ touches }) =>
+    touches && Math.abs(touches.amount) < amount * (1 - 1e-9) ? [touches] : [],
+  );
+  return [...met, ...between].reduce<MetGap | undefined>(
+    (least, gap) => (least === undefined || gap.gap < least.gap ? gap : least),
     undefined,
   );
 }
 
 /**
- * The amount at which a joint first touches itself.
+ * The amount up to which a joint does not touch itself.
  *
  * @param solved - the whole way [-]
  * @returns amount [rad] or [mm], either way, as a magnitude; Infinity where it stays clear
  */
 export function touchesAt(solved: Solved): number {
-  return Math.min(...pathsOf(solved).map(({ points }) => closesOn(points.filter((point) => point.gap !== undefined))));
+  return Math.min(...pathsOf(solved).map(({ touches }) => Math.abs(touches?.amount ?? Number.POSITIVE_INFINITY)));
 }
 
-function clearIn({ gap }: SolvedPoint): number {
-  return gap?.gap ?? Number.POSITIVE_INFINITY;
-}
-
-/** By a straight line between the last clear state and the first that is not. */
-function closesOn(points: readonly SolvedPoint[]): number {
-  const next = points.findIndex((point) => clearIn(point) <= 0);
-  const [before, after] = [points[next - 1], points[next]];
-  if (!after) return Number.POSITIVE_INFINITY;
-  if (!before) return Math.abs(after.amount);
-  const share = clearIn(before) / (clearIn(before) - clearIn(after));
-  return Math.abs(before.amount + share * (after.amount - before.amount));
+/**
+ * How far a way is known, on the shorter side where it goes both ways.
+ *
+ * @param solved - the whole way [-]
+ * @returns amount [rad] or [mm], ≥ 0
+ */
+export function knownUpTo(solved: Solved): number {
+  const ends = pathsOf(solved).map(({ points }) =>
+    points.reduce((most, point) => Math.max(most, Math.abs(point.amount)), 0),
+  );
+  return Math.min(...ends);
 }

@@ -3,7 +3,7 @@ import type { Mm } from '../units.ts';
 import type { CellPanelSizes } from './cellPanel.ts';
 import { hold, modelOf, padOutline, type PadRoot } from './commonNetwork.ts';
 import type { Body, Dimension, Mechanics } from './network.ts';
-import { arcReach } from './reach.ts';
+import { arcReach, FULL_TURN } from './reach.ts';
 
 /** x along the panel from the middle of the first slat, which is held; y through it. */
 export const cellPanelNetwork: Mechanics<CellPanelSizes> = {
@@ -39,7 +39,7 @@ export const cellPanelNetwork: Mechanics<CellPanelSizes> = {
     };
   },
 
-  reach: slatsMeet,
+  reach: (sizes) => Math.min(FULL_TURN, slatsMeet(sizes)),
   limit: slatsMeet,
 };
 

@@ -1,7 +1,8 @@
 /** How far pads can turn before they run into each other. */
 import type { Mm } from '../units.ts';
 
-const FULL_TURN = 2 * Math.PI;
+/** Past it the two ends of a panel that closes to a ring would lie in one another. */
+export const FULL_TURN = 2 * Math.PI;
 
 /**
  * How far a pad turns before it meets the other, when the leaf between them bends to an arc.

@@ -2,6 +2,7 @@ import type { BarsAcross } from '../beam/acrossStiffness.ts';
 import type { Mm } from '../units.ts';
 import { hold, modelOf, padOutline } from './commonNetwork.ts';
 import type { Body, Dimension, Mechanics } from './network.ts';
+import { FULL_TURN } from './reach.ts';
 import { stripOf, stripStiffness, twistsInRow, type SlitPanelSizes } from './slitPanel.ts';
 
 /**
@@ -52,7 +53,7 @@ export const slitPanelNetwork: Mechanics<SlitPanelSizes> = {
     };
   },
 
-  reach: slitsClose,
+  reach: (sizes, thickness) => Math.min(FULL_TURN, slitsClose(sizes, thickness)),
   limit: slitsClose,
   across: stripsAcross,
 };

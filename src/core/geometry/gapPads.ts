@@ -2,7 +2,7 @@ import type { Mm } from '../units.ts';
 import { isInside, pathLoop } from './loop.ts';
 import type { JoinedNetwork } from './materialWay.ts';
 import type { Path, Point } from './outline.ts';
-import { edgeStrand, movedStrand, type Strand } from './strand.ts';
+import { edgeStrand, movedStrand, roundOfAll, type Circle, type Strand } from './strand.ts';
 
 /** Chords of pads lie within this of their arcs [mm] where it is asked whether a place is inside. */
 const TOLERANCE: Mm = 1e-3;
@@ -24,8 +24,9 @@ export interface GapPad {
   readonly plane: number;
   /** Nodes that it carries, as places in the list of nodes, and where they are as printed [mm]. */
   readonly nodes: readonly { readonly i: number; readonly at: Point }[];
-  /** Its outlines in the state. */
+  /** Its outlines in the state, and a circle round them all. */
   readonly edges: readonly Strand[];
+  readonly round: Circle;
   /** Where on the pad as printed a place of the state lies. */
   readonly printed: (place: Point) => Point;
   /** Whether a place of the state lies inside it. */
@@ -50,6 +51,7 @@ export function padOf(
   if (!about) throw new RangeError(`no pad ${pad} with a place`);
   const loops = outlines.map((path) => pathLoop(path, TOLERANCE));
   const edges = outlines.map((path) => movedStrand(edgeStrand(path), { x: -about.x, y: -about.y }, 0));
+  const round = roundOfAll(edges);
   return ({ x, y, turn } = { ...about, turn: 0 }) => {
     const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
     const printed = (place: Point): Point => ({
@@ -61,6 +63,11 @@ export function padOf(
       plane,
       nodes: held,
       edges: edges.map((edge) => movedStrand(edge, { x, y }, turn)),
+      round: {
+        x: x + cos * round.x - sin * round.y,
+        y: y + sin * round.x + cos * round.y,
+        radius: round.radius,
+      },
       printed,
       holds: (place) => isInside(loops, printed(place)),
     };

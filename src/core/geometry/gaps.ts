@@ -82,9 +82,10 @@ export function gapFinder(
       return bandOf(id, plane, endsOf[i] ?? [-1, -1], bandStrand(shape), pads);
     });
     const found = newFindings(within);
+    // Pads first, whose few edges are soon looked through: what they come to bounds what is looked for between bands.
+    betweenPads(pads, padPairs, ways, found);
     betweenBands(bands, ways, found);
     for (const pad of pads) againstPad(bands, pad, ways, found);
-    betweenPads(pads, padPairs, ways, found);
     return told(found);
   };
 }
@@ -125,10 +126,29 @@ function betweenBands(bands: readonly Band[], ways: Ways, found: Findings): void
         if (meeting.gap < nearestPair.gap && areApart(a, b, meeting, ways)) keep(nearestPair, meeting, a, b);
       };
       // Pairs of one band that are surely local need no look: there are very many of them.
-      forNear(a.strand, b.strand, nearestPair, look, LOCAL * 2 * Math.min(...a.strand.half));
+      const apart = LOCAL * 2 * Math.min(...a.strand.half);
+      forNear(a.strand, b.strand, nearestPair, look, apart, (i, lastI, j, lastJ, clear) =>
+        areJoined(a, i, lastI, b, j, lastJ, clear, ways),
+      );
       take(found, nearestPair);
     }
   }
+}
+
+/** Whether no place on one stretch is away from one on another: no way round is much longer than any way across. */
+function areJoined(
+  a: Band,
+  i: number,
+  lastI: number,
+  b: Band,
+  j: number,
+  lastJ: number,
+  clear: Mm,
+  ways: Ways,
+): boolean {
+  const [sa, sb] = [a.strand.along[i]!, b.strand.along[j]!];
+  const longest = wayByNodes(a, sa, b, sb, ways) + a.strand.along[lastI]! - sa + b.strand.along[lastJ]! - sb;
+  return longest < DETOUR * clear;
 }
 
 /** Whether two places on bands have a gap between them, and not only material. */
@@ -174,11 +194,16 @@ function againstPad(bands: readonly Band[], pad: GapPad, ways: Ways, found: Find
     const nearestPair = pairOf(found);
     const grown = grownStretch(band, pad, nearestPair.gap);
     for (const strand of pad.edges) {
-      forNear(band.strand, strand, nearestPair, (i, j) => {
+      const look = (i: number, j: number) => {
         if (!isOpen(band, i) || !isOpen(grown, i)) return;
         nearest(band.strand, i, strand, j, meeting);
         if (meeting.gap >= nearestPair.gap || !isAway(band, pad, meeting, ways)) return;
         keep(nearestPair, meeting, band, { what: pad.what, strand });
+      };
+      forNear(band.strand, strand, nearestPair, look, 0, (i, lastI, j, lastJ, clear) => {
+        const { along } = band.strand;
+        const way = wayToPad(band, along[i]!, pad, { x: strand.x[j]!, y: strand.y[j]! }, ways);
+        return way + along[lastI]! - along[i]! + strand.along[lastJ]! - strand.along[j]! < DETOUR * clear;
       });
     }
     take(found, nearestPair);
@@ -187,13 +212,18 @@ function againstPad(bands: readonly Band[], pad: GapPad, ways: Ways, found: Find
 
 /** Whether a place on a band and one on the edge of a pad have a gap between them, and not only material. */
 function isAway(band: Band, pad: GapPad, { i, u, ax, ay, bx, by }: Meeting, ways: Ways): boolean {
-  const along = alongAt(band.strand, i, u);
-  const rest = band.strand.along[band.strand.count]! - along;
-  const edge = pad.printed({ x: bx, y: by });
+  const way = wayToPad(band, alongAt(band.strand, i, u), pad, { x: bx, y: by }, ways);
+  return way >= LOCAL * 2 * halfAt(band.strand, i, u) && way >= DETOUR * lengthOf(bx - ax, by - ay);
+}
+
+/** From a place along a band through the material to one on the edge of a pad. */
+function wayToPad({ ends, strand }: Band, along: Mm, pad: GapPad, place: Point, ways: Ways): Mm {
+  const rest = strand.along[strand.count]! - along;
+  const edge = pad.printed(place);
   let way = Infinity;
   for (const { i: node, at } of pad.nodes) {
     const onPad = lengthOf(edge.x - at.x, edge.y - at.y);
-    way = Math.min(way, onPad + along + ways(band.ends[0], node), onPad + rest + ways(band.ends[1], node));
+    way = Math.min(way, onPad + along + ways(ends[0], node), onPad + rest + ways(ends[1], node));
   }
-  return way >= LOCAL * 2 * halfAt(band.strand, i, u) && way >= DETOUR * lengthOf(bx - ax, by - ay);
+  return way;
 }

@@ -123,6 +123,44 @@ function bunched(x: Float64Array, y: Float64Array, reach: Float64Array): Float64
   return bunches;
 }
 
+/** A circle round a whole strand with its thickness. */
+export interface Circle {
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly radius: Mm;
+}
+
+export function roundOf({ bunches }: Strand): Circle {
+  let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (let k = 0; k < bunches.length; k += 3) {
+    const [x, y, radius] = [bunches[k]!, bunches[k + 1]!, bunches[k + 2]!];
+    [left, right] = [Math.min(left, x - radius), Math.max(right, x + radius)];
+    [low, high] = [Math.min(low, y - radius), Math.max(high, y + radius)];
+  }
+  const [x, y] = [(left + right) / 2, (low + high) / 2];
+  let reach = 0;
+  for (let k = 0; k < bunches.length; k += 3) {
+    reach = Math.max(reach, lengthOf(bunches[k]! - x, bunches[k + 1]! - y) + bunches[k + 2]!);
+  }
+  return { x, y, radius: reach };
+}
+
+/** A circle round several strands; of none it has no size. */
+export function roundOfAll(strands: readonly Strand[]): Circle {
+  const rounds = strands.map(roundOf);
+  const [first = { x: 0, y: 0, radius: 0 }] = rounds.toSorted((a, b) => b.radius - a.radius);
+  const radius = Math.max(
+    first.radius,
+    ...rounds.map((one) => lengthOf(one.x - first.x, one.y - first.y) + one.radius),
+  );
+  return { ...first, radius };
+}
+
+/** How far two circles are clear of each other, below 0 where they overlap. */
+export function clearOf(a: Circle, b: Circle): Mm {
+  return lengthOf(b.x - a.x, b.y - a.y) - a.radius - b.radius;
+}
+
 /** Where two segments come nearest, surfaces and all. Written over by every look, since there are very many. */
 export interface Meeting {
   /** Between the surfaces, below 0 where they overlap [mm]. */
@@ -143,7 +181,8 @@ export const newMeeting = (): Meeting => ({ gap: Infinity, i: 0, u: 0, j: 0, v: 
 
 /**
  * Visits every pair of segments that may be nearer than a limit, which may fall on the way. Of a strand with itself each
- * pair comes once, and only those with more than `apart` of it between them.
+ * pair comes once, and only those with more than `apart` of it between them. Bunches may be passed over together: asked
+ * are their first segments, the segments past their last, and how far they are clear of each other.
  */
 export function forNear(
   a: Strand,
@@ -151,16 +190,20 @@ export function forNear(
   limit: { readonly gap: Mm },
   visit: (i: number, j: number) => void,
   apart: Mm = 0,
+  isPassedOver?: (firstA: number, lastA: number, firstB: number, lastB: number, clear: Mm) => boolean,
 ): void {
   const isSelf = a === b;
   for (let ka = 0, firstA = 0; firstA < a.count; ka += 3, firstA += BUNCH) {
     const lastA = Math.min(firstA + BUNCH, a.count);
     for (let kb = isSelf ? ka : 0, firstB = isSelf ? firstA : 0; firstB < b.count; kb += 3, firstB += BUNCH) {
-      const room = limit.gap + a.bunches[ka + 2]! + b.bunches[kb + 2]!;
+      const radii = a.bunches[ka + 2]! + b.bunches[kb + 2]!;
+      const room = limit.gap + radii;
       const dx = a.bunches[ka]! - b.bunches[kb]!;
       const dy = a.bunches[ka + 1]! - b.bunches[kb + 1]!;
       if (room < 0 || dx * dx + dy * dy > room * room) continue;
       const lastB = Math.min(firstB + BUNCH, b.count);
+      const clear = lengthOf(dx, dy) - radii;
+      if (clear > 0 && isPassedOver?.(firstA, lastA, firstB, lastB, clear)) continue;
       for (let i = firstA; i < lastA; i += 1) {
         for (let j = firstB; j < lastB; j += 1) {
           if (isSelf && (j < i + 2 || a.along[j + 1]! - a.along[i]! <= apart)) continue;

@@ -3,6 +3,7 @@ import type { Assessment } from '../../core/design/assessment.ts';
 import { isAsked } from '../../core/flexures/drives.ts';
 import { familyOf } from '../../core/flexures/known.ts';
 import type { Dimension } from '../../core/flexures/network.ts';
+import { isTouching } from '../../core/geometry/touching.ts';
 import { asRad, type Mm } from '../../core/units.ts';
 import { amountText, effortText, EFFORT_UNIT, setAmount, type Measure } from './amountText.ts';
 import { thicknessFigure, VIEWS } from './drawingText.ts';
@@ -117,11 +118,6 @@ export function stateText(
   const effort = `${effortHead(isPulling)} ${effortText(Math.abs(at.effort), measure)}`;
   const mark = at.mark ? `, ${MARKED[at.mark].title.toLowerCase()}` : '';
   return `${signedAmount(at.amount, measure, unit)} of ${setAmount(wanted, measure, unit)}, strain ${percent(at.strain)}, ${effort}${mark}`;
-}
-
-/** Whether a gap is nothing that would be told: less than half a hundredth of a millimetre [mm]. */
-export function isTouching(gap: Mm): boolean {
-  return gap < 0.005;
 }
 
 /** How near two parts come in a state, how near they may, and in how many places they come too near. */

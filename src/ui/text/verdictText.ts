@@ -4,6 +4,7 @@ import { feltEfforts } from '../../core/design/feltEffort.ts';
 import type { Allowable, AllowableName, Assessment, Fit, Grade, VerdictReason } from '../../core/design/assessment.ts';
 import { leastGap, secondRest } from '../../core/design/solvedPath.ts';
 import { familyOf } from '../../core/flexures/known.ts';
+import { isTouching } from '../../core/geometry/touching.ts';
 import type { ProvenanceKind } from '../../core/material/types.ts';
 import { amountText, effortText, roughAmount, setAmount } from './amountText.ts';
 import { kindText } from './kindText.ts';
@@ -195,7 +196,7 @@ function gapPart({ joint, solved, drive }: Assessment, unit: LengthUnit): Said {
   const met = solved && leastGap(solved, joint.movement.amount);
   if (!met || met.gap >= joint.profile.lineWidth) return [];
   const at = amountText(met.amount, drive.measure, unit).replace('-', '\u2212');
-  if (met.gap <= 0) return [`At ${at} it touches itself.`];
+  if (isTouching(met.gap)) return [`At ${at} it touches itself.`];
   return [`At ${at} it comes within `, figure(length(met.gap, unit), 'computed'), ' of itself.'];
 }
 

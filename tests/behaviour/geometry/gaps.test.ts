@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { MiddleLine } from '../../../src/core/geometry/band.ts';
+import { disc } from '../../../src/core/geometry/disc.ts';
 import { gapFinder } from '../../../src/core/geometry/gaps.ts';
 import { arcBand, box, movedBand, polygon, straightBand } from '../../support/bands.ts';
 import { expectClose } from '../../support/close.ts';
@@ -198,14 +199,38 @@ describe('the gap between one pad and another', () => {
     expect([found?.a.what, found?.b.what]).toEqual(['fixed', 'moving']);
   });
 
-  it('is where a corner comes near as one of them turns, and nothing once they cross', () => {
+  it('is where a corner comes near as one of them turns, and below 0 by how deep it lies in the other', () => {
     // A corner 6 below the place it turns about is 6·sin θ nearer, and as far from the face as it then lies ahead of it.
-    for (const turn of [0.2, 0.5]) {
+    for (const turn of [0.2, 0.5, 1]) {
       const { gap } = gapOn({ ...joined, poses: turned(-turn), bent: [straightBand(at(0, 20), at(4, 20), 0.8)] }) ?? {};
       expectClose(gap ?? Number.NaN, 4 - 6 * Math.sin(turn), EXACT);
     }
-    const crossed = gapOn({ ...joined, poses: turned(-1), bent: [straightBand(at(0, 20), at(4, 20), 0.8)] });
-    expectClose(crossed?.gap ?? Number.NaN, 0, EXACT);
+  });
+
+  it('is below 0 where one lies inside the other, and 0 where only their edges cross', () => {
+    const bent = [straightBand(at(0, 20), at(4, 20), 0.8)];
+    const small = { ...moving, outlines: [box(4, -1, 6, 1)] };
+    // 2 by 2 mm, all of it between 0.5 and 2.5 mm in from a face whose pad is 4 mm deep: its far corners lie 1.5 mm in.
+    const inside = gapOn({ ...joined, pads: [fixed, small], bent, poses: { moving: { x: -2.5, y: 0, turn: 0 } } });
+    expectClose(inside?.gap ?? Number.NaN, -1.5, EXACT);
+    expect([inside?.a.what, inside?.b.what]).toEqual(['fixed', 'moving']);
+    const long = { ...moving, outlines: [box(4, -1, 16, 1)] };
+    const across = gapOn({ ...joined, pads: [fixed, long], bent, poses: { moving: { x: -8, y: 0, turn: 0 } } });
+    expectClose(across?.gap ?? Number.NaN, 0, EXACT);
+  });
+
+  it('is never above 0 past contact, round corners or not', () => {
+    const round = { ...moving, outlines: [disc(at(6, 0), 2)] };
+    for (let x = 0.02; x > -6; x -= 0.173) {
+      const bent = [straightBand(at(0, 20), at(4, 20), 0.8)];
+      const found = gapOn({ ...joined, pads: [fixed, round], bent, poses: { moving: { x, y: 0, turn: 0.1 } } });
+      // The disc turns about the place where its leaf ends, so that its middle lies 2·cos 0.1 further on.
+      const reaches = x + 2 * Math.cos(0.1) - 2;
+      const because = 'chords lie up to 0.005 mm inside their arcs, and corners are where chords meet';
+      // Half-way through the other face is as near.
+      if (x > -1.9) expectClose(found?.gap ?? Number.NaN, reaches, { abs: 0.03, because });
+      expect(found?.gap).toBeLessThanOrEqual(Math.max(0, reaches + 0.03));
+    }
   });
 
   it('is not told from 5 mm on, where nobody asks for it', () => {

@@ -1,7 +1,7 @@
 /** Room between what may touch, against movement. */
-import type { SolvedPoint } from '../../../core/design/solved.ts';
+import type { SolvedPath } from '../../../core/design/solved.ts';
+import { isTouching } from '../../../core/geometry/touching.ts';
 import type { Mm } from '../../../core/units.ts';
-import { isTouching } from '../../text/solvedDrawingText.ts';
 import type { Span } from '../frame.ts';
 import type { Answered } from './way.ts';
 
@@ -28,7 +28,7 @@ const PLENTY = 12;
  * or things come to face each other only past that and do not come near.
  */
 export function roomOf({ solved: { amount: wanted, forward, back }, joint }: Answered): Room | undefined {
-  const stretches = stretchesOf([...(back?.points.slice(1).toReversed() ?? []), ...forward.points]);
+  const stretches = stretchesOf([...(back ? lookedAt(back).slice(1).toReversed() : []), ...lookedAt(forward)]);
   const all = stretches.flat();
   const [first] = all;
   if (!first) return undefined;
@@ -41,11 +41,28 @@ export function roomOf({ solved: { amount: wanted, forward, back }, joint }: Ans
   return { stretches, touching: stretches.flatMap(touchingIn), least };
 }
 
-function stretchesOf(points: readonly SolvedPoint[]): readonly (readonly RoomPoint[])[] {
-  const stretches: RoomPoint[][] = [[]];
-  for (const { amount, gap } of points) {
+/** A state, or the place between two states where it first touches. */
+interface Looked {
+  readonly amount: number;
+  readonly gap?: Mm;
+}
+
+function lookedAt({ points, touches }: SolvedPath): readonly Looked[] {
+  const looked = points.map(({ amount, gap }): Looked => {
+    if (!gap) return { amount };
     // What would be told as 0.00 touches.
-    if (gap) stretches.at(-1)?.push({ amount, gap: isTouching(gap.gap) ? Math.min(0, gap.gap) : gap.gap });
+    return { amount, gap: isTouching(gap.gap) ? Math.min(0, gap.gap) : gap.gap };
+  });
+  if (!touches) return looked;
+  const past = looked.findIndex(({ amount }) => Math.abs(amount) > Math.abs(touches.amount));
+  const next = past < 0 ? looked.length : past;
+  return [...looked.slice(0, next), { amount: touches.amount, gap: 0 }, ...looked.slice(next)];
+}
+
+function stretchesOf(looked: readonly Looked[]): readonly (readonly RoomPoint[])[] {
+  const stretches: RoomPoint[][] = [[]];
+  for (const { amount, gap } of looked) {
+    if (gap !== undefined) stretches.at(-1)?.push({ amount, gap });
     else if (stretches.at(-1)?.length !== 0) stretches.push([]);
   }
   return stretches.filter(({ length }) => length > 1);

@@ -1,6 +1,7 @@
 import type { Point } from '../../../core/geometry/outline.ts';
+import { isTouching } from '../../../core/geometry/touching.ts';
 import type { Mm } from '../../../core/units.ts';
-import { isTouching, nearText } from '../../text/solvedDrawingText.ts';
+import { nearText } from '../../text/solvedDrawingText.ts';
 import { letteringWidth } from '../lettering.ts';
 import { through } from '../sheet.ts';
 import { keptApart, nearMarks } from './nearest.ts';

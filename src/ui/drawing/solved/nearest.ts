@@ -1,4 +1,5 @@
-import { leastGap, type MetGap } from '../../../core/design/solvedPath.ts';
+import type { MetGap } from '../../../core/design/solved.ts';
+import { leastGap } from '../../../core/design/solvedPath.ts';
 import type { Gap } from '../../../core/geometry/gaps.ts';
 import type { Point } from '../../../core/geometry/outline.ts';
 import { distance } from '../../../core/geometry/vector.ts';

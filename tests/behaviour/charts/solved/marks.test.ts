@@ -137,7 +137,7 @@ describe('the way of a solved joint', () => {
   });
 
   it('counts what twists out of sight as strained, so that its effort flattens past yield', () => {
-    const { forward } = wayOf(answered('slitPanel'));
+    const { forward } = wayOf(answered('slitPanel', {}, { rows: 12 }));
     const first = forward[1] as WayPoint;
     const last = forward.at(-1) as WayPoint;
     expect(last.typical / last.amount).toBeLessThan(0.9 * (first.typical / first.amount));
