@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { touchesAt } from '../../../../src/core/design/solvedPath.ts';
 import { roomAt, roomOf, touchesPast } from '../../../../src/ui/charts/solved/room.ts';
 import { expectClose } from '../../../support/close.ts';
 import { answered } from '../../../support/solvedJoints.ts';
@@ -39,6 +40,14 @@ describe('room against movement', () => {
         ...[a.solved.forward, a.solved.back].flatMap((path) => path?.points.map(({ gap }) => gap?.gap ?? 9) ?? []),
       ),
     );
+  });
+
+  it('comes to nought where the way is told to touch first', () => {
+    const a = answered('cellPanel');
+    const room = roomOf(a);
+    if (!room) throw new Error('ends of a panel meet');
+    expect(touchesPast(room)).toEqual([touchesAt(a.solved)]);
+    expect(roomAt(room, touchesAt(a.solved))).toBe(0);
   });
 
   it('keeps stretches apart between which it comes free again', () => {
