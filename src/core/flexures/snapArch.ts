@@ -186,12 +186,12 @@ function noteNoSecondRest(sizes: SnapArchSizes, thickness: Mm): readonly Problem
   if (rise >= limit * (1 - 1e-9)) return [];
   const why =
     arches === 1
-      ? 'one arch alone leans aside and springs back; join two by a block'
-      : 'it is too flat for its thickness and springs back';
+      ? 'one arch alone leans aside and springs back; join two by a block, or'
+      : 'it is too flat for its thickness and springs back;';
   return [
     {
       code: 'no-second-rest',
-      message: `A rise of ${plain(rise)} mm is ${plain(rise / thickness)} times the thickness, under the ${plain(ratio)} from which it stays: ${why}, or make the rise at least ${plain(limit)} mm`,
+      message: `A rise of ${plain(rise)} mm is ${plain(rise / thickness)} times the thickness, under the ${plain(ratio)} from which it stays: ${why} make the rise at least ${plain(limit)} mm`,
       field: 'sizes.rise',
       value: rise,
       limit,
