@@ -27,6 +27,10 @@ function lookAlong(placeAt: (amount: number) => number, gapAt: (place: number) =
 
 const TENTHS = Array.from({ length: 11 }, (_, i) => i / 10);
 
+const leaping = (amount: number) => (amount < 0.55 ? amount : 5 + amount);
+const unseenUntil = (place: number) => (place < 6 ? Infinity : -1);
+const dipping = (place: number) => Math.abs(place - 4.4) - 0.2;
+
 describe('where a way first comes to touch', () => {
   it('is told between two states to a fifth of a per cent, on few looks', () => {
     const { at = 0, looks } = lookAlong(
@@ -55,10 +59,9 @@ describe('where a way first comes to touch', () => {
   });
 
   it('is found where nothing faces anything until it overlaps', () => {
-    const gapAt = (place: number) => (place < 6 ? Infinity : -1);
     const { at = 0 } = lookAlong(
       (amount) => 10 * amount,
-      gapAt,
+      unseenUntil,
       TENTHS.map((amount) => amount + 0.03),
     );
     expect(at).toBeLessThanOrEqual(0.6);
@@ -66,14 +69,12 @@ describe('where a way first comes to touch', () => {
   });
 
   it('is found in a gap that closes and opens again between two states', () => {
-    const gapAt = (place: number) => Math.abs(place - 4.4) - 0.2;
-    const { at = 0 } = lookAlong((amount) => 10 * amount, gapAt, TENTHS);
+    const { at = 0 } = lookAlong((amount) => 10 * amount, dipping, TENTHS);
     expect(at).toBeLessThanOrEqual(0.42);
     expect(at).toBeGreaterThan(0.42 * 0.995);
   });
 
   it('is the last state before a leap', () => {
-    const leaping = (amount: number) => (amount < 0.55 ? amount : 5 + amount);
     expect(lookAlong(leaping, (place) => 3 - place, TENTHS).at).toBe(0.5);
   });
 
