@@ -3,6 +3,7 @@ import { createRoot } from 'react-dom/client';
 import { browserParts } from './store/browserParts.ts';
 import { startKeeping } from './store/keeping.ts';
 import { useSession } from './store/session.ts';
+import { openJointOf } from './store/state.ts';
 import { App } from './ui/app/App.tsx';
 import { fetchKinds } from './ui/joints/fetchKinds.ts';
 import { hasKindCome } from './ui/joints/kindsCome.ts';
@@ -28,8 +29,7 @@ function facesCome(): Promise<unknown> {
 
 /** The joint that was open last time may be of a kind that is not here yet: it should stand at once, as any other does. */
 async function openKindCome(): Promise<void> {
-  const { part, current } = useSession.getState();
-  const open = part.joints.find(({ id }) => id === current);
+  const open = openJointOf(useSession.getState());
   if (open !== undefined && !hasKindCome(open.family)) await fetchKinds();
 }
 

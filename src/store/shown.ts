@@ -1,6 +1,6 @@
 /** How far each joint is shown moved: what is on screen beside the work, and not undone with it. */
 import type { Joint } from '../core/design/joint.ts';
-import type { Work } from './state.ts';
+import { openJointOf, type Work } from './state.ts';
 
 export interface Shown {
   /** Of the open joint, as a share of the wanted amount; below 0 the other way. */
@@ -11,10 +11,6 @@ export interface Shown {
 
 /** Every joint of a part just opened is shown as far as wanted. */
 export const AS_WANTED: Shown = { bent: 1, left: {} };
-
-function openIn({ part, current }: Work): Joint | undefined {
-  return part.joints.find(({ id }) => id === current);
-}
 
 /** A joint that is moved another way has another way to be shown. */
 function isSameWay({ family, movement }: Joint, before: Joint): boolean {
@@ -31,7 +27,7 @@ function surely({ movement }: Joint, share: number): number {
 
 /** What is shown after a change: each joint where it was left, and none where its movement does not take it. */
 export function shownAfter(before: Work & Shown, after: Work): Shown {
-  const [was, is] = [openIn(before), openIn(after)];
+  const [was, is] = [openJointOf(before), openJointOf(after)];
   const kept = new Set(after.part.joints.map(({ id }) => id));
   const places = { ...before.left, ...(was ? { [was.id]: before.bent } : {}) };
   const left = Object.fromEntries(Object.entries(places).filter(([id]) => kept.has(id) && id !== is?.id));

@@ -1,10 +1,15 @@
-import type { Part } from '../core/design/joint.ts';
+import type { Joint, Part } from '../core/design/joint.ts';
 
 /** The work itself and which joint is open: what undo puts back. */
 export interface Work {
   readonly part: Part;
   /** Id of the joint that is open; absent only when the part has none. */
   readonly current: string | undefined;
+}
+
+/** The joint that is open; absent when the part has none. */
+export function openJointOf({ part, current }: Work): Joint | undefined {
+  return part.joints.find(({ id }) => id === current);
 }
 
 /** One change that can be taken back and made again. */

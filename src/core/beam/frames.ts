@@ -36,7 +36,7 @@ export interface Frames {
 }
 
 /** The frame that carries each node, and all reference points in the order of frames; middles are appended later. */
-export function namedFrames(model: BeamModel): {
+export function namedFrames(model: Pick<BeamModel, 'nodes' | 'pads'>): {
   readonly names: readonly string[];
   readonly places: readonly Point[];
   readonly ofNode: ReadonlyMap<string, number>;
@@ -52,6 +52,20 @@ export function namedFrames(model: BeamModel): {
   const ofNode = new Map(padOf);
   loose.forEach((node, index) => ofNode.set(node.id, model.pads.length + index));
   return { names, places, ofNode };
+}
+
+/**
+ * Where a pad, or a node of no pad, is moved and told of, as printed.
+ *
+ * @param model - a network [mm]
+ * @param id - of a pad or free node of it [-]
+ * @returns its reference point [mm]
+ */
+export function referencePoint(model: Pick<BeamModel, 'nodes' | 'pads'>, id: string): Point {
+  const { names, places } = namedFrames(model);
+  const place = places[names.indexOf(id)];
+  if (!place) throw new RangeError(`there is no pad or free node “${id}”`);
+  return place;
 }
 
 /**

@@ -1,4 +1,5 @@
 /** One walk along a path of equilibria: steps forward with a prediction, corrects, and halves what does not converge. */
+import { lagrangeWeights } from '../numeric/lagrange.ts';
 import { copyOf, type Network, type State } from './network.ts';
 import { advance } from './advance.ts';
 import { pinEnds } from './ends.ts';
@@ -81,11 +82,9 @@ function rateOf({ reduced }: Walker): Float64Array | undefined {
 
 /** The polynomial through remembered states, at a place beyond them. */
 export function predicted({ network, history }: Walker, at: number): State {
-  const weights = history.map((step) =>
-    history.reduce(
-      (product, other) => (other === step ? product : (product * (at - other.at)) / (step.at - other.at)),
-      1,
-    ),
+  const weights = lagrangeWeights(
+    history.map((step) => step.at),
+    at,
   );
   const sum = (of: (state: State) => Float64Array): Float64Array => {
     const total = new Float64Array(of(history[0]!.state).length);

@@ -1,6 +1,7 @@
 /** Poses and shapes between two states of a way, drawn smoothly through the four next to it. */
 import type { MemberShape, Pose } from '../beam/answer.ts';
 import type { MiddleLine } from '../geometry/band.ts';
+import { lagrangeWeights } from '../numeric/lagrange.ts';
 import type { Mm } from '../units.ts';
 import type { SolvedPoint } from './solved.ts';
 
@@ -87,13 +88,10 @@ function withoutFurthest(states: readonly SolvedPoint[], at: number): readonly S
   return states.filter((state) => away(state) < furthest || state === states[at] || state === states[at - 1]);
 }
 
-/** Lagrange's weights of states at an amount. */
 function weightsAt(states: readonly SolvedPoint[], amount: number): readonly number[] {
-  return states.map((one) =>
-    states.reduce(
-      (weight, other) => (other === one ? weight : (weight * (amount - other.amount)) / (one.amount - other.amount)),
-      1,
-    ),
+  return lagrangeWeights(
+    states.map((state) => state.amount),
+    amount,
   );
 }
 

@@ -8,6 +8,7 @@ import type { Judge } from './assess.ts';
 import type { Joint } from './joint.ts';
 import type { RemedyKind } from './remedy.ts';
 import { scaleJoint, scaleToWhole } from './scalePart.ts';
+import { isPassing, passes } from './passing.ts';
 import { allowedPeakStrain, largestAmount, mostCount, shortestLength, withCount } from './sizeFor.ts';
 import { understand } from './understand.ts';
 
@@ -33,15 +34,6 @@ const SCALE_RANGE = { least: 0.5, most: 3 } as const;
 
 function withSize(joint: Joint, name: string, value: number): Joint {
   return { ...joint, sizes: { ...joint.sizes, [name]: value } };
-}
-
-function isPassing({ verdict }: Assessment): boolean {
-  return verdict.grade === 'pass';
-}
-
-function passes(joint: Joint, judge: Judge): boolean {
-  const tried = judge(joint);
-  return tried.ok && isPassing(tried.value);
 }
 
 /**

@@ -5,7 +5,7 @@ import { spreadAround, totalSigma } from '../life/scatter.ts';
 import { lifeAtStrain, strainAtLife } from '../life/strainLife.ts';
 import type { Mm } from '../units.ts';
 import type { Assessment } from './assessment.ts';
-import { effortBeyondYield } from './effortAnswer.ts';
+import { effortByModulus } from './effortAnswer.ts';
 import { feltEfforts } from './feltEffort.ts';
 import { handResponse, type Asked } from './response.ts';
 import { readAt } from './solvedPath.ts';
@@ -160,8 +160,8 @@ export function firstFlexStrain(a: Assessment): number {
 }
 
 /**
- * Effort at any amount of the whole joint, for the typical, low and high modulus, by hand forms. The width ratio is that
- * of the wanted amount.
+ * Effort at any amount of the whole joint, for the typical, low and high modulus: on the solved way where there is one, else
+ * by hand form, with the width ratio of the wanted amount.
  *
  * @param a - the joint as assessed [-]
  * @param amount - of the whole joint [rad] or [mm], ≥ 0
@@ -174,11 +174,21 @@ export function effortAt(
   amount: number,
 ): { readonly typical: number; readonly low: number; readonly high: number } {
   if (a.solved) return feltEfforts(a)({ amount, effort: readAt(a.solved, amount).effort });
-  const { nominalStrain, effort: perModulus } = handResponse(askedFor(a, { amount }));
-  const yieldStress = a.filament.properties.yieldStress.typical;
-  const felt = (modulus: number) =>
-    effortBeyondYield(modulus * a.effort.widthRatio * perModulus, (nominalStrain * modulus) / yieldStress);
-  return { typical: felt(a.effort.modulus), low: felt(a.effort.modulusLow), high: felt(a.effort.modulusHigh) };
+  return effortByHand(a, amount);
+}
+
+/**
+ * The same by hand form alone.
+ *
+ * @param a - the joint as assessed [-]
+ * @param amount - of the whole joint [rad] or [mm], > 0
+ * @returns effort [N·mm] or [N] for the typical, low and high modulus
+ *
+ * Source: plane-bending, elastic-plastic.
+ */
+export function effortByHand(a: Assessment, amount: number): ReturnType<typeof effortByModulus> {
+  const { nominalStrain, effort } = handResponse(askedFor(a, { amount }));
+  return effortByModulus(a, a.effort.widthRatio * effort, nominalStrain);
 }
 
 /** Counts that a curve shows beside the joint's own: the common ones, as even counts are whole contours. */

@@ -2,7 +2,7 @@ import { widthRatio } from '../closedForms/leafTorque.ts';
 import { bendingModulus } from '../material/choose.ts';
 import { plasticMoment } from '../strength/permanentSet.ts';
 import { asRad } from '../units.ts';
-import type { EffortAnswer } from './assessment.ts';
+import type { Assessment, EffortAnswer } from './assessment.ts';
 import type { Response } from './response.ts';
 import { effortUpTo } from './solvedPath.ts';
 import type { Understood } from './understand.ts';
@@ -24,6 +24,26 @@ import type { Understood } from './understand.ts';
  */
 export function effortBeyondYield(elastic: number, kappaRatio: number): number {
   return kappaRatio <= 1 ? elastic : (elastic * plasticMoment(kappaRatio)) / kappaRatio;
+}
+
+/**
+ * What is felt of an effort with each modulus that the filament may have.
+ *
+ * @param a - modulus and yield stress of a joint [MPa]
+ * @param perModulus - effort without flow per MPa [mm³] or [mm²], either way
+ * @param strain - largest strain of the skin on the way there, as a fraction [-], ≥ 0
+ * @returns effort [N·mm] or [N] for the typical, low and high modulus
+ *
+ * Source: elastic-plastic.
+ */
+export function effortByModulus(
+  { effort, filament }: Pick<Assessment, 'effort' | 'filament'>,
+  perModulus: number,
+  strain: number,
+): { readonly typical: number; readonly low: number; readonly high: number } {
+  const yieldStress = filament.properties.yieldStress.typical;
+  const felt = (modulus: number) => effortBeyondYield(modulus * perModulus, (strain * modulus) / yieldStress);
+  return { typical: felt(effort.modulus), low: felt(effort.modulusLow), high: felt(effort.modulusHigh) };
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { Assessment } from './assessment.ts';
-import { effortBeyondYield } from './effortAnswer.ts';
+import { effortByModulus } from './effortAnswer.ts';
 import type { Solved } from './solved.ts';
 import { readAt, strainsUpTo } from './solvedPath.ts';
 
@@ -46,13 +46,10 @@ export function feltEfforts(
   const { back, ...ahead } = wayOf(a);
   const behind = back ? { ...ahead, forward: back } : ahead;
   const unseen = strainOutOfSight(a);
-  const { modulus, modulusLow, modulusHigh } = a.effort;
-  const yieldStress = a.filament.properties.yieldStress.typical;
   return ({ amount, effort }) => {
     const { within, atRoots } = strainsUpTo(amount < 0 ? behind : ahead, amount);
     const strain = Math.max(within, atRoots, unseen * Math.abs(amount));
-    const felt = (stiff: number) => effortBeyondYield(stiff * effort, (strain * stiff) / yieldStress);
-    return { typical: felt(modulus), low: felt(modulusLow), high: felt(modulusHigh) };
+    return effortByModulus(a, effort, strain);
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Judge } from './assess.ts';
+import { isPassing } from './passing.ts';
 
 /**
  * A judge that lets one which does not look at shapes judge first: only what passes it is worth solving again in full.
@@ -10,6 +11,6 @@ import type { Judge } from './assess.ts';
 export function quickFirst(quick: Judge, full: Judge): Judge {
   return (joint) => {
     const judged = quick(joint);
-    return judged.ok && judged.value.verdict.grade === 'pass' ? full(joint) : judged;
+    return judged.ok && isPassing(judged.value) ? full(joint) : judged;
   };
 }

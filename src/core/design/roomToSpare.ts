@@ -2,12 +2,11 @@ import { familyOf } from '../flexures/known.ts';
 import type { Range } from '../problems.ts';
 import { assess, type Judge } from './assess.ts';
 import type { Assessment } from './assessment.ts';
-import type { Joint } from './joint.ts';
 import { lifeAtChance } from './lifeAtChance.ts';
+import { isPassing, passes } from './passing.ts';
 import type { Spare } from './remedy.ts';
-import { isExactByHand } from './response.ts';
-import { allowedPeakStrain, largestAmount, mostCount, shortestLength } from './sizeFor.ts';
-import { amountAtStrain, touchesAt } from './solvedPath.ts';
+import { largestAmount, mostCount, shortestLength } from './sizeFor.ts';
+import { touchesAt } from './solvedPath.ts';
 
 /** Counts are looked at up to here; beyond it a section is a pad. */
 const THICKEST = 12;
@@ -27,7 +26,7 @@ const FIRST_STRIDE = 0.05;
  * @returns amount [rad] or [mm], length [mm], cycles and count, each with the present value
  */
 export function roomToSpare(a: Assessment, judge: Judge = assess): readonly Spare[] {
-  if (a.verdict.grade !== 'pass') return [];
+  if (!isPassing(a)) return [];
   const { cycles } = a.joint.movement;
   const often = Math.min(lifeAtChance(a), a.life.maxReportableCycles);
   const spare: Spare[] = [
@@ -42,36 +41,25 @@ export function roomToSpare(a: Assessment, judge: Judge = assess): readonly Spar
 function mostAmount(a: Assessment, judge: Judge): number {
   const { movement } = a.joint;
   if (a.travel) return Math.max(movement.amount, largestAmount(a));
-  const isFine = (amount: number) => passes(judge, { ...a.joint, movement: { ...movement, amount } });
+  const isFine = (amount: number) => passes({ ...a.joint, movement: { ...movement, amount } }, judge);
   return furthest(isFine, movement.amount, amountGuess(a), a.drive.max);
 }
 
-/** Where the way that is known already strains too much or touches; of strain, by a hand form that is exact. */
+/** Where it strains too much as far as is known, or where the way that is known touches. */
 function amountGuess(a: Assessment): number {
-  const { solved, joint, drive, sizes, section } = a;
-  if (!solved) return largestAmount(a);
-  const asked = { family: familyOf(joint), drive: drive.id, sizes, thickness: section.thickness };
-  const strained = isExactByHand({ ...asked, amount: joint.movement.amount })
-    ? largestAmount(a)
-    : amountAtStrain(solved, allowedPeakStrain(a), a.strain.rootFactor);
-  return Math.min(strained, touchesAt(solved));
+  return Math.min(largestAmount(a), a.solved ? touchesAt(a.solved) : Number.POSITIVE_INFINITY);
 }
 
 function leastLength(a: Assessment, judge: Judge): number {
   if (a.travel) return Math.min(a.length, shortestLength(a));
   const { roles, parameters } = familyOf(a.joint);
-  const isFine = (length: number) => passes(judge, { ...a.joint, sizes: { ...a.joint.sizes, [roles.length]: length } });
+  const isFine = (length: number) => passes({ ...a.joint, sizes: { ...a.joint.sizes, [roles.length]: length } }, judge);
   return furthest(isFine, a.length, shortestLength(a), (parameters[roles.length] as Range).min);
 }
 
 function highestCount(a: Assessment, judge: Judge): number {
   const { count } = a.section;
   return mostCount(a.joint, THICKEST, judge, count) ?? count;
-}
-
-function passes(judge: Judge, joint: Joint): boolean {
-  const judged = judge(joint);
-  return judged.ok && judged.value.verdict.grade === 'pass';
 }
 
 /**

@@ -8,6 +8,7 @@ import type { Assessment } from './assessment.ts';
 import { assess, type Judge } from './assess.ts';
 import { firstFlexStrain, peakStrainFor, strainAtCycles } from './curves.ts';
 import type { Joint } from './joint.ts';
+import { passes } from './passing.ts';
 import type { Solved } from './solved.ts';
 import { amountAtStrain } from './solvedPath.ts';
 
@@ -111,13 +112,12 @@ export function withCount(joint: Joint, count: number): Joint {
  * @returns whole count [-]
  */
 export function mostCount(joint: Joint, most: number, judge: Judge = assess, known = 0): number | undefined {
-  let [passes, fails, step] = [known, Math.max(most, known) + 1, 1];
-  while (fails - passes > 1) {
+  let [fine, fails, step] = [known, Math.max(most, known) + 1, 1];
+  while (fails - fine > 1) {
     // In growing steps first: thick ones take longest, and seldom pass.
-    const count = Math.min(passes + step, Math.floor((passes + fails) / 2));
-    const tried = judge(withCount(joint, count));
-    if (tried.ok && tried.value.verdict.grade === 'pass') [passes, step] = [count, 2 * step];
+    const count = Math.min(fine + step, Math.floor((fine + fails) / 2));
+    if (passes(withCount(joint, count), judge)) [fine, step] = [count, 2 * step];
     else fails = count;
   }
-  return passes > 0 ? passes : undefined;
+  return fine > 0 ? fine : undefined;
 }

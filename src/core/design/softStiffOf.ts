@@ -1,3 +1,4 @@
+import { referencePoint } from '../beam/frames.ts';
 import { softStiff, type SoftStiff } from '../beam/softStiff.ts';
 import { DIRECTIONS, type SixStiffnesses } from '../beam/spatialStiffness.ts';
 import type { FlexureNetwork } from '../flexures/network.ts';
@@ -12,9 +13,7 @@ export interface PadGives extends SoftStiff {
 
 /** As far as the network reaches from the reference point of the moving pad, as printed [mm]. */
 function reachOf({ model, moving }: FlexureNetwork): Mm {
-  const place = new Map(model.nodes.map((node) => [node.id, node] as const));
-  const pad = model.pads.find(({ id }) => id === moving);
-  const at = pad?.at ?? place.get(pad?.nodes[0] ?? moving) ?? { x: 0, y: 0 };
+  const at = referencePoint(model, moving);
   return Math.max(...model.nodes.map(({ x, y }) => Math.hypot(x - at.x, y - at.y)));
 }
 

@@ -1,7 +1,7 @@
 import { acrossStiffness, type BarsAcross } from '../beam/acrossStiffness.ts';
 import type { PathAnswer } from '../beam/answer.ts';
 import { checkModel } from '../beam/checkModel.ts';
-import { namedFrames } from '../beam/frames.ts';
+import { referencePoint } from '../beam/frames.ts';
 import type { BeamModel } from '../beam/model.ts';
 import { followPath, takenPath, type SolveAsked } from '../beam/solve.ts';
 import { spatialStiffness, type SpatialStiffness } from '../beam/spatialStiffness.ts';
@@ -86,10 +86,7 @@ export function solveJoint(understood: Understood, detail: SolveDetail = {}): Re
 function stiffnessOf(network: FlexureNetwork, across: BarsAcross | undefined, poisson: number): SpatialStiffness {
   const model = modelOf(network, poisson);
   if (!across) return spatialStiffness(model, network.moving);
-  const { names, places } = namedFrames(model);
-  const at = places[names.indexOf(network.moving)];
-  if (!at) throw new RangeError(`there is no pad ${network.moving}`);
-  return acrossStiffness(across, at, model);
+  return acrossStiffness(across, referencePoint(model, network.moving), model);
 }
 
 function modelOf({ model }: FlexureNetwork, poisson: number): BeamModel {

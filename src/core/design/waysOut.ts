@@ -2,6 +2,7 @@ import type { Assessment, Grade } from './assessment.ts';
 import { assess, type Judge } from './assess.ts';
 import { DESIGN_CHANGES, MEASURED_CHANGES, type Change, type KindOfChange } from './changes.ts';
 import { nearJudge } from './nearJudge.ts';
+import { isPassing } from './passing.ts';
 import type { Remedy } from './remedy.ts';
 import { remedyCost } from './remedyCost.ts';
 
@@ -49,10 +50,6 @@ function triedOf(changes: readonly Change[], judge: Judge): readonly Tried[] {
   });
 }
 
-function passes({ assessment }: Tried): boolean {
-  return assessment.verdict.grade === 'pass';
-}
-
 function remedyOf(before: Assessment, steps: readonly [Tried, ...Tried[]]): Remedy {
   const last = steps.at(-1) ?? steps[0];
   const kinds = steps.map((step) => step.kind) as unknown as Remedy['kinds'];
@@ -80,13 +77,13 @@ type Pair = readonly [first: Tried, second: Tried];
  */
 function likelyPairs(a: Assessment, singles: readonly Tried[], judge: Judge): readonly Pair[] {
   return singles
-    .filter((first) => !passes(first) && isBetter(first.assessment, a))
+    .filter((first) => !isPassing(first.assessment) && isBetter(first.assessment, a))
     .flatMap((first) => {
       const known = first.assessment;
       const near = known.solved ? nearJudge(known) : judge;
       const hopeful = known.solved ? nearJudge(known, HOPE) : judge;
       return triedOf(changesOf(known, near), hopeful)
-        .filter((second) => second.kind !== first.kind && passes(second))
+        .filter((second) => second.kind !== first.kind && isPassing(second.assessment))
         .map((second): Pair => [first, second]);
     });
 }
@@ -97,7 +94,7 @@ function settled([first, second]: Pair, judge: Judge): Pair | undefined {
   const kind = kindsFor(known).find((one) => one.kind === second.kind);
   const [anew, other] = known.solved && kind ? kind.propose(known, judge) : [];
   const [found] = triedOf([anew && !other ? anew : second], judge);
-  return found && passes(found) ? [first, found] : undefined;
+  return found && isPassing(found.assessment) ? [first, found] : undefined;
 }
 
 /**
@@ -158,9 +155,9 @@ function ranked(remedies: readonly Remedy[], home: string): readonly Remedy[] {
  * @returns at most six ways out; none when the joint passes or lies beyond the data
  */
 export function waysOut(a: Assessment, judge: Judge = assess): readonly Remedy[] {
-  if (a.verdict.grade === 'pass' || a.verdict.grade === 'beyond') return [];
+  if (isPassing(a) || a.verdict.grade === 'beyond') return [];
   const tried = triedOf(changesOf(a, judge), judge);
-  const passing = tried.filter(passes);
+  const passing = tried.filter(({ assessment }) => isPassing(assessment));
   const alone = passing.map((change) => remedyOf(a, [change]));
   const singles = ranked(alone, a.filament.id);
   const sensible = singles.filter((remedy) => remedy.cost < ABSURD);

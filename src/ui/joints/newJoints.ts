@@ -1,6 +1,7 @@
 import type { Joint } from '../../core/design/joint.ts';
 import { newMeasuredJoint } from '../../store/newJoint.ts';
 import { useSession } from '../../store/session.ts';
+import { openJointOf } from '../../store/state.ts';
 import { MEASURED_KIND, newName, SAID } from '../text/shellText.ts';
 
 /** Something that can be added to a part: its words, and how the joint is made after the one that is open. */
@@ -24,8 +25,9 @@ export const MEASURED: Addition = {
 
 /** Adds it at the end, with the open joint's printer and filament, and opens it. */
 export function add({ name: kind, make }: Pick<Addition, 'name' | 'make'>): void {
-  const { part, current, addJoint } = useSession.getState();
-  const like = part.joints.find(({ id }) => id === current);
+  const session = useSession.getState();
+  const { part, addJoint } = session;
+  const like = openJointOf(session);
   const name = newName(
     kind,
     part.joints.map((joint) => joint.name),

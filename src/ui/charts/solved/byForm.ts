@@ -1,7 +1,6 @@
 /** What the simple formulas of a kind say beside the solver. */
 import type { Assessment } from '../../../core/design/assessment.ts';
-import { effortBeyondYield } from '../../../core/design/effortAnswer.ts';
-import { handResponse, type Asked } from '../../../core/design/response.ts';
+import { effortByHand } from '../../../core/design/curves.ts';
 import { isRefusal } from '../../../core/flexures/checkSizes.ts';
 import { familyOf } from '../../../core/flexures/known.ts';
 import type { Mm } from '../../../core/units.ts';
@@ -14,11 +13,6 @@ export interface FormPoint {
 }
 
 const SAMPLES = 48;
-
-function askedFor(a: Assessment, amount: number): Asked {
-  const { drive, sizes, section } = a;
-  return { family: familyOf(a.joint), drive: drive.id, sizes, thickness: section.thickness, amount };
-}
 
 /** What a formula says, or nothing where it has nothing to say: some throw, some give no number. */
 function figureOf(ask: () => number): number | undefined {
@@ -33,12 +27,7 @@ function figureOf(ask: () => number): number | undefined {
 /** Effort by the simple formula [N·mm] or [N] on the way there; nothing where it has none. */
 export function formEffort(a: Assessment, amount: number): number | undefined {
   if (amount === 0) return 0;
-  return figureOf(() => {
-    const { effort, nominalStrain } = handResponse(askedFor(a, amount));
-    const elastic = a.effort.widthRatio * a.effort.modulus * effort;
-    const strained = (nominalStrain * a.effort.modulus) / a.filament.properties.yieldStress.typical;
-    return effortBeyondYield(elastic, strained);
-  });
+  return figureOf(() => effortByHand(a, amount).typical);
 }
 
 /**
