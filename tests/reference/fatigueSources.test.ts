@@ -4,12 +4,12 @@
  */
 import { describe, expect, it } from 'vitest';
 import { equivalentStrain, lifeAtStrain, strainAtLife } from '../../src/core/life/strainLife.ts';
-import type { FilamentId } from '../../src/core/material/types.ts';
+import type { RowId } from '../../src/core/material/types.ts';
 import { wholeRow } from '../../src/core/material/wholeRow.ts';
 import { expectClose } from '../support/close.ts';
 import { filament } from '../support/filament.ts';
 
-const life = (id: FilamentId, strain: number): number => lifeAtStrain(strain, filament(id).life);
+const life = (id: RowId, strain: number): number => lifeAtStrain(strain, filament(id).life);
 
 /**
  * [s1-pla-fatigue] Fig. 5c, printed PLA, axial: 11.1 MPa at 2e6 cycles, inverse slope k = 6.9, band ratio T = 1.604 between

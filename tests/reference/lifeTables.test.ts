@@ -8,12 +8,12 @@ import { bendingStrain } from '../../src/core/closedForms/leafBending.ts';
 import { assessLife } from '../../src/core/life/assessLife.ts';
 import { chanceOfReaching, medianForChance, totalSigma } from '../../src/core/life/scatter.ts';
 import { lifeAtStrain, strainAtLife } from '../../src/core/life/strainLife.ts';
-import type { FilamentId } from '../../src/core/material/types.ts';
+import type { RowId } from '../../src/core/material/types.ts';
 import { radians } from '../../src/core/units.ts';
 import { expectClose, type Allowance } from '../support/close.ts';
 import { filament } from '../support/filament.ts';
 
-const life = (id: FilamentId, strain: number): number => lifeAtStrain(strain, filament(id).life);
+const life = (id: RowId, strain: number): number => lifeAtStrain(strain, filament(id).life);
 
 /** The tables print two figures, or whole cycles below a hundred. */
 const asPrinted = (value: number): Allowance => ({ printedTo: -Math.max(0, Math.floor(Math.log10(value)) - 1) });
@@ -46,7 +46,7 @@ describe('40° over 2 mm, 0.84 mm thick: cycles at which 10, 50 and 90 of 100 ha
   });
 });
 
-function atFortyDegrees(id: FilamentId, judgedAs = 0.84) {
+function atFortyDegrees(id: RowId, judgedAs = 0.84) {
   const peakStrain = bendingStrain(0.84, 2, radians(40));
   return assessLife({
     peakStrain,

@@ -2,7 +2,7 @@ import { driveOf, sizesInForce } from '../flexures/drives.ts';
 import type { Drive, FlexureFamily, Section, Sizes } from '../flexures/family.ts';
 import { checkSizes, isRefusal } from '../flexures/checkSizes.ts';
 import { findFamily } from '../flexures/known.ts';
-import { findFilament } from '../material/filaments.ts';
+import { findFilament } from '../material/shelf.ts';
 import type { Filament } from '../material/types.ts';
 import { checkProfile } from '../print/checkProfile.ts';
 import { outsideRange, type Problem } from '../problems.ts';

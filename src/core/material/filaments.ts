@@ -12,15 +12,3 @@ import type { Filament } from './types.ts';
 
 /** The filament table, in the order in which it is offered. */
 export const FILAMENTS: readonly Filament[] = [PLA, PETG, ABS, ASA, PA6, PA12, PP, TPU95A, PC, PP_MOULDED];
-
-/**
- * The row of the filament table with this key.
- *
- * @param id - key of a row [-], for example `petg`
- * @returns the row, or `undefined` when there is none
- *
- * @example findFilament('petg').name // → 'PETG'
- */
-export function findFilament(id: string): Filament | undefined {
-  return FILAMENTS.find((filament) => filament.id === id);
-}

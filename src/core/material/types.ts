@@ -49,23 +49,26 @@ export interface FilamentProperties {
   readonly permissibleStrainSingle: Quantity;
   readonly permissibleStrainRepeated: Quantity;
   readonly thickSectionStrainFactor?: Quantity;
+  /** [°C], of the dry plastic. */
+  readonly glassTransition: Quantity;
+  /** Where a loaded bar sags under 0.45 MPa [°C]. */
+  readonly heatDeflection: Quantity;
+  /** Of nylons, which a room keeps damp. */
+  readonly youngsModulusDry?: Quantity;
+  readonly yieldStrainDry?: Quantity;
 }
 
 /** What else is known of a filament and no answer rests on yet. */
 interface FurtherProperties {
   readonly youngsModulusAcrossLines?: Quantity;
-  readonly youngsModulusDry?: Quantity;
   readonly conditionedOverDryModulus?: Quantity;
   readonly tensileStrength: Quantity;
   readonly tensileStrengthAcrossLines?: Quantity;
   readonly tensileStrengthAcrossLayers?: Quantity;
-  readonly yieldStrainDry?: Quantity;
   readonly stressAtBreak: Quantity;
   readonly acrossLayersStrengthRatio?: Quantity;
   readonly acrossLayersFatigueRatio?: Quantity;
   readonly density: Quantity;
-  readonly glassTransition: Quantity;
-  readonly heatDeflection: Quantity;
   readonly setAfterDayHeld: Quantity;
   readonly waterUptake: Quantity;
   readonly permissibleStrainSingleHandbook?: Quantity;
@@ -109,17 +112,21 @@ export interface StrainLifeCurve {
   readonly note?: string;
 }
 
-export type FilamentId = 'pla' | 'petg' | 'abs' | 'asa' | 'pa6' | 'pa12' | 'pp' | 'tpu95a' | 'pc' | 'pp-moulded';
+/** Keys of the rows that come with the program. */
+export type RowId = 'pla' | 'petg' | 'abs' | 'asa' | 'pa6' | 'pa12' | 'pp' | 'tpu95a' | 'pc' | 'pp-moulded';
 
 /** One row of the filament table, as far as answers rest on it. */
 export interface Filament {
-  readonly id: FilamentId;
+  /** A `RowId`, or `own-…` for a row that the user has made. */
+  readonly id: string;
   /** As said in a sentence: “PETG”. */
   readonly name: string;
   /** With what matters about the grade: “PA6 (nylon 6, conditioned)”. */
   readonly fullName: string;
   /** False for the moulded row, which is there to compare with and cannot be printed. */
   readonly printable: boolean;
+  /** Whether crystals carry it past its glass transition, so that it softens where it sags and not there. */
+  readonly crystalline: boolean;
   readonly properties: FilamentProperties;
   readonly life: StrainLifeCurve;
 }
@@ -136,4 +143,16 @@ export interface FurtherRow {
 /** A row with its notes and all that is known. */
 export interface WholeFilament extends Filament {
   readonly properties: FilamentProperties & FurtherProperties;
+}
+
+/** A row that the user has made: always whole, and never changed in place. */
+export interface OwnFilament extends WholeFilament {
+  /** Begins with `own-`. */
+  readonly id: string;
+  readonly own: {
+    /** Id of the row that it was copied from. */
+    readonly from: string;
+    /** What the user says of it: maker, spool, colour, how it was dried. */
+    readonly remark: string;
+  };
 }

@@ -7,11 +7,12 @@ import { PETG } from './further/petg.ts';
 import { PLA } from './further/pla.ts';
 import { PP } from './further/pp.ts';
 import { PP_MOULDED } from './further/ppMoulded.ts';
+import { isOwn } from './shelf.ts';
 import { TPU95A } from './further/tpu95a.ts';
-import type { Filament, FilamentId, FilamentProperties, FurtherRow, Quantity, WholeFilament } from './types.ts';
+import type { Filament, FilamentProperties, FurtherRow, Quantity, RowId, WholeFilament } from './types.ts';
 
 /** Apart from the rows, because a page that answers needs none of it until somebody asks where a number comes from. */
-const FURTHER: Readonly<Record<FilamentId, FurtherRow>> = {
+const FURTHER: Readonly<Record<RowId, FurtherRow>> = {
   pla: PLA,
   petg: PETG,
   abs: ABS,
@@ -38,10 +39,11 @@ function noted(properties: FilamentProperties, notes: FurtherRow['notes']): Fila
  * A row of the filament table with everything that is known of it: notes, and what no answer rests on yet.
  *
  * @param filament - row of the filament table [-]
- * @returns the same figures with their notes, and the further ones
+ * @returns the same figures with their notes, and the further ones; a row of the user's own as it is
  */
 export function wholeRow(filament: Filament): WholeFilament {
-  const { notes, life, properties } = FURTHER[filament.id];
+  if (isOwn(filament)) return filament;
+  const { notes, life, properties } = FURTHER[filament.id as RowId];
   return {
     ...filament,
     properties: { ...noted(filament.properties, notes), ...properties },

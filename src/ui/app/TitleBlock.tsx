@@ -1,4 +1,4 @@
-import { findFilament } from '../../core/material/filaments.ts';
+import { findFilament } from '../../core/material/shelf.ts';
 import type { Joint } from '../../core/design/joint.ts';
 import { useChoices } from '../../store/choices.ts';
 import { useKeeping } from '../../store/keeping.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bendingModulus, soundness, strainFactorAcrossLayers, weakest } from '../../../src/core/material/choose.ts';
-import { FILAMENTS, findFilament } from '../../../src/core/material/filaments.ts';
+import { FILAMENTS } from '../../../src/core/material/filaments.ts';
+import { findFilament } from '../../../src/core/material/shelf.ts';
 import { doubtFactor } from '../../../src/core/material/row.ts';
 import { filament } from '../../support/filament.ts';
 

@@ -20,8 +20,6 @@ export const ABS: FurtherRow = {
       'kg/m³',
       'any',
     ),
-    glassTransition: published('s16-bulk-supplier', 'section 2.1, supplier bulk values', [107, 100, 110], '°C', 'any'),
-    heatDeflection: memory([92, 85, 98], '°C', 'any'),
     setAfterDayHeld: memory([18, 8, 35], '% of held strain', 'along lines'),
     waterUptake: memory([0.5, 0.2, 0.8], '% mass', 'any'),
     permissibleStrainSingleHandbook: memory(

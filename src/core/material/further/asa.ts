@@ -12,8 +12,6 @@ export const ASA: FurtherRow = {
     stressAtBreak: memory([34, 25, 44], 'MPa', 'along lines'),
     acrossLayersStrengthRatio: memory([0.5, 0.25, 0.75], '', 'across layers'),
     density: memory([1070, 1050, 1090], 'kg/m³', 'any'),
-    glassTransition: memory([100, 95, 108], '°C', 'any'),
-    heatDeflection: memory([93, 85, 99], '°C', 'any'),
     setAfterDayHeld: memory([18, 8, 35], '% of held strain', 'along lines'),
     waterUptake: memory([0.5, 0.2, 0.9], '% mass', 'any'),
     relaxationExponent: memory(

@@ -26,8 +26,6 @@ export const PA12: FurtherRow = {
       'sintered, not extruded: 16.8 MPa (Z, R 0) / 29.3 MPa (X, Y, R 0.1) at 10⁶',
     ),
     density: memory([1010, 1000, 1030], 'kg/m³', 'any'),
-    glassTransition: memory([45, 38, 55], '°C', 'any'),
-    heatDeflection: memory([110, 80, 150], '°C', 'any'),
     setAfterDayHeld: memory([22, 10, 40], '% of held strain', 'along lines'),
     waterUptake: memory([0.7, 0.4, 0.9], '% mass at 50 % RH', 'any'),
     relaxationExponent: memory(

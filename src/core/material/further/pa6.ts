@@ -11,10 +11,11 @@ export const PA6: FurtherRow = {
     permissibleStrainSingle:
       '0.70 × yield strain (rule: S5, published); the yield strain itself is from memory. Conditioned',
     permissibleStrainRepeated: '0.60 × the single-use value (rule: S5, published). Conditioned',
+    glassTransition: 'dry; falls to about 0–20 °C when conditioned',
+    youngsModulusDry: 'S15 bulk dry 2930',
   },
   life: 'High-cycle end set by judgement from the very flat S3 line for moulded PA66 (b −0.034); low-cycle anchor 1500 flexes at 0.147 from practice. S2: printed nylon folded fewer than 1000 times (fold strain not visible)',
   properties: {
-    youngsModulusDry: memory([2500, 2000, 2900], 'MPa', 'along lines', 'S15 bulk dry 2930'),
     conditionedOverDryModulus: memory(
       [0.45, 0.3, 0.6],
       '',
@@ -22,7 +23,6 @@ export const PA6: FurtherRow = {
       'moulded PA6 about 3000 dry to 1000–1200 MPa at 50 % RH; S22/S23 abstracts confirm the direction, not the number',
     ),
     tensileStrength: memory([45, 35, 60], 'MPa', 'along lines', 'conditioned; dry print 55–70; bulk dry 75.5 (S15)'),
-    yieldStrainDry: memory([0.04, 0.03, 0.05], '', 'along lines'),
     stressAtBreak: memory([42, 30, 60], 'MPa', 'along lines'),
     acrossLayersStrengthRatio: memory([0.6, 0.35, 0.85], '', 'across layers'),
     density: published(
@@ -33,8 +33,6 @@ export const PA6: FurtherRow = {
       'any',
       'range from memory',
     ),
-    glassTransition: memory([50, 45, 60], '°C', 'any', 'dry; falls to about 0–20 °C when conditioned'),
-    heatDeflection: memory([150, 90, 180], '°C', 'any'),
     setAfterDayHeld: memory([25, 10, 45], '% of held strain', 'along lines', 'recovers further over days'),
     waterUptake: memory([2.7, 2.3, 3.2], '% mass at 50 % RH', 'any', 'saturation about 9 %'),
     permissibleStrainSingleHandbook: memory(

@@ -8,6 +8,7 @@ export const PC: FurtherRow = {
     sustainedStrainLimit: 'stress cracking with oils and solvents',
     permissibleStrainSingle: '0.70 × yield strain (rule: S5, published); the yield strain itself is from memory',
     permissibleStrainRepeated: '0.60 × the single-use value (rule: S5, published)',
+    glassTransition: 'easy-print blends as low as 110',
   },
   life: 'Elastic term: S3 moulded points fitted, times 1.414 (R −1 to R 0) and 0.7 (print, judgement); anchor 20 flexes at 0.147 from memory',
   properties: {
@@ -27,8 +28,6 @@ export const PC: FurtherRow = {
       'S17 reports the opposite sign (up to 64.7 % stronger upright) from single specimens; not used',
     ),
     density: published('s15-bulk-cards', 'material card, bulk value', [1200, 1180, 1220], 'kg/m³', 'any'),
-    glassTransition: memory([147, 110, 150], '°C', 'any', 'easy-print blends as low as 110'),
-    heatDeflection: memory([135, 100, 142], '°C', 'any'),
     setAfterDayHeld: memory([8, 3, 20], '% of held strain', 'along lines'),
     waterUptake: memory([0.15, 0.1, 0.35], '% mass', 'any'),
     permissibleStrainSingleHandbook: published(

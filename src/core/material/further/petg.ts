@@ -7,6 +7,7 @@ export const PETG: FurtherRow = {
     strainAtBreak: '77.1 ± 8.7 % (n=3, crosshead); other printed tests as low as 5 %, from memory',
     permissibleStrainSingle: '0.70 × yield strain (rule: S5, published); the yield strain itself is from memory',
     permissibleStrainRepeated: '0.60 × the single-use value (rule: S5, published)',
+    glassTransition: '78–80 more usual, from memory',
   },
   life: 'Both ends from memory: 0.0055 at 2·10⁶; median 200 flexes at peak strain 0.147',
   properties: {
@@ -28,15 +29,6 @@ export const PETG: FurtherRow = {
       'any',
       'supplier value',
     ),
-    glassTransition: published(
-      's16-bulk-supplier',
-      'section 2.1, supplier bulk values',
-      [71, 70, 82],
-      '°C',
-      'any',
-      '78–80 more usual, from memory',
-    ),
-    heatDeflection: memory([70, 64, 76], '°C', 'any'),
     setAfterDayHeld: memory(
       [20, 8, 40],
       '% of held strain',

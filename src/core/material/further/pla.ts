@@ -11,6 +11,8 @@ export const PLA: FurtherRow = {
     sustainedStrainLimit: 'held for days at 23 °C',
     permissibleStrainSingle: '0.70 × yield strain (rule: S5, published); the yield strain itself is from memory',
     permissibleStrainRepeated: '0.60 × the single-use value (rule: S5, published)',
+    glassTransition: 'S16 prints 137 °C, an evident misprint; not used',
+    heatDeflection: 'amorphous print; annealed higher',
   },
   life: 'Elastic term from S1 (axial, 45° raster, R −1 to 0.3) with E 3200 MPa; plastic term from the anchor “breaks in about 3 flexes at peak strain 0.147”',
   properties: {
@@ -32,8 +34,6 @@ export const PLA: FurtherRow = {
       'any',
       'S16 lists 1250',
     ),
-    glassTransition: memory([60, 55, 65], '°C', 'any', 'S16 prints 137 °C, an evident misprint; not used'),
-    heatDeflection: memory([54, 48, 58], '°C', 'any', 'amorphous print; annealed higher'),
     setAfterDayHeld: memory([25, 10, 50], '% of held strain', 'along lines', '1 h after release, held near 1 % strain'),
     waterUptake: memory([0.6, 0.3, 1], '% mass', 'any', 'no useful stiffness change'),
     relaxationExponent: memory(

@@ -22,8 +22,6 @@ export const PP: FurtherRow = {
     stressAtBreak: memory([18, 12, 28], 'MPa', 'along lines'),
     acrossLayersStrengthRatio: memory([0.65, 0.4, 0.9], '', 'across layers'),
     density: memory([905, 890, 920], 'kg/m³', 'any', 'S15 lists 916; typical from memory'),
-    glassTransition: memory([-10, -20, 0], '°C', 'any'),
-    heatDeflection: memory([75, 55, 100], '°C', 'any'),
     setAfterDayHeld: memory([35, 15, 60], '% of held strain', 'along lines'),
     waterUptake: memory([0.03, 0.01, 0.1], '% mass', 'any'),
     permissibleStrainSingleHandbook: memory(

@@ -21,8 +21,6 @@ export const PP_MOULDED: FurtherRow = {
     ),
     stressAtBreak: memory([25, 15, 40], 'MPa', 'flow'),
     density: published('s15-bulk-cards', 'material card, bulk value', [916, 895, 920], 'kg/m³', 'any'),
-    glassTransition: memory([-10, -20, 0], '°C', 'any'),
-    heatDeflection: memory([95, 75, 110], '°C', 'any'),
     setAfterDayHeld: memory([35, 15, 60], '% of held strain', 'flow'),
     waterUptake: memory([0.02, 0.01, 0.05], '% mass', 'any'),
     relaxationExponent: memory(

@@ -14,6 +14,7 @@ export const TPU95A: FurtherRow = {
       '0.70 × yield strain (rule: S5, published); the yield strain itself is from memory. TPU has no yield point: treat as set limit',
     permissibleStrainRepeated:
       '0.60 × the single-use value (rule: S5, published). TPU has no yield point: treat as set limit',
+    heatDeflection: 'vague for an elastomer',
   },
   life: 'Anchored at S2: printed TPU hinges endured more than 2·10⁶ folds; 0.30 fold strain assumed. Set, not fatigue, governs',
   properties: {
@@ -45,14 +46,6 @@ export const TPU95A: FurtherRow = {
       '18/29, midpoints of the listed ranges; across lines in plane 17.8/32.5 = 0.55 (S9, different nozzles)',
     ),
     density: publishedRange('s11-tpu-table', 'property table, aggregated', [1220, 1200, 1250], 'kg/m³', 'any'),
-    glassTransition: published(
-      's11-tpu-table',
-      'property table (−45 to −25), with S12 −20',
-      [-35, -45, -20],
-      '°C',
-      'any',
-    ),
-    heatDeflection: memory([60, 45, 80], '°C', 'any', 'vague for an elastomer'),
     setAfterDayHeld: computed(
       'S12, property table, compression set as a stand-in',
       'published',

@@ -6,6 +6,7 @@ export const ABS: Filament = {
   name: 'ABS',
   fullName: 'ABS',
   printable: true,
+  crystalline: false,
   properties: {
     youngsModulus: memory([2050, 1600, 2400], 'MPa', 'along lines'),
     flexuralModulus: memory([2000, 1500, 2400], 'MPa', 'along lines'),
@@ -31,6 +32,8 @@ export const ABS: Filament = {
       '',
       'along lines',
     ),
+    glassTransition: published('s16-bulk-supplier', 'section 2.1, supplier bulk values', [107, 100, 110], '°C', 'any'),
+    heatDeflection: memory([92, 85, 98], '°C', 'any'),
   },
   life: strainLife({
     A: 0.0336,

@@ -6,6 +6,7 @@ export const ASA: Filament = {
   name: 'ASA',
   fullName: 'ASA',
   printable: true,
+  crystalline: false,
   properties: {
     youngsModulus: memory([2000, 1600, 2300], 'MPa', 'along lines'),
     flexuralModulus: memory([1950, 1500, 2300], 'MPa', 'along lines'),
@@ -31,6 +32,8 @@ export const ASA: Filament = {
       '',
       'along lines',
     ),
+    glassTransition: memory([100, 95, 108], '°C', 'any'),
+    heatDeflection: memory([93, 85, 99], '°C', 'any'),
   },
   life: strainLife({
     A: 0.0378,

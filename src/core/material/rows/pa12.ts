@@ -6,6 +6,7 @@ export const PA12: Filament = {
   name: 'PA12',
   fullName: 'PA12 (nylon 12, unfilled)',
   printable: true,
+  crystalline: true,
   properties: {
     youngsModulus: memory([1300, 1000, 1700], 'MPa', 'along lines'),
     flexuralModulus: memory([1250, 950, 1600], 'MPa', 'along lines'),
@@ -31,6 +32,8 @@ export const PA12: Filament = {
       '',
       'along lines',
     ),
+    glassTransition: memory([45, 38, 55], '°C', 'any'),
+    heatDeflection: memory([110, 80, 150], '°C', 'any'),
   },
   life: strainLife({
     A: 0.03831,

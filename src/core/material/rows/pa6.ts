@@ -6,6 +6,7 @@ export const PA6: Filament = {
   name: 'PA6',
   fullName: 'PA6 (nylon 6, unfilled, conditioned)',
   printable: true,
+  crystalline: true,
   properties: {
     youngsModulus: memory([1200, 800, 1800], 'MPa', 'along lines'),
     flexuralModulus: memory([1100, 700, 1700], 'MPa', 'along lines'),
@@ -31,6 +32,10 @@ export const PA6: Filament = {
       '',
       'along lines',
     ),
+    glassTransition: memory([50, 45, 60], '°C', 'any'),
+    heatDeflection: memory([150, 90, 180], '°C', 'any'),
+    youngsModulusDry: memory([2500, 2000, 2900], 'MPa', 'along lines'),
+    yieldStrainDry: memory([0.04, 0.03, 0.05], '', 'along lines'),
   },
   life: strainLife({
     A: 0.0388,

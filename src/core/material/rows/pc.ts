@@ -6,6 +6,7 @@ export const PC: Filament = {
   name: 'PC',
   fullName: 'PC (polycarbonate), printed',
   printable: true,
+  crystalline: false,
   properties: {
     youngsModulus: memory([2100, 1700, 2400], 'MPa', 'along lines'),
     flexuralModulus: memory([2050, 1600, 2400], 'MPa', 'along lines'),
@@ -31,6 +32,8 @@ export const PC: Filament = {
       '',
       'along lines',
     ),
+    glassTransition: memory([147, 110, 150], '°C', 'any'),
+    heatDeflection: memory([135, 100, 142], '°C', 'any'),
   },
   life: strainLife({
     A: 0.20657,

@@ -6,6 +6,7 @@ export const PETG: Filament = {
   name: 'PETG',
   fullName: 'PETG (glycol-modified PET)',
   printable: true,
+  crystalline: false,
   properties: {
     youngsModulus: memory([1900, 1500, 2200], 'MPa', 'along lines'),
     flexuralModulus: memory([1850, 1450, 2150], 'MPa', 'along lines'),
@@ -37,6 +38,8 @@ export const PETG: Filament = {
       '',
       'along lines',
     ),
+    glassTransition: published('s16-bulk-supplier', 'section 2.1, supplier bulk values', [71, 70, 82], '°C', 'any'),
+    heatDeflection: memory([70, 64, 76], '°C', 'any'),
   },
   life: strainLife({
     A: 0.03969,

@@ -6,6 +6,7 @@ export const PLA: Filament = {
   name: 'PLA',
   fullName: 'PLA (polylactide)',
   printable: true,
+  crystalline: false,
   properties: {
     youngsModulus: memory([3200, 2500, 3600], 'MPa', 'along lines'),
     flexuralModulus: memory([3100, 2300, 3600], 'MPa', 'along lines'),
@@ -31,6 +32,8 @@ export const PLA: Filament = {
       '',
       'along lines',
     ),
+    glassTransition: memory([60, 55, 65], '°C', 'any'),
+    heatDeflection: memory([54, 48, 58], '°C', 'any'),
   },
   life: strainLife({
     A: 0.0314,

@@ -6,6 +6,7 @@ export const PP: Filament = {
   name: 'PP',
   fullName: 'PP (polypropylene), printed',
   printable: true,
+  crystalline: true,
   properties: {
     youngsModulus: memory([900, 500, 1400], 'MPa', 'along lines'),
     flexuralModulus: memory([900, 500, 1500], 'MPa', 'along lines'),
@@ -32,6 +33,8 @@ export const PP: Filament = {
       'along lines',
     ),
     thickSectionStrainFactor: memory([0.6, 0.4, 1], '', 'along lines'),
+    glassTransition: memory([-10, -20, 0], '°C', 'any'),
+    heatDeflection: memory([75, 55, 100], '°C', 'any'),
   },
   life: strainLife({
     A: 0.42987,

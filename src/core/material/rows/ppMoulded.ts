@@ -6,6 +6,7 @@ export const PP_MOULDED: Filament = {
   name: 'moulded PP',
   fullName: 'PP, injection moulded (thin oriented hinge, to compare with)',
   printable: false,
+  crystalline: true,
   properties: {
     youngsModulus: published('s15-bulk-cards', 'material card, bulk value', [1470, 1000, 1700], 'MPa', 'flow'),
     flexuralModulus: memory([1400, 1000, 1700], 'MPa', 'flow'),
@@ -30,6 +31,8 @@ export const PP_MOULDED: Filament = {
     ),
     // The strain-life notes set this rule for printed and for moulded PP; the printed row holds the same figure.
     thickSectionStrainFactor: memory([0.6, 0.4, 1], '', 'flow'),
+    glassTransition: memory([-10, -20, 0], '°C', 'any'),
+    heatDeflection: memory([95, 75, 110], '°C', 'any'),
   },
   life: strainLife({
     A: 0.61969,

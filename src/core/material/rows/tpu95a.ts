@@ -6,6 +6,7 @@ export const TPU95A: Filament = {
   name: 'TPU 95A',
   fullName: 'TPU, about Shore 95A',
   printable: true,
+  crystalline: true,
   properties: {
     youngsModulus: published('s9-tpu-tension', 'abstract', [145.8, 30, 250], 'MPa', 'along lines'),
     designModulus: memory([70, 30, 150], 'MPa', 'along lines'),
@@ -36,6 +37,14 @@ export const TPU95A: Filament = {
       '',
       'along lines',
     ),
+    glassTransition: published(
+      's11-tpu-table',
+      'property table (−45 to −25), with S12 −20',
+      [-35, -45, -20],
+      '°C',
+      'any',
+    ),
+    heatDeflection: memory([60, 45, 80], '°C', 'any'),
   },
   life: strainLife({
     A: 0.74687,

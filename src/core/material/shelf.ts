@@ -1,0 +1,52 @@
+/**
+ * Every filament there is to choose from: the table, and what the user has made. Own rows come from outside, as kinds of
+ * flexure do, so that a joint names its filament by a key alone and whoever assesses it need not carry the rows along.
+ */
+import { FILAMENTS } from './filaments.ts';
+import type { Filament, OwnFilament } from './types.ts';
+
+let own: readonly OwnFilament[] = [];
+let changes = 0;
+
+/**
+ * Takes these as the user's own rows, in the place of those before.
+ *
+ * @param filaments - rows with keys that begin with `own-`, each once [-]
+ */
+export function putOnShelf(filaments: readonly OwnFilament[]): void {
+  if (filaments === own) return;
+  own = filaments;
+  changes += 1;
+}
+
+/** The user's own rows. */
+export function ownFilaments(): readonly OwnFilament[] {
+  return own;
+}
+
+/** How often the shelf has changed: what was worked out before the last change may be wrong. */
+export function shelfChanges(): number {
+  return changes;
+}
+
+/** The table, then the user's own rows. */
+export function everyFilament(): readonly Filament[] {
+  return [...FILAMENTS, ...own];
+}
+
+/** Whether the user has made this row. */
+export function isOwn(filament: Filament): filament is OwnFilament {
+  return 'own' in filament;
+}
+
+/**
+ * The filament with this key.
+ *
+ * @param id - key of a row [-], for example `petg`
+ * @returns the row, or `undefined` when there is none
+ *
+ * @example findFilament('petg').name // → 'PETG'
+ */
+export function findFilament(id: string): Filament | undefined {
+  return everyFilament().find((filament) => filament.id === id);
+}
