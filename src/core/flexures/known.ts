@@ -1,9 +1,8 @@
 /**
- * The families that have been taken in: at first those of the first screen, and all of them once `index.ts`, the whole
+ * The families that have been taken in: at first that of the first screen, and all of them once `index.ts`, the whole
  * list, has been imported. It is state, and harmless in a pure core, as a cache of imports is: it only ever grows, each
  * id by one constant value, so that a family once found is found for good and is always the same.
  */
-import { crease } from './crease.ts';
 import type { FlexureFamily } from './family.ts';
 import { straightLeaf } from './straightLeaf.ts';
 
@@ -18,7 +17,7 @@ export function takeFamilies(families: readonly FlexureFamily[]): void {
   for (const family of families) known.set(family.id, known.get(family.id) ?? family);
 }
 
-takeFamilies([straightLeaf, crease]);
+takeFamilies([straightLeaf]);
 
 /**
  * The family with an id.

@@ -1,6 +1,5 @@
-/** Words of each kind of flexure, and how a joint lies, in words. As with families, only the first screen's are here at once. */
+/** Words of each kind of flexure, and how a joint lies, in words. As with families, only those of the first screen's are here at once. */
 import type { Lying } from '../../core/print/profile.ts';
-import { CREASE } from './kinds/crease.ts';
 import type { KindText } from './kinds/kind.ts';
 import { STRAIGHT_LEAF } from './kinds/straightLeaf.ts';
 
@@ -11,7 +10,7 @@ export function takeKindText(words: Readonly<Record<string, KindText>>): void {
   for (const [family, text] of Object.entries(words)) known.set(family, text);
 }
 
-takeKindText({ straightLeaf: STRAIGHT_LEAF, crease: CREASE });
+takeKindText({ straightLeaf: STRAIGHT_LEAF });
 
 /** Whether the words of a kind have been taken in. */
 export function hasKindText(family: string): boolean {
