@@ -1,14 +1,25 @@
 /** The choices of a brief: what may be chosen, and the joint that each makes. */
-import { WAYS, type Joint, type Ways } from '../../core/design/joint.ts';
+import { leastOf, WAYS, type Joint, type Ways } from '../../core/design/joint.ts';
 import type { FlexureFamily } from '../../core/flexures/family.ts';
 import { findDrive } from '../../core/flexures/drives.ts';
 import { FILAMENTS } from '../../core/material/filaments.ts';
 import { FIT_RULES, type FitRule, type Lying, type PrintProfile } from '../../core/print/profile.ts';
-import { effortText } from '../text/amountText.ts';
-import { fitRuleText, HELD, STAYS, WISH, WISH_SAID, type BriefChoice, type NamedSize } from '../text/briefText.ts';
+import { effortText, setAmount } from '../text/amountText.ts';
+import {
+  backAsFar,
+  fitRuleText,
+  HELD,
+  STAYS,
+  waysText,
+  WISH,
+  WISH_SAID,
+  type BriefChoice,
+  type NamedSize,
+} from '../text/briefText.ts';
 import { kindText, lyingText } from '../text/kindText.ts';
 import { inHundred, setLength, unitAfter, type LengthUnit } from '../text/numbers.ts';
 import { assessOnce } from './assessOnce.ts';
+import { withAmount } from './briefValues.ts';
 
 interface Option {
   readonly value: string;
@@ -56,13 +67,33 @@ function fitRuleOptions({ joint, family, unit }: ChoiceOf): readonly Option[] {
 function withDrive({ joint, family }: ChoiceOf, id: string): Joint {
   const drive = findDrive(family, id);
   if (!drive) return joint;
-  const { effortAtMost: _torqueOrForce, ...movement } = joint.movement;
+  const { effortAtMost: _torqueOrForce, least: _end, also: _others, ...movement } = joint.movement;
   if (findDrive(family, movement.drive)?.measure !== drive.measure) {
-    // An effort that was a torque says nothing of a force.
+    // An effort that was a torque says nothing of a force, nor an angle of a travel.
     return { ...joint, movement: { ...movement, drive: id, amount: drive.typical } };
   }
-  const amount = Math.min(drive.max, Math.max(drive.min, movement.amount));
-  return withMovement(joint, { drive: id, amount });
+  const amount = Math.min(drive.max, Math.max(drive.min, joint.movement.amount));
+  return withMovement(withAmount(joint, amount, drive.step), { drive: id });
+}
+
+function waysOptions({ joint, family, unit }: ChoiceOf): BriefOptions {
+  // Chosen first, it comes back as far as it did before, which changes nothing but the words.
+  const back = leastOf(joint.movement);
+  const { least: _end, ...movement } = joint.movement;
+  const measure = findDrive(family, movement.drive)?.measure ?? 'turn';
+  return {
+    path: 'movement.ways',
+    value: movement.ways,
+    options: WAYS.map((value) => ({
+      value,
+      text: waysText(value, family.snaps),
+      ...(value === 'between' ? { said: backAsFar(setAmount(back, measure, unit)) } : {}),
+    })),
+    with: (value) => ({
+      ...joint,
+      movement: { ...movement, ways: value as Ways, ...(value === 'between' ? { least: back } : {}) },
+    }),
+  };
 }
 
 /** A first wish for the effort: what it takes now, rounded up to two figures. */
@@ -108,12 +139,7 @@ const CHOICES: Readonly<Record<Exclude<BriefChoice, NamedSize>, (of: ChoiceOf) =
     options: of.family.drives.map(({ id }) => ({ value: id, text: kindText(of.family.id).drives[id] ?? id })),
     with: (value) => withDrive(of, value),
   }),
-  ways: ({ joint }) => ({
-    path: 'movement.ways',
-    value: joint.movement.ways,
-    options: WAYS.map((value) => ({ value, text: value })),
-    with: (value) => withMovement(joint, { ways: value as Ways }),
-  }),
+  ways: waysOptions,
   filament: ({ joint }) => ({
     path: 'profile.filament',
     value: joint.profile.filament,

@@ -1,11 +1,12 @@
 /** Turns the sentence of a brief into text, value fields and choices, each of which knows how to change the joint. */
-import type { Joint } from '../../core/design/joint.ts';
+import { leastOf, type Joint } from '../../core/design/joint.ts';
 import { findDrive } from '../../core/flexures/drives.ts';
 import type { FlexureFamily } from '../../core/flexures/family.ts';
 import type { ChoiceSpec } from '../controls/ChoiceField.tsx';
 import type { ValueSpec } from '../controls/valueSpec.ts';
 import {
   AMOUNT_LABELS,
+  backWithIt,
   changedText,
   chosenText,
   hintText,
@@ -13,7 +14,7 @@ import {
   type BriefChoice,
   type BriefValue,
 } from '../text/briefText.ts';
-import type { Measure } from '../text/amountText.ts';
+import { setAmount, type Measure } from '../text/amountText.ts';
 import { kindText } from '../text/kindText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { briefOptions } from './briefChoices.ts';
@@ -82,9 +83,16 @@ function valueSpec(name: BriefValue, of: BriefOf): ValueSpec {
     max: field.max,
     take: (value, was, run) => {
       const said = { ...changeOf(of, label), now: `${say(value)}${suffix}`, was: say(was), count: value };
-      return of.put(field.with(value), changedText(name, said), field.path, label, run);
+      const next = field.with(value);
+      return of.put(next, `${changedText(name, said)}${drawnAlong(name, of, next)}`, field.path, label, run);
     },
   };
+}
+
+/** What else an amount has changed: how far back it comes. */
+function drawnAlong(name: BriefValue, { joint, unit, ...of }: BriefOf, { movement }: Joint): string {
+  if (name !== 'amount' || movement.least === joint.movement.least) return '';
+  return backWithIt(setAmount(leastOf(movement), measureOf({ joint, unit, ...of }), unit));
 }
 
 function changeOf(of: BriefOf, label: string) {
@@ -127,17 +135,16 @@ const FIELD = /\{([\w.]+)\}/;
 /** A comma that follows a field belongs to it, or it could begin a line. */
 const LEADING_STOP = /^[.,:;]+/;
 
-/** A wish for the effort is a choice, and a value after it where one is wished for. */
-function withWish(template: string, { joint }: BriefOf): string {
-  return template.replaceAll(
-    '{wish}',
-    joint.movement.effortAtMost === undefined ? '{effort}' : '{effort} {effortAtMost}',
-  );
+/** What is a choice may ask for a value after it: a wish for the effort, and a swing that comes back only so far. */
+function withValues(template: string, { joint: { movement } }: BriefOf): string {
+  return template
+    .replaceAll('{wish}', movement.effortAtMost === undefined ? '{effort}' : '{effort} {effortAtMost}')
+    .replaceAll('{ways}', movement.ways === 'between' ? '{ways} {least}' : '{ways}');
 }
 
 /** A sentence with `{name}` in the place of its fields, as text and fields. */
 export function briefParts(template: string, of: BriefOf): readonly BriefPart[] {
-  const parts = rawParts(withWish(template, of), of);
+  const parts = rawParts(withValues(template, of), of);
   return parts.map((part, at): BriefPart => {
     const [before, next] = [parts[at - 1], parts[at + 1]];
     if (part.is !== 'text')

@@ -1,5 +1,5 @@
 /** The value fields of a brief: which part of the joint each holds, its limits, and how its value is said. */
-import type { Joint } from '../../core/design/joint.ts';
+import { leastOf, type Joint } from '../../core/design/joint.ts';
 import { MOVEMENT_LIMITS } from '../../core/design/movementLimits.ts';
 import { MEASURED_THICKNESS_LIMITS } from '../../core/design/understand.ts';
 import type { FlexureFamily, Parameter } from '../../core/flexures/family.ts';
@@ -10,7 +10,7 @@ import type { QuantityKind } from '../controls/quantity.ts';
 import { cyclesStep, effortStep, stepIn } from '../controls/settle.ts';
 import { EFFORT_UNIT } from '../text/amountText.ts';
 import type { BriefValue, NamedSize, ProfileField, SizeRole } from '../text/briefText.ts';
-import { grouped, lengthFigure, NO_BREAK, setLength, unitAfter, type LengthUnit } from '../text/numbers.ts';
+import { grouped, lengthFigure, MINUS, NO_BREAK, setLength, unitAfter, type LengthUnit } from '../text/numbers.ts';
 
 /** One value of a joint: where it is, what it may be. */
 export interface BriefField {
@@ -75,7 +75,20 @@ function profileField(name: ProfileField, joint: Joint): BriefField {
   };
 }
 
-type Other = 'amount' | 'cycles' | 'thickness' | 'effortAtMost';
+/**
+ * Moved by another amount: where it comes back to stays as far as it can, a step short of the amount and no farther to
+ * the other side.
+ */
+export function withAmount(joint: Joint, amount: number, step: number): Joint {
+  const { least } = joint.movement;
+  const end = least === undefined ? {} : { least: clamped(least, amount, step) };
+  return { ...joint, movement: { ...joint.movement, amount, ...end } };
+}
+
+const clamped = (least: number, amount: number, step: number) =>
+  Math.max(-amount, least < amount ? least : amount - step);
+
+type Other = 'amount' | 'least' | 'cycles' | 'thickness' | 'effortAtMost';
 
 const OTHERS: Readonly<Record<Other, (joint: Joint, family: FlexureFamily) => BriefField>> = {
   amount: (joint, family) => {
@@ -88,7 +101,19 @@ const OTHERS: Readonly<Record<Other, (joint: Joint, family: FlexureFamily) => Br
       max,
       step,
       least: 0,
-      with: (value) => ({ ...joint, movement: { ...joint.movement, amount: value } }),
+      with: (value) => withAmount(joint, value, step),
+    };
+  },
+  least: (joint, family) => {
+    const { amount } = joint.movement;
+    const field = OTHERS.amount(joint, family);
+    return {
+      ...field,
+      path: 'movement.least',
+      value: leastOf(joint.movement),
+      min: -amount,
+      max: Math.max(-amount, amount - field.step),
+      with: (value) => ({ ...joint, movement: { ...joint.movement, least: value } }),
     };
   },
   cycles: (joint) => ({
@@ -137,6 +162,10 @@ export function briefField(name: BriefValue, joint: Joint, family: FlexureFamily
 
 /** A value as its field shows it, without the unit. */
 export function sayValue(field: BriefField, value: number, unit: LengthUnit): string {
+  return figureOf(field, value, unit).replace('-', MINUS);
+}
+
+function figureOf(field: BriefField, value: number, unit: LengthUnit): string {
   if (field.kind === 'length') return setLength(value, unit, unit === 'mm' ? field.least : 3);
   if (field.kind === 'angle') return String(Number(degrees(asRad(value)).toFixed(2)));
   if (field.kind === 'share') return String(Number((value * 100).toFixed(1)));

@@ -6,6 +6,7 @@ import {
   angleWithin,
   effortFigure,
   length,
+  MINUS,
   NO_BREAK,
   setLength,
   unitAfter,
@@ -16,8 +17,9 @@ export type Measure = Drive['measure'];
 
 /** An amount that somebody set, without idle decimals: “35°”, “3 mm”. */
 export function setAmount(amount: number, measure: Measure, unit: LengthUnit): string {
-  if (measure === 'turn') return angle(asRad(amount));
-  return `${setLength(amount, unit, unit === 'mm' ? 0 : 3)}${unitAfter(unit)}`;
+  const said =
+    measure === 'turn' ? angle(asRad(amount)) : `${setLength(amount, unit, unit === 'mm' ? 0 : 3)}${unitAfter(unit)}`;
+  return said.replace('-', MINUS);
 }
 
 /** One that was computed: “35°”, “3.14 mm”. */

@@ -1,5 +1,6 @@
 /** Words of the brief's value fields: labels, hints, and what is said of a change, in the past tense with the old value. */
 import type { Assessment } from '../../core/design/assessment.ts';
+import type { Ways } from '../../core/design/joint.ts';
 import type { Measure } from './amountText.ts';
 import type { KindText } from './kinds/kind.ts';
 import { setLength, unitAfter, type LengthUnit } from './numbers.ts';
@@ -9,7 +10,7 @@ export type SizeRole = 'count' | 'length' | 'depth' | 'fillet' | 'pad' | 'inRow'
 export type ProfileField = 'nozzle' | 'lineWidth' | 'layerHeight' | 'firstLayerHeight';
 /** A size that plays no common role, by its name. */
 export type NamedSize = `sizes.${string}`;
-type KnownValue = SizeRole | ProfileField | 'amount' | 'cycles' | 'thickness' | 'effortAtMost';
+type KnownValue = SizeRole | ProfileField | 'amount' | 'least' | 'cycles' | 'thickness' | 'effortAtMost';
 export type BriefValue = KnownValue | NamedSize;
 type KnownChoice = 'drive' | 'ways' | 'filament' | 'lying' | 'held' | 'stays' | 'chance' | 'effort' | 'fitRule';
 /** A size that is chosen in words goes by its name too. */
@@ -32,6 +33,7 @@ const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1
 
 const CHANGED: Readonly<Record<KnownValue | KnownChoice, (change: Change) => string>> = {
   amount: ({ label, now, was }) => `${label} made ${now}, was ${was}`,
+  least: ({ now, was }) => `Made to come ${backAsFar(now)}, was ${was}`,
   drive: ({ now, was }) => `Made so that it ${now}, was: ${was}`,
   cycles: ({ now, was }) => `Flexes made ${now}, were ${was}`,
   count: ({ now, was, kind, count }) =>
@@ -76,6 +78,7 @@ export const AMOUNT_LABELS: Readonly<Record<Measure, string>> = { turn: 'Angle',
 
 export const LABELS: Readonly<Record<Exclude<KnownValue, SizeRole | 'amount'> | KnownChoice, string>> = {
   drive: 'How it is moved',
+  least: 'How far it comes back',
   cycles: 'Number of flexes',
   thickness: 'Measured thickness',
   nozzle: 'Nozzle',
@@ -98,6 +101,7 @@ const sums = (example: string) => (step: string) =>
 
 const HINTS: Readonly<Record<KnownValue, (step: string) => string>> = {
   amount: (step) => `of the whole joint; up and down keys step ${step}, with Shift ten times as far`,
+  least: (step) => `under 0 to the other side, over 0 it never comes to rest; up and down keys step ${step}`,
   cycles: () => 'flexes in its life; up and down keys step it',
   count: () => 'whole numbers only; up and down keys step by one',
   length: sums('3/8 in + 2'),
@@ -117,6 +121,23 @@ const HINTS: Readonly<Record<KnownValue, (step: string) => string>> = {
 /** What a field takes, said before anything is typed; `step` is one press of an arrow key. */
 export function hintText(name: BriefValue, step: string): string {
   return isNamed(name) ? `up and down keys step ${step}` : HINTS[name](step);
+}
+
+/** Which way it swings, as it stands in a sentence; of what snaps, apart from how far. */
+export function waysText(ways: Ways, apart?: boolean): string {
+  if (ways !== 'between') return ways;
+  return apart ? BACK : `and ${BACK}`;
+}
+
+const BACK = 'back as far as';
+
+export function backAsFar(amount: string): string {
+  return `${BACK} ${amount}`;
+}
+
+/** After what is said of an amount that takes the other end of the swing along. */
+export function backWithIt(amount: string): string {
+  return `; comes ${backAsFar(amount)} now`;
 }
 
 export const HELD = { released: 'let go after each flex', held: 'held bent' } as const;

@@ -8,6 +8,7 @@ export type LengthUnit = 'mm' | 'inch';
 
 export const NO_BREAK = '\u00a0';
 export const THIN = '\u2009';
+export const MINUS = '\u2212';
 export const MM_PER_INCH = 25.4;
 
 /** `5000` → “5 000”. */
@@ -52,7 +53,7 @@ export function angleWithin(value: Rad): string {
 /** Three figures of a torque or a force: “30.2”. `like` is the figure whose decimals it takes. */
 export function effortFigure(value: number, like = value): string {
   const size = Math.abs(like);
-  return value.toFixed(size >= 100 ? 0 : size >= 10 ? 1 : 2).replace('-', '\u2212');
+  return value.toFixed(size >= 100 ? 0 : size >= 10 ? 1 : 2).replace('-', MINUS);
 }
 
 /** A chance as a count in a hundred, never 0 or 100: “over 99”, “87”, “under 1”. */
