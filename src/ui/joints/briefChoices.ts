@@ -19,7 +19,7 @@ import {
 import { kindText, lyingText } from '../text/kindText.ts';
 import { inHundred, setLength, unitAfter, type LengthUnit } from '../text/numbers.ts';
 import { assessOnce } from './assessOnce.ts';
-import { withAmount } from './briefValues.ts';
+import { goingIn, movedBy } from './swing.ts';
 
 interface Option {
   readonly value: string;
@@ -73,26 +73,20 @@ function withDrive({ joint, family }: ChoiceOf, id: string): Joint {
     return { ...joint, movement: { ...movement, drive: id, amount: drive.typical } };
   }
   const amount = Math.min(drive.max, Math.max(drive.min, joint.movement.amount));
-  return withMovement(withAmount(joint, amount, drive.step), { drive: id });
+  return withMovement(joint, { ...movedBy(joint.movement, amount, drive.step), drive: id });
 }
 
 function waysOptions({ joint, family, unit }: ChoiceOf): BriefOptions {
-  // Chosen first, it comes back as far as it did before, which changes nothing but the words.
-  const back = leastOf(joint.movement);
-  const { least: _end, ...movement } = joint.movement;
-  const measure = findDrive(family, movement.drive)?.measure ?? 'turn';
+  const back = setAmount(leastOf(joint.movement), findDrive(family, joint.movement.drive)?.measure ?? 'turn', unit);
   return {
     path: 'movement.ways',
-    value: movement.ways,
+    value: joint.movement.ways,
     options: WAYS.map((value) => ({
       value,
       text: waysText(value, family.snaps),
-      ...(value === 'between' ? { said: backAsFar(setAmount(back, measure, unit)) } : {}),
+      ...(value === 'between' ? { said: backAsFar(back) } : {}),
     })),
-    with: (value) => ({
-      ...joint,
-      movement: { ...movement, ways: value as Ways, ...(value === 'between' ? { least: back } : {}) },
-    }),
+    with: (value) => ({ ...joint, movement: goingIn(joint.movement, value as Ways) }),
   };
 }
 

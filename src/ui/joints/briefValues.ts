@@ -11,6 +11,7 @@ import { cyclesStep, effortStep, stepIn } from '../controls/settle.ts';
 import { EFFORT_UNIT } from '../text/amountText.ts';
 import type { BriefValue, NamedSize, ProfileField, SizeRole } from '../text/briefText.ts';
 import { grouped, lengthFigure, MINUS, NO_BREAK, setLength, unitAfter, type LengthUnit } from '../text/numbers.ts';
+import { movedBy } from './swing.ts';
 
 /** One value of a joint: where it is, what it may be. */
 export interface BriefField {
@@ -75,19 +76,6 @@ function profileField(name: ProfileField, joint: Joint): BriefField {
   };
 }
 
-/**
- * Moved by another amount: where it comes back to stays as far as it can, a step short of the amount and no farther to
- * the other side.
- */
-export function withAmount(joint: Joint, amount: number, step: number): Joint {
-  const { least } = joint.movement;
-  const end = least === undefined ? {} : { least: clamped(least, amount, step) };
-  return { ...joint, movement: { ...joint.movement, amount, ...end } };
-}
-
-const clamped = (least: number, amount: number, step: number) =>
-  Math.max(-amount, least < amount ? least : amount - step);
-
 type Other = 'amount' | 'least' | 'cycles' | 'thickness' | 'effortAtMost';
 
 const OTHERS: Readonly<Record<Other, (joint: Joint, family: FlexureFamily) => BriefField>> = {
@@ -101,7 +89,7 @@ const OTHERS: Readonly<Record<Other, (joint: Joint, family: FlexureFamily) => Br
       max,
       step,
       least: 0,
-      with: (value) => withAmount(joint, value, step),
+      with: (value) => ({ ...joint, movement: movedBy(joint.movement, value, step) }),
     };
   },
   least: (joint, family) => {
