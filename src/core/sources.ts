@@ -40,6 +40,10 @@ export const SOURCES = {
     cite: 'Strain–life form after Basquin, Coffin and Manson, with a Walker exponent for the strain ratio',
     read: 'form from memory; coefficients as the filament rows say',
   },
+  'palmgren-miner': {
+    cite: 'Linear damage sum after A. Palmgren 1924 and M. A. Miner 1945',
+    read: 'form from memory; not opened',
+  },
   'bead-section': {
     cite: 'Geometry of an extruded bead with a stadium section',
     read: 'derived here; no document needed',

@@ -6,7 +6,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { FILAMENTS } from '../../src/core/material/filaments.ts';
-import type { Filament, Provenance, Quantity, StrainLifeCurve, WholeFilament } from '../../src/core/material/types.ts';
+import type { Provenance, Quantity, RowId, StrainLifeCurve, WholeFilament } from '../../src/core/material/types.ts';
 import { wholeRow } from '../../src/core/material/wholeRow.ts';
 import { SOURCES, type SourceKey } from '../../src/core/sources.ts';
 import { filament } from '../support/filament.ts';
@@ -130,7 +130,7 @@ describe.skipIf(!isThere)('every figure of the collection stands in the table', 
   });
 
   it.each(ROWS)('$id', (row) => {
-    const { properties, life } = wholeRow(filament(row.id as Filament['id']));
+    const { properties, life } = wholeRow(filament(row.id as RowId));
     const { strain_life: curve, ...collected } = row.properties;
     for (const [name, figure] of Object.entries(collected)) {
       const actual = properties[NAMES[name]!];
@@ -154,7 +154,7 @@ describe.skipIf(!isThere)('every figure of the collection stands in the table', 
 
   it.each(ROWS)('$id has nothing that is not in the collection', (row) => {
     const known = Object.keys(row.properties).map((name) => NAMES[name]);
-    const extra = Object.keys(wholeRow(filament(row.id as Filament['id'])).properties).filter(
+    const extra = Object.keys(wholeRow(filament(row.id as RowId)).properties).filter(
       (name) => !known.includes(name as never),
     );
     // The rule for thick sections names moulded PP too; the collection holds its figure in the printed row only.

@@ -5,13 +5,13 @@
  */
 import { describe, expect, it } from 'vitest';
 import { bendingStrain } from '../../src/core/closedForms/leafBending.ts';
-import { assessLife } from '../../src/core/life/assessLife.ts';
 import { chanceOfReaching, medianForChance, totalSigma } from '../../src/core/life/scatter.ts';
 import { lifeAtStrain, strainAtLife } from '../../src/core/life/strainLife.ts';
 import type { RowId } from '../../src/core/material/types.ts';
 import { radians } from '../../src/core/units.ts';
 import { expectClose, type Allowance } from '../support/close.ts';
 import { filament } from '../support/filament.ts';
+import { lifeOf } from '../support/life.ts';
 
 const life = (id: RowId, strain: number): number => lifeAtStrain(strain, filament(id).life);
 
@@ -48,9 +48,9 @@ describe('40° over 2 mm, 0.84 mm thick: cycles at which 10, 50 and 90 of 100 ha
 
 function atFortyDegrees(id: RowId, judgedAs = 0.84) {
   const peakStrain = bendingStrain(0.84, 2, radians(40));
-  return assessLife({
+  return lifeOf({
     peakStrain,
-    ways: 'one way',
+    ratio: 0,
     cycles: 1,
     acrossLayers: false,
     thickness: judgedAs,

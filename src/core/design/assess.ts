@@ -10,6 +10,7 @@ import type { Assessment, Travel } from './assessment.ts';
 import { effortAnswer } from './effortAnswer.ts';
 import { feelOf } from './feel.ts';
 import { fitNotes, fitOf } from './fit.ts';
+import { flexesOf } from './flexesOf.ts';
 import type { Joint } from './joint.ts';
 import { overBendOf } from './overBend.ts';
 import { askedOf, byHand, isExactByHand, type Respond } from './response.ts';
@@ -49,11 +50,8 @@ export function assess(joint: Joint, respond: Respond = byHand): Result<Assessme
   const effort = effortAnswer(understood, response);
   const set = setAfterOneBend(strain.nominal, effort.modulus, filament.properties.yieldStress.typical);
   const left = set.fraction * movement.amount;
-  const { ways, cycles } = movement;
   const life = assessLife({
-    peakStrain: strain.peak,
-    ways,
-    cycles,
+    flexes: flexesOf(understood, response, strain),
     acrossLayers,
     thickness,
     filament,

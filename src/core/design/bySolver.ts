@@ -3,6 +3,7 @@ import { outsideRange } from '../problems.ts';
 import { fail, ok, type Result } from '../result.ts';
 import { asRad, degrees, radians } from '../units.ts';
 import { askedOf, handResponse, isExactByHand, type Respond, type Response } from './response.ts';
+import { leastOf } from './joint.ts';
 import type { Solve } from './rememberSolved.ts';
 import { solveJoint, type SolveDetail } from './solveJoint.ts';
 import type { Solved } from './solved.ts';
@@ -83,15 +84,20 @@ function beyondLimit({ joint, drive, family, sizes, section }: Understood): Resu
 }
 
 /** A way that ends before the wanted amount is no answer to the brief; how far it goes is. */
-function endsShort({ joint, drive }: Understood, { amount, forward, back }: Solved): Result<never> | undefined {
-  for (const path of [forward, ...(back ? [back] : [])]) {
+function endsShort({ joint, drive }: Understood, { forward, back }: Solved): Result<never> | undefined {
+  const { movement } = joint;
+  for (const [path, field, wanted] of [
+    [forward, 'movement.amount', movement.amount],
+    [back, movement.ways === 'between' ? 'movement.least' : 'movement.amount', leastOf(movement)],
+  ] as const) {
+    if (!path) continue;
     const far = path.points.reduce((most, point) => Math.max(most, Math.abs(point.amount)), 0);
-    if (far < amount * (1 - 1e-6)) {
+    if (far < Math.abs(wanted) * (1 - 1e-6)) {
       const say = (size: number) =>
         drive.measure === 'turn' ? `${Number(degrees(asRad(size)).toFixed(1))}°` : `${Number(size.toFixed(2))} mm`;
-      const message = `No equilibrium was found past ${say(far)} of the ${say(joint.movement.amount)} asked for; ask for less, or make it longer or thinner`;
+      const message = `No equilibrium was found past ${say(far)} of the ${say(Math.abs(wanted))} asked for; ask for less, or make it longer or thinner`;
       const code = path.stopped?.code ?? 'no-convergence';
-      return fail({ code, message, field: 'movement.amount', value: joint.movement.amount, limit: far });
+      return fail({ code, message, field, value: Math.abs(wanted), limit: far });
     }
   }
   return undefined;

@@ -59,9 +59,8 @@ export function peakStrainFor(a: Assessment, change: Variation): number {
 
 /** Equivalent over peak strain under this joint's conditions. */
 function severityOf(a: Assessment, thickness = a.section.thickness): number {
-  const { movement, profile } = a.joint;
-  const acrossLayers = profile.lying === 'upright';
-  return severity({ ways: movement.ways, acrossLayers, thickness, filament: a.filament });
+  const acrossLayers = a.joint.profile.lying === 'upright';
+  return severity({ ratio: a.life.wear[0].ratio, acrossLayers, thickness, filament: a.filament });
 }
 
 /**

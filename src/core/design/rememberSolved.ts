@@ -1,5 +1,6 @@
 import type { Filament } from '../material/types.ts';
 import { fail, type Result } from '../result.ts';
+import { leastOf } from './joint.ts';
 import { solveJoint, type SolveDetail } from './solveJoint.ts';
 import type { Solved } from './solved.ts';
 import type { Understood } from './understand.ts';
@@ -13,12 +14,13 @@ const MOST = 48;
 /** All that a solved way depends on: of the filament only Poisson's ratio, of the brief only how it is moved. */
 function keyOf(understood: Understood, detail: SolveDetail): string {
   const { family, sizes, section, filament, joint } = understood;
-  const { drive, amount, ways } = joint.movement;
+  const { drive, amount } = joint.movement;
   const { parts, whole, beyond, accuracy } = detail;
   const poisson = filament.properties.poissonsRatio.typical;
   return JSON.stringify([
     [family.id, Object.entries(sizes), section.thickness, section.width, poisson],
-    [drive, amount, ways],
+    // One way or between is the same where it never goes back.
+    [drive, amount, Math.min(0, leastOf(joint.movement))],
     // How near counts as near, where it is looked for.
     [parts, whole, beyond, accuracy, whole === false ? undefined : joint.profile.lineWidth],
   ]);

@@ -12,6 +12,7 @@ import { gapFinder, type GapFinder } from '../geometry/gaps.ts';
 import { ok, type Result } from '../result.ts';
 import { asRad, type Mm } from '../units.ts';
 import { firstTouch } from './firstTouch.ts';
+import { leastOf } from './joint.ts';
 import { askedOf, handResponse } from './response.ts';
 import type { Solved, SolvedPath } from './solved.ts';
 import type { Understood } from './understand.ts';
@@ -48,7 +49,8 @@ export interface SolveDetail extends Pick<SolveAsked, 'cancelled' | 'accuracy'> 
  */
 export function solveJoint(understood: Understood, detail: SolveDetail = {}): Result<Solved> {
   const { joint, family, section, sizes } = understood;
-  const { drive, amount, ways } = joint.movement;
+  const { drive, amount } = joint.movement;
+  const least = leastOf(joint.movement);
   const mechanics = mechanicsOf(family.id);
   const poisson = understood.filament.properties.poissonsRatio.typical;
   const reach = Math.min(AT_MOST * amount, mechanics.reach(sizes, section.thickness, drive));
@@ -63,17 +65,18 @@ export function solveJoint(understood: Understood, detail: SolveDetail = {}): Re
   const ratio = across ? 1 : ratioFor(understood, narrow, poisson);
   const asked = (to: number) => ({ drive, amount: to, widthRatio: ratio });
   const network = mechanics.network(sizes, section.thickness, asked(end));
-  const follow = (to: number) =>
-    followWay(modelOf(mechanics.network(sizes, section.thickness, asked(to)), poisson), network, to, amount, {
+  const follow = (to: number, wanted: number) =>
+    followWay(modelOf(mechanics.network(sizes, section.thickness, asked(to)), poisson), network, to, wanted, {
       ...detail,
       near: joint.profile.lineWidth,
     });
-  const forward = follow(end);
-  const back = ways === 'both ways' ? follow(-end) : undefined;
+  const forward = follow(end, amount);
+  const back = least < 0 ? follow((end * least) / amount, -least) : undefined;
   return ok({
     amount,
     forward: forward.path,
     ...(back ? { back: back.path } : {}),
+    ...(back && least !== -amount ? { least } : {}),
     network,
     poisson,
     widthRatio: ratio,

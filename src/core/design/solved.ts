@@ -55,8 +55,10 @@ export interface Solved {
   /** Wanted amount [rad] or [mm]. */
   readonly amount: number;
   readonly forward: SolvedPath;
-  /** The other way, for a movement both ways. */
+  /** The other way, for a movement to both sides; its amounts are negative. */
   readonly back?: SolvedPath;
+  /** The wanted end of the way back, where that is not −amount. */
+  readonly least?: number;
   readonly network: FlexureNetwork;
   readonly poisson: number;
   /** Factor on the bending stiffness for wide strips, already in the efforts. */

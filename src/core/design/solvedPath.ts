@@ -6,11 +6,18 @@ function feltIn({ peakWithin, peakAtEnds }: SolvedPoint, rootFactor: number): nu
   return Math.max(peakWithin, peakAtEnds * rootFactor);
 }
 
-function pathsOf({ forward, back }: Solved): readonly SolvedPath[] {
-  return back ? [forward, back] : [forward];
+/** The ways that limits of the amount are looked up on; a shorter swing to the other side has limits of its own. */
+function pathsOf({ forward, back, least }: Solved): readonly SolvedPath[] {
+  return back && least === undefined ? [forward, back] : [forward];
 }
 
-/** Whether something on the way lies up to an amount, either way; amounts of the way back are negative. */
+/** Each way, and how far it goes while the other goes to an amount. */
+function waysTo({ forward, back, least, amount: wanted }: Solved, amount: number) {
+  const there = { path: forward, most: amount };
+  return back ? [there, { path: back, most: least === undefined ? amount : (amount * least) / wanted }] : [there];
+}
+
+/** Whether something on a way lies up to an amount; amounts of the way back are negative. */
 function isUpTo(amount: number): (place: { readonly amount: number }) => boolean {
   // A path that has leapt may come by an amount of the grid a digit early or late.
   const most = Math.abs(amount) * (1 + 1e-9);
@@ -18,7 +25,34 @@ function isUpTo(amount: number): (place: { readonly amount: number }) => boolean
 }
 
 function upTo(solved: Solved, amount: number): readonly SolvedPoint[] {
-  return pathsOf(solved).flatMap(({ points }) => points.filter(isUpTo(amount)));
+  return waysTo(solved, amount).flatMap(({ path, most }) => path.points.filter(isUpTo(most)));
+}
+
+/** Strain of the skin at an amount, as a magnitude, by a straight line between two states; at its end beyond the way. */
+function feltAt({ points }: SolvedPath, amount: number, rootFactor: number): number {
+  const isPassed = isUpTo(amount);
+  const next = points.findIndex((point) => !isPassed(point));
+  const [before, after] = [next < 0 ? points.at(-1) : points[next - 1], points[next]];
+  const felt = before ? feltIn(before, rootFactor) : 0;
+  if (!before || !after) return felt;
+  const share = (amount - Math.abs(before.amount)) / Math.abs(after.amount - before.amount);
+  return felt + share * (feltIn(after, rootFactor) - felt);
+}
+
+/**
+ * How much the skin is strained on a part of one way.
+ *
+ * @param path - there or back [-]
+ * @param from - nearer end, as a magnitude [rad] or [mm], ≥ 0
+ * @param to - farther end [rad] or [mm], > `from`
+ * @param rootFactor - factor on strains at the roots [-], ≥ 1
+ * @returns strains as fractions, at both ends and in all states between
+ */
+export function strainsOver(path: SolvedPath, from: number, to: number, rootFactor: number): readonly number[] {
+  const [isBefore, isPassed] = [isUpTo(from), isUpTo(to)];
+  const between = path.points.filter((point) => isPassed(point) && !isBefore(point));
+  const ends = [from, to].map((amount) => feltAt(path, amount, rootFactor));
+  return [...ends, ...between.map((point) => feltIn(point, rootFactor))];
 }
 
 /** The largest of some figure of the states up to an amount. */
@@ -48,8 +82,8 @@ interface Pushed {
 
 /** Efforts on the way to an amount, counted along the movement: of states, and of limits between them. */
 function pushedUpTo(solved: Solved, amount: number): readonly Pushed[] {
-  const isPassed = isUpTo(amount);
-  return pathsOf(solved).flatMap(({ points, events }) => {
+  return waysTo(solved, amount).flatMap(({ path: { points, events }, most }) => {
+    const isPassed = isUpTo(most);
     const states = points
       .filter(isPassed)
       .map((point) => ({ effort: point.effort * Math.sign(point.amount), strain: feltIn(point, 1) }));
@@ -83,7 +117,7 @@ export function effortUpTo(
  * @param solved - the whole way [-]
  * @param strain - as a fraction [-], ≥ 0
  * @param rootFactor - factor on strains at the roots [-], ≥ 1
- * @returns amount [rad] or [mm], either way, as a magnitude; Infinity where nothing strains
+ * @returns amount [rad] or [mm], on the wanted side, or on either where it goes as far to both; Infinity where nothing strains
  */
 export function amountAtStrain(solved: Solved, strain: number, rootFactor: number): number {
   return Math.min(...pathsOf(solved).map((path) => amountOn(path, strain, rootFactor)));
@@ -144,8 +178,8 @@ export function secondRest({ forward }: Solved): SolvedEvent | undefined {
 export function leastGap(solved: Solved, amount: number): MetGap | undefined {
   const met = upTo(solved, amount).flatMap(({ gap, amount: at }) => (gap ? [{ ...gap, amount: at }] : []));
   // What touches between two states that are clear; at the very amount it is clear still.
-  const between = pathsOf(solved).flatMap(({ touches }) =>
-    touches && Math.abs(touches.amount) < amount * (1 - 1e-9) ? [touches] : [],
+  const between = waysTo(solved, amount).flatMap(({ path: { touches }, most }) =>
+    touches && Math.abs(touches.amount) < Math.abs(most) * (1 - 1e-9) ? [touches] : [],
   );
   return [...met, ...between].reduce<MetGap | undefined>(
     (least, gap) => (least === undefined || gap.gap < least.gap ? gap : least),
@@ -157,14 +191,14 @@ export function leastGap(solved: Solved, amount: number): MetGap | undefined {
  * The amount up to which a joint does not touch itself.
  *
  * @param solved - the whole way [-]
- * @returns amount [rad] or [mm], either way, as a magnitude; Infinity where it stays clear
+ * @returns amount [rad] or [mm], on the wanted side, or on either where it goes as far to both; Infinity where it stays clear
  */
 export function touchesAt(solved: Solved): number {
   return Math.min(...pathsOf(solved).map(({ touches }) => Math.abs(touches?.amount ?? Number.POSITIVE_INFINITY)));
 }
 
 /**
- * How far a way is known, on the shorter side where it goes both ways.
+ * How far a way is known, on the shorter side where it goes as far to both.
  *
  * @param solved - the whole way [-]
  * @returns amount [rad] or [mm], ≥ 0

@@ -1,7 +1,7 @@
 import { strainFactorAcrossLayers } from '../material/choose.ts';
 import type { Filament } from '../material/types.ts';
 import type { Mm } from '../units.ts';
-import type { LifeAnswer } from './lifeAnswer.ts';
+import type { LifeAnswer, Wear } from './lifeAnswer.ts';
 import { chanceOfReaching, spreadAround, totalSigma } from './scatter.ts';
 import { equivalentStrain, lifeAtStrain } from './strainLife.ts';
 
@@ -16,22 +16,22 @@ export const LIFE_HOLDS_FOR = {
 /** A section thicker than this is not drawn out and oriented as a thin hinge is (PP). */
 export const THICK_SECTION: Mm = 0.5;
 
-const STRAIN_RATIO = { 'one way': 0, 'both ways': -1 } as const;
-
 /** What decides how hard a peak strain is on the filament. */
 export interface Flexing {
-  readonly ways: keyof typeof STRAIN_RATIO;
+  /** R, least over largest strain, −1 to less than 1. */
+  readonly ratio: number;
   /** Whether bending pulls layers apart. */
   readonly acrossLayers: boolean;
   readonly thickness: Mm;
   readonly filament: Filament;
 }
 
-export interface LifeInput extends Flexing {
-  /** Peak outer-fibre strain as a fraction. */
-  readonly peakStrain: number;
-  /** Wanted cycles. */
-  readonly cycles: number;
+/** One kind of flex as the skin sees it: how far [rad] or [mm], peak strain, its ratio R, and the wanted cycles. */
+export type Flex = Pick<Wear, 'amount' | 'peakStrain' | 'ratio' | 'cycles'>;
+
+export interface LifeInput extends Omit<Flexing, 'ratio'> {
+  /** The joint's own first; none strains more than it does. */
+  readonly flexes: readonly [Flex, ...Flex[]];
 }
 
 /**
@@ -42,44 +42,70 @@ export interface LifeInput extends Flexing {
  * f_layers is the strain factor across layers (1 along lines), f_thick the factor of a section thicker than 0.5 mm
  * where the row has one (1 otherwise).
  *
- * @param flexing - ways, lie in the print, thickness [mm] and filament
+ * @param flexing - strain ratio R, lie in the print, thickness [mm] and filament
  * @returns factor [-], ≥ 1
  *
  * Source: strain-life.
  */
-export function severity({ ways, acrossLayers, thickness, filament }: Flexing): number {
+export function severity({ ratio, acrossLayers, thickness, filament }: Flexing): number {
   const layers = acrossLayers ? strainFactorAcrossLayers(filament).typical : 1;
   const thick = thickness > THICK_SECTION ? (filament.properties.thickSectionStrainFactor?.typical ?? 1) : 1;
-  return equivalentStrain(1, STRAIN_RATIO[ways], filament.life.gamma) / (layers * thick);
+  return equivalentStrain(1, ratio, filament.life.gamma) / (layers * thick);
 }
 
+/** A life of nothing would make wear without end, of which no share can be told. */
+const HARDLY_ANY = 1e-200;
+
 /**
- * What is known of the life of a flexure at a peak strain: median, spread, and the share that reaches what is wanted.
+ * What is known of the life of a flexure by the peak strains of its flexes: median, spread, and the share that reaches
+ * what is wanted.
  *
+ * Several kinds of flex wear it out together (Palmgren, Miner), each by its share of the life that it alone would leave:
+ *
+ *     D = Σ n_i/N_i,   N50 = n_1/D
+ *
+ * A print that is better or worse by a factor of life is so for each of them, so that the spread of D is that of one life.
  * A curve says nothing beyond its data: `beyond` tells when not to print a number. It holds for `LIFE_HOLDS_FOR`.
  *
- * @param input - peak strain as a fraction [-], wanted cycles [-], and how it flexes
+ * @param input - for each kind of flex peak strain as a fraction [-], ratio R [-] and wanted cycles [-]; and how it lies
  * @returns the life answer, cycles neither rounded nor capped
  *
- * Source: strain-life.
+ * Source: strain-life, palmgren-miner.
  */
 export function assessLife(input: LifeInput): LifeAnswer {
-  const { peakStrain, cycles, filament } = input;
-  const { life } = filament;
-  const equivalent = peakStrain * severity(input);
-  const median = lifeAtStrain(equivalent, life);
+  const { life } = input.filament;
+  const worn = wearOf(input);
+  const [own] = worn;
+  const breaksOnFirstFlex = worn.some(({ equivalentStrain: strain }) => strain > life.firstFlexBreakStrain);
+  // The share of its own swing tells the rest; one swing alone keeps the life of the curve to the last digit.
+  const median = breaksOnFirstFlex ? 0 : own.median * own.share;
   const sigma = totalSigma(life);
   return {
-    equivalentStrain: equivalent,
-    breaksOnFirstFlex: equivalent > life.firstFlexBreakStrain,
+    equivalentStrain: own.equivalentStrain,
+    breaksOnFirstFlex,
+    wear: worn,
     median,
     scatter: spreadAround(median, life.sigmaLog10N),
     total: spreadAround(median, sigma),
-    chance: chanceOfReaching(median, cycles, sigma),
-    chanceScatterOnly: chanceOfReaching(median, cycles, life.sigmaLog10N),
-    beyond: beyondData(median, cycles, life.maxReportableCycles),
+    chance: chanceOfReaching(median, own.cycles, sigma),
+    chanceScatterOnly: chanceOfReaching(median, own.cycles, life.sigmaLog10N),
+    beyond: beyondData(median, Math.max(...worn.map(({ cycles }) => cycles)), life.maxReportableCycles),
     maxReportableCycles: life.maxReportableCycles,
   };
+}
+
+function wearOf({ flexes, ...how }: LifeInput): LifeAnswer['wear'] {
+  const alone = (flex: Flex) => {
+    const strain = flex.peakStrain * severity({ ...how, ratio: flex.ratio });
+    const median = lifeAtStrain(strain, how.filament.life);
+    return { ...flex, equivalentStrain: strain, median, share: flex.cycles / Math.max(median, HARDLY_ANY) };
+  };
+  const [first, ...rest] = flexes;
+  const own = alone(first);
+  const others = rest.map(alone);
+  const damage = others.reduce((sum, { share }) => sum + share, own.share);
+  const shared = (wear: Wear): Wear => ({ ...wear, share: wear.share / damage });
+  return [shared(own), ...others.map(shared)];
 }
 
 function beyondData(median: number, cycles: number, counted: number): LifeAnswer['beyond'] {
