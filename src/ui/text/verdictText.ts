@@ -8,7 +8,7 @@ import { isTouching } from '../../core/geometry/touching.ts';
 import type { ProvenanceKind } from '../../core/material/types.ts';
 import { amountText, effortText, roughAmount, setAmount } from './amountText.ts';
 import { kindText } from './kindText.ts';
-import { cycles, grouped, inHundred, length, percent, type LengthUnit } from './numbers.ts';
+import { cycles, grouped, inHundred, length, percent, share, type LengthUnit } from './numbers.ts';
 import { figure, type Said } from './said.ts';
 
 const CAUTION: Readonly<Record<VerdictReason, string>> = {
@@ -116,24 +116,32 @@ function reachPart(a: Assessment, mark?: ProvenanceKind): Said {
   return wanted === 1 ? [chance, ' stand their one flex.'] : [chance, ` reach your ${grouped(wanted)}.`];
 }
 
+/** What else wears it, as it stands between the life and the chance; nothing where there is one kind of flex. */
+function othersPart([own, ...others]: Assessment['life']['wear']): string {
+  if (others.length === 0) return '';
+  const rest = 1 - own.share;
+  const much = rest < 0.005 ? 'hardly any' : rest > 0.995 ? 'nearly all' : share(rest);
+  return `, the smaller ${others.length === 1 ? 'one' : 'ones'} doing ${much} of the wear,`;
+}
+
 function lifePart(a: Assessment): Said {
   const { life, provenance } = a;
-  const { cycles: wanted } = a.joint.movement;
   const counted = grouped(life.maxReportableCycles);
+  const others = othersPart(life.wear);
+  const what = others === '' ? 'cycles' : 'of the full flexes';
+  const most = grouped(Math.max(...life.wear.map(({ cycles: wanted }) => wanted)));
   if (life.breaksOnFirstFlex) return ['the first flex breaks it.'];
   if (life.median > life.maxReportableCycles) {
     if (life.beyond === 'wanted') {
-      return [
-        `half last past ${counted} cycles, where counting stops. You want ${grouped(wanted)}, so no life is given.`,
-      ];
+      return [`half last past ${counted} ${what}, where counting stops. You want ${most}, so no life is given.`];
     }
-    return [`half last past ${counted} cycles, where counting stops, and `, ...reachPart(a, provenance.life)];
+    return [`half last past ${counted} ${what}, where counting stops, and `, ...reachPart(a, provenance.life)];
   }
-  const half: Said = ['half break by ', figure(cycles(life.median), provenance.life), ' cycles'];
+  const half: Said = ['half break by ', figure(cycles(life.median), provenance.life), ` ${what}`];
   if (life.beyond === 'wanted') {
-    return [...half, `. You want ${grouped(wanted)}, more than the ${counted} that anyone has counted.`];
+    return [...half, `. You want ${most}, more than the ${counted} that anyone has counted.`];
   }
-  return [...half, ' and ', ...reachPart(a)];
+  return [...half, `${others} and `, ...reachPart(a)];
 }
 
 /** How a measured section lands on the lines of this printer, when it does not come out whole. */

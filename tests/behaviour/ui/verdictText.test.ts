@@ -51,6 +51,25 @@ describe('the verdict names the figure, its limit, and what follows', () => {
     expect(plain(a)[0]).toContain('within the 1.47 % that PETG stands again and again, so half');
   });
 
+  it('several kinds of flex: the life in full ones, and what the smaller ones wear', () => {
+    const also = [{ amount: radians(25), ways: 'one way', cycles: 20_000 }] as const;
+    const a = assessed(changed(LEAF, { movement: { also } }));
+    const rest = Math.round(100 * (1 - a.life.wear[0].share));
+    expect(plain(a)[0]).toMatch(
+      new RegExp(
+        `half break by [\\d ]+ of the full flexes, the smaller one doing ${rest} % of the wear, and \\d\\d in 100`,
+      ),
+    );
+    const flutter = { amount: radians(1), ways: 'one way', cycles: 10 } as const;
+    expect(plain(assessed(changed(LEAF, { movement: { also: [flutter, flutter] } })))[0]).toContain(
+      'of the full flexes, the smaller ones doing hardly any of the wear, and',
+    );
+    const ever = { ...flutter, cycles: 3_000_000 };
+    expect(plain(assessed(changed(LEAF, { sizes: { length: 100 }, movement: { also: [ever] } })))[0]).toContain(
+      'past 1 000 000 of the full flexes, where counting stops. You want 3 000 000, so no life is given.',
+    );
+  });
+
   it('no life is printed past where counting stops', () => {
     const low = assessed(changed(LEAF, { sizes: { length: 100 }, movement: { cycles: 3_000_000 } }));
     expect(verdictHeading(low)).toBe('Beyond the data');
