@@ -1,6 +1,7 @@
 import { rolledTip } from '../closedForms/leafBending.ts';
 import { assessLife } from '../life/assessLife.ts';
 import { soundness, weakest } from '../material/choose.ts';
+import type { Problem } from '../problems.ts';
 import { ok, type Result } from '../result.ts';
 import { NOTCH_SENSITIVITY } from '../strength/rootFactor.ts';
 import { setAfterOneBend } from '../strength/permanentSet.ts';
@@ -36,9 +37,25 @@ export type Judge = (joint: Joint) => Result<Assessment>;
  */
 export function assess(joint: Joint, respond: Respond = byHand): Result<Assessment> {
   const checked = understand(joint);
-  if (!checked.ok) return checked;
-  const understood = checked.value;
-  const { filament, section, acrossLayers, family, sizes } = understood;
+  return checked.ok ? assessUnderstood(checked.value, respond, checked.notes) : checked;
+}
+
+/**
+ * The same of a joint that has been checked, for whoever takes its sizes or its filament a little otherwise than set.
+ *
+ * @param understood - a checked joint [-]
+ * @param respond - what answers its mechanics [-]
+ * @param before - what the checks have noted [-]
+ * @returns as `assess`
+ *
+ * Source: plane-bending, wide-strip, roark-17.1, elastic-plastic, strain-life.
+ */
+export function assessUnderstood(
+  understood: Understood,
+  respond: Respond,
+  before: readonly Problem[] = [],
+): Result<Assessment> {
+  const { joint, filament, section, acrossLayers, family, sizes } = understood;
   const { movement } = joint;
 
   const { thickness } = section;
@@ -91,7 +108,7 @@ export function assess(joint: Joint, respond: Respond = byHand): Result<Assessme
       limits: weakest(...allowables.map((allowable) => soundness(allowable.provenance))),
     },
     notes: [
-      ...checked.notes,
+      ...before,
       ...answered.notes,
       ...strainNotes,
       ...fitNotes(understood, fit),

@@ -22,14 +22,20 @@ interface RootStrain {
  * @param family - the kind of flexure [-]
  * @param sizes - its sizes [mm] and counts, checked
  * @param thickness - thickness of the section as it bends [mm], > 0
+ * @param sensitivity - how much of the peak is felt q [-], 0 to 1
  * @returns step and fillet [mm], concentration Kt and factor 1 + q·(Kt − 1) [-]
  *
  * Source: roark-17.1.
  */
-export function rootOf(family: FlexureFamily, sizes: Sizes, thickness: Mm): RootStrain {
+export function rootOf(
+  family: FlexureFamily,
+  sizes: Sizes,
+  thickness: Mm,
+  sensitivity: number = NOTCH_SENSITIVITY.value,
+): RootStrain {
   const { fillet, shoulder } = family.root(sizes, thickness);
   const { factor: concentration, outsideTable } = shoulderConcentration('bending', thickness, shoulder, fillet);
-  const factor = rootFactor(concentration, NOTCH_SENSITIVITY.value);
+  const factor = rootFactor(concentration, sensitivity);
   return { fillet, step: (shoulder - thickness) / 2, concentration, outsideTable, factor };
 }
 
@@ -51,14 +57,15 @@ export function strainAnswer(
   readonly strain: StrainAnswer;
   readonly notes: readonly Problem[];
 } {
-  const { sizes, family, section } = understood;
-  const { fillet, step, concentration, outsideTable, factor } = rootOf(family, sizes, section.thickness);
+  const { sizes, family, section, notchSensitivity = NOTCH_SENSITIVITY.value } = understood;
+  const root = rootOf(family, sizes, section.thickness, notchSensitivity);
+  const { fillet, step, concentration, outsideTable, factor } = root;
   const strain: StrainAnswer = {
     nominal: nominalStrain,
     peak: Math.max(strainWithin, strainAtRoots * factor),
     concentration,
     rootFactor: factor,
-    notchSensitivity: NOTCH_SENSITIVITY.value,
+    notchSensitivity,
     where: factor > 1 && strainAtRoots * factor >= strainWithin ? 'root' : 'along the leaf',
   };
   return {

@@ -29,6 +29,8 @@ export interface Understood {
   /** Share of the wanted amount that each flexure of the row takes [rad] or [mm]. */
   readonly amountEach: number;
   readonly acrossLayers: boolean;
+  /** How much of the peak at a root is felt, 0 to 1, where it is taken otherwise than `NOTCH_SENSITIVITY`. */
+  readonly notchSensitivity?: number;
 }
 
 /** Thickness that calipers can read and a printed flexure can have. */
