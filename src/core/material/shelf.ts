@@ -19,6 +19,24 @@ export function putOnShelf(filaments: readonly OwnFilament[]): void {
   changes += 1;
 }
 
+/**
+ * Does something with these rows on the shelf as well, before those that are there; afterwards it is as it was, and
+ * nothing that was worked out is forgotten for it.
+ *
+ * @param filaments - rows with keys that begin with `own-`, each once [-]
+ * @param use - what is done meanwhile [-]; it must end before it returns
+ * @returns what it gives [-]
+ */
+export function withOnShelf<T>(filaments: readonly OwnFilament[], use: () => T): T {
+  const kept = own;
+  own = [...filaments, ...kept.filter(({ id }) => !filaments.some((one) => one.id === id))];
+  try {
+    return use();
+  } finally {
+    own = kept;
+  }
+}
+
 /** The user's own rows. */
 export function ownFilaments(): readonly OwnFilament[] {
   return own;

@@ -145,12 +145,14 @@ export interface WholeFilament extends Filament {
   readonly properties: FilamentProperties & FurtherProperties;
 }
 
+export type PropertyName = keyof WholeFilament['properties'];
+
 /** A row that the user has made: always whole, and never changed in place. */
 export interface OwnFilament extends WholeFilament {
   /** Begins with `own-`. */
   readonly id: string;
   readonly own: {
-    /** Id of the row that it was copied from. */
+    /** Id of the row of the table that it goes back to, through however many copies. */
     readonly from: string;
     /** What the user says of it: maker, spool, colour, how it was dried. */
     readonly remark: string;

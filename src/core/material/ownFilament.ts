@@ -1,0 +1,235 @@
+/** Rows of the user's own: made from any row, and changed one value at a time. Each change gives a new row. */
+import { failIfAny, ok, type Result } from '../result.ts';
+import { soundness } from './choose.ts';
+import { checkFilament } from './ownCheck.ts';
+import { curveThrough, type Anchors } from './ownCurve.ts';
+import { CURVE_FIGURES, PROPERTY_LIMITS, PROPERTY_NAMES, type CurveFigure } from './ownLimits.ts';
+import { isOwn } from './shelf.ts';
+import { wholeRow } from './wholeRow.ts';
+import type { Filament, OwnFilament, PropertyName, Provenance, Quantity, StrainLifeCurve } from './types.ts';
+
+/** What a user says of one value. */
+export interface Figures {
+  readonly typical: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/** A quantity with its fields in the order in which files have them. */
+function quantityInOrder(quantity: Quantity): Quantity {
+  const { typical, low, high, unit, direction, provenance, range, note } = quantity;
+  return {
+    typical,
+    ...(low === undefined ? {} : { low }),
+    ...(high === undefined ? {} : { high }),
+    unit,
+    direction,
+    provenance,
+    ...(range === undefined ? {} : { range }),
+    ...(note === undefined ? {} : { note }),
+  };
+}
+
+/** The row with its fields in the order in which files have them, so that the same row gives the same text. */
+function inOrder({ id, name, fullName, printable, crystalline, properties, life, own }: OwnFilament): OwnFilament {
+  const present = PROPERTY_NAMES.flatMap((key) => {
+    const quantity = properties[key];
+    return quantity === undefined ? [] : [[key, quantityInOrder(quantity)] as const];
+  });
+  const figures = CURVE_FIGURES.map((key) => [key, life[key]] as const);
+  const { certainty, provenance, note } = life;
+  return {
+    id,
+    name,
+    fullName,
+    printable,
+    crystalline,
+    properties: Object.fromEntries(present) as unknown as OwnFilament['properties'],
+    life: {
+      ...(Object.fromEntries(figures) as unknown as Pick<StrainLifeCurve, CurveFigure>),
+      certainty,
+      provenance,
+      ...(note === undefined ? {} : { note }),
+    },
+    own: { from: own.from, remark: own.remark },
+  };
+}
+
+/**
+ * A row of the user's own with everything that is known of another.
+ *
+ * @param row - row of the table, or one of the user's own [-]
+ * @param name - what it is called from now on [-]
+ * @param id - key that begins with `own-` [-]
+ * @returns the new row [-]; it remembers the row of the table that it goes back to
+ */
+export function ownFrom(row: Filament, name: string, id: string): OwnFilament {
+  const own = isOwn(row) ? row.own : { from: row.id, remark: '' };
+  return inOrder({ ...wholeRow(row), id, name, fullName: name, own });
+}
+
+/** Rules by which one value follows from another, as long as nobody has set it by hand. */
+const FOLLOWS: readonly {
+  readonly value: PropertyName;
+  readonly from: PropertyName;
+  readonly by: (figure: number) => number;
+}[] = [
+  { value: 'permissibleStrainSingle', from: 'yieldStrain', by: (strain) => 0.7 * strain },
+  { value: 'permissibleStrainRepeated', from: 'permissibleStrainSingle', by: (strain) => 0.6 * strain },
+  { value: 'stressLossHour', from: 'relaxationExponent', by: (exponent) => 100 * (1 - 60 ** -exponent) },
+  { value: 'stressLossDay', from: 'relaxationExponent', by: (exponent) => 100 * (1 - 1440 ** -exponent) },
+];
+
+const rounded = (value: number) => Number(value.toPrecision(3));
+
+function following(before: Quantity, from: Quantity, by: (figure: number) => number): Quantity {
+  const { low: _low, high: _high, note: _note, ...kept } = before;
+  const { provenance } = before;
+  if (provenance.kind !== 'computed') return before;
+  const inputs = soundness(from.provenance) === 'memory' ? 'published and memory' : 'published';
+  return {
+    ...kept,
+    typical: rounded(by(from.typical)),
+    ...(from.low === undefined ? {} : { low: rounded(by(from.low)) }),
+    ...(from.high === undefined ? {} : { high: rounded(by(from.high)) }),
+    provenance: { ...provenance, inputs: provenance.inputs === 'memory' ? 'memory' : inputs },
+  };
+}
+
+/** The properties after one was changed: what follows from it by a rule is worked out anew, and so on. */
+function settled(properties: OwnFilament['properties'], changed: PropertyName): OwnFilament['properties'] {
+  return FOLLOWS.filter(({ from }) => from === changed).reduce((all, { value, from, by }) => {
+    const [before, source] = [all[value], all[from]];
+    if (before?.provenance.kind !== 'computed' || source === undefined) return all;
+    return settled({ ...all, [value]: following(before, source, by) }, value);
+  }, properties);
+}
+
+function judged(next: OwnFilament): Result<OwnFilament> {
+  return failIfAny(checkFilament(next)) ?? ok(inOrder(next));
+}
+
+/** What a value is in where the row has none yet. */
+function blank(name: PropertyName): Pick<Quantity, 'unit' | 'direction'> {
+  return { unit: PROPERTY_LIMITS[name].units[0], direction: 'any' };
+}
+
+/**
+ * The row with one value changed. Permissible strains follow the yield strain, and losses the exponent of relaxation,
+ * unless they were set by hand; a note on the old figure goes.
+ *
+ * Problems: those of `checkFilament`.
+ *
+ * @param row - a valid row of the user's own [-]
+ * @param name - which value [-]
+ * @param figures - typical, with low and high where they are known [in the unit of the property]
+ * @param provenance - where they come from [-]
+ * @returns the new row [-]
+ *
+ * Source: s5-allowable-strain, permissible strains.
+ */
+export function withValue(
+  row: OwnFilament,
+  name: PropertyName,
+  figures: Figures,
+  provenance: Provenance,
+): Result<OwnFilament> {
+  const { unit, direction } = row.properties[name] ?? blank(name);
+  const { typical, low, high } = figures;
+  const quantity = quantityInOrder({
+    typical,
+    ...(low === undefined ? {} : { low }),
+    ...(high === undefined ? {} : { high }),
+    unit,
+    direction,
+    provenance,
+  });
+  return judged({ ...row, properties: settled({ ...row.properties, [name]: quantity }, name) });
+}
+
+/**
+ * The row with one value as another row has it, with its source and notes.
+ *
+ * Problems: those of `checkFilament`.
+ *
+ * @param row - a valid row of the user's own [-]
+ * @param name - which value [-]
+ * @param like - the row to take it from [-]
+ * @returns the new row [-]; without that value where the other has none
+ */
+export function withValueOf(row: OwnFilament, name: PropertyName, like: Filament): Result<OwnFilament> {
+  const { [name]: _gone, ...others } = row.properties;
+  const quantity = wholeRow(like).properties[name];
+  const properties = {
+    ...others,
+    ...(quantity === undefined ? {} : { [name]: quantity }),
+  } as OwnFilament['properties'];
+  return judged({ ...row, properties: settled(properties, name) });
+}
+
+/** How sure one is of a curve, by where it comes from. */
+function certaintyOf(provenance: Provenance): string {
+  if (provenance.kind === 'measured') return 'by your own test';
+  return provenance.kind === 'published' ? 'by a document that you name' : 'from memory';
+}
+
+/**
+ * The row with figures of its life curve changed.
+ *
+ * Problems: those of `checkFilament`.
+ *
+ * @param row - a valid row of the user's own [-]
+ * @param change - figures of the curve [-]
+ * @param provenance - where they come from [-]
+ * @returns the new row [-]
+ */
+export function withCurve(
+  row: OwnFilament,
+  change: Partial<Pick<StrainLifeCurve, CurveFigure>>,
+  provenance: Provenance,
+): Result<OwnFilament> {
+  const { note: _note, ...life } = row.life;
+  return judged({ ...row, life: { ...life, ...change, certainty: certaintyOf(provenance), provenance } });
+}
+
+/**
+ * The row with the life curve that goes through two anchors, its exponents kept.
+ *
+ * Problems: those of `curveThrough` and of `checkFilament`.
+ *
+ * @param row - a valid row of the user's own [-]
+ * @param anchors - few flexes and many, each a number of cycles [-] and an equivalent strain as a fraction [-]
+ * @param provenance - where they come from [-]
+ * @returns the new row [-]
+ */
+export function withAnchors(row: OwnFilament, anchors: Anchors, provenance: Provenance): Result<OwnFilament> {
+  const through = curveThrough(anchors, row.life);
+  return through.ok ? withCurve(row, through.value, provenance) : through;
+}
+
+/**
+ * The row with the life curve of another row, its source and note.
+ *
+ * @param row - a valid row of the user's own [-]
+ * @param like - the row to take it from [-]
+ * @returns the new row [-]
+ */
+export function withCurveOf(row: OwnFilament, like: Filament): Result<OwnFilament> {
+  return judged({ ...row, life: wholeRow(like).life });
+}
+
+/**
+ * The row under another name, or with another remark.
+ *
+ * Problems: `missing-field` when nothing is left of the name.
+ *
+ * @param row - a valid row of the user's own [-]
+ * @param words - name [-] and remark [-], one line each
+ * @returns the new row [-]
+ */
+export function withWords(
+  row: OwnFilament,
+  { name = row.name, remark = row.own.remark }: { readonly name?: string; readonly remark?: string },
+): Result<OwnFilament> {
+  return judged({ ...row, name, fullName: name, own: { ...row.own, remark } });
+}
