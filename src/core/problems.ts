@@ -123,7 +123,7 @@ export function plain(value: number): string {
  * @param what - name of the quantity in a sentence [-]
  * @param value - the number given [unit], anything, NaN too
  * @param range - smallest and largest value [unit] and the reason for them
- * @param unit - unit as printed [-], '' for a count; ° where the value is in [rad]
+ * @param unit - unit as printed [-], '' for a count; ° (not °C) where the value is in [rad]
  * @param cures - what would help where it is too low or too high [-]
  * @returns the problem [-]: `not-a-number`, `below-minimum` or `above-maximum`
  */
@@ -132,7 +132,7 @@ export function outsideRange(
   what: string,
   value: number,
   range: Range,
-  unit: '' | 'mm' | '°' = 'mm',
+  unit: '' | 'mm' | '°' | '°C' | 'h' = 'mm',
   cures: Cures = USUAL_CURES,
 ): Problem | undefined {
   const say = (n: number) => (unit === '°' ? inDegrees(n) : unit === '' ? plain(n) : `${plain(n)} ${unit}`);

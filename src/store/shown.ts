@@ -1,5 +1,5 @@
 /** How far each joint is shown moved: what is on screen beside the work, and not undone with it. */
-import type { Joint } from '../core/design/joint.ts';
+import { leastOf, type Joint } from '../core/design/joint.ts';
 import { openJointOf, type Work } from './state.ts';
 
 export interface Shown {
@@ -12,17 +12,23 @@ export interface Shown {
 /** Every joint of a part just opened is shown as far as wanted. */
 export const AS_WANTED: Shown = { bent: 1, left: {} };
 
+/** Share of the wanted amount that it goes to the other side, as 0 or less. */
+function backOf(movement: Joint['movement']): number {
+  return Math.min(0, leastOf(movement) / movement.amount);
+}
+
 /** A joint that is moved another way has another way to be shown. */
 function isSameWay({ family, movement }: Joint, before: Joint): boolean {
-  return family === before.family && movement.drive === before.movement.drive && movement.ways === before.movement.ways;
+  const isAlike = family === before.family && movement.drive === before.movement.drive;
+  return isAlike && backOf(movement) === backOf(before.movement);
 }
 
 /**
- * The share nearest to one that a joint surely goes to: from rest, or from as far the other way, to the wanted amount. How
+ * The share nearest to one that a joint surely goes to: from rest, or from its other end, to the wanted amount. How
  * far it goes past that only its answer tells.
  */
 function surely({ movement }: Joint, share: number): number {
-  return Math.min(1, Math.max(movement.ways === 'both ways' ? -1 : 0, share));
+  return Math.min(1, Math.max(backOf(movement), share));
 }
 
 /** What is shown after a change: each joint where it was left, and none where its movement does not take it. */

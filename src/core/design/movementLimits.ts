@@ -1,9 +1,12 @@
 import { findDrive } from '../flexures/drives.ts';
 import type { Drive, FlexureFamily } from '../flexures/family.ts';
 import { outsideRange, type Problem, type Range } from '../problems.ts';
-import type { Movement } from './joint.ts';
+import { A_ROOM, leastOf, type Movement, type Surroundings, type Swing } from './joint.ts';
 
-/** What a movement may ask for besides how far: number of flexes [-], share of prints [-], effort [N·mm] or [N]. */
+/**
+ * What a movement may ask for besides how far: number of flexes [-], share of prints [-], effort [N·mm] or [N], hours held
+ * at a time [h], movements beside its own [-].
+ */
 export const MOVEMENT_LIMITS = {
   cycles: {
     min: 1,
@@ -20,7 +23,20 @@ export const MOVEMENT_LIMITS = {
     max: 1e6,
     because: 'less is felt by nobody, and nothing from a desktop printer pushes back so hard',
   },
-} as const satisfies Record<'cycles' | 'chance' | 'effortAtMost', Range>;
+  heldHours: {
+    min: 1 / 60,
+    max: 87_600,
+    because: 'less than a minute is no holding, and past ten years nothing is known',
+  },
+  also: { min: 0, max: 12, because: 'more kinds of movement than anybody tells apart' },
+} as const satisfies Record<'cycles' | 'chance' | 'effortAtMost' | 'heldHours' | 'also', Range>;
+
+/** The warmest and coldest that anything printed in a filament is used in, common practice, no source [°C]. */
+export const TEMPERATURE_LIMITS = {
+  min: -40,
+  max: 150,
+  because: 'no filament of the table is known colder, and none holds its shape warmer',
+} as const satisfies Range;
 
 type Drives = Pick<FlexureFamily, 'id' | 'drives'>;
 
@@ -36,11 +52,82 @@ function checkAmount(amount: number, drive: Drive): Problem | undefined {
   return outsideRange('movement.amount', isTurn ? 'angle' : 'travel', amount, drive, isTurn ? '°' : 'mm');
 }
 
-function checkCycles(cycles: number): Problem | undefined {
-  const field = 'movement.cycles';
+function checkCycles(cycles: number, field: string): Problem | undefined {
   const outside = outsideRange(field, 'number of flexes', cycles, MOVEMENT_LIMITS.cycles, '');
   if (outside || Number.isInteger(cycles)) return outside;
   return { code: 'not-whole', message: `number of flexes ${cycles} is not whole; give a count`, field, value: cycles };
+}
+
+type Checked = Problem | undefined;
+
+/** Where a swing comes back to: short of its own end, and no farther to the other side than `farthest`. */
+function checkLeast(swing: Swing, farthest: Range, field: string, unit: '°' | 'mm'): Checked {
+  const { amount, ways } = swing;
+  const least = leastOf(swing);
+  const at = ways === 'between' ? `${field}.least` : `${field}.ways`;
+  const outside = outsideRange(at, 'other end of the swing', least, farthest, unit);
+  if (outside || least < amount) return outside;
+  const message = 'a swing that comes back to where it began is none; let it come back further';
+  return { code: 'above-maximum', message, field: at, value: least, limit: amount, ...inRad(unit) };
+}
+
+function inRad(unit: '°' | 'mm'): Pick<Problem, 'unit'> {
+  return unit === '°' ? { unit: 'rad' } : {};
+}
+
+/** Smaller swings beside the joint's own: none reaches farther to either side than it does. */
+function checkAlso(movement: Movement, { min, measure }: Drive): readonly Checked[] {
+  const { also = [], amount } = movement;
+  const unit = measure === 'turn' ? '°' : 'mm';
+  const most = { min, max: amount, because: 'a movement beside the joint’s own goes no farther than that' };
+  const farthest = {
+    min: leastOf(movement),
+    max: amount,
+    because: 'no farther to the other side than the joint’s own',
+  };
+  return [
+    outsideRange('movement.also', 'number of movements beside it', also.length, MOVEMENT_LIMITS.also, ''),
+    ...also.slice(0, MOVEMENT_LIMITS.also.max).flatMap((swing, index) => {
+      const field = `movement.also[${index}]`;
+      return [
+        outsideRange(`${field}.amount`, unit === '°' ? 'angle' : 'travel', swing.amount, most, unit),
+        checkLeast(swing, farthest, field, unit),
+        checkCycles(swing.cycles, `${field}.cycles`),
+      ];
+    }),
+  ];
+}
+
+/** A figure that need not be given. */
+function checkGiven(
+  name: 'effortAtMost' | 'heldHours',
+  what: string,
+  value: number | undefined,
+  unit: '' | 'h',
+): Checked {
+  return value === undefined ? undefined : outsideRange(`movement.${name}`, what, value, MOVEMENT_LIMITS[name], unit);
+}
+
+/** All that is measured as the drive measures. */
+function checkSwings(movement: Movement, drive: Drive): readonly Checked[] {
+  const { amount } = movement;
+  const amountOutside = checkAmount(amount, drive);
+  if (amountOutside) return [amountOutside];
+  const back = { min: -amount, max: amount, because: 'a swing goes no farther back than it goes forth' };
+  return [checkLeast(movement, back, 'movement', drive.measure === 'turn' ? '°' : 'mm'), ...checkAlso(movement, drive)];
+}
+
+/**
+ * What is wrong with where a joint is used; empty when nothing is.
+ *
+ * Problems: `not-a-number`, `below-minimum`, `above-maximum`.
+ *
+ * @param surroundings - temperature [°C], −40 to 150; a room when absent
+ * @returns refusals [-] with the field `surroundings.temperatureC`
+ */
+export function checkSurroundings({ temperatureC }: Surroundings = A_ROOM): Problem[] {
+  const outside = outsideRange('surroundings.temperatureC', 'temperature', temperatureC, TEMPERATURE_LIMITS, '°C');
+  return outside ? [outside] : [];
 }
 
 /**
@@ -48,19 +135,20 @@ function checkCycles(cycles: number): Problem | undefined {
  *
  * Problems: `not-one-of` (no such drive), `not-a-number`, `below-minimum`, `above-maximum`, `not-whole`.
  *
- * @param movement - what is wanted: amount [rad] or [mm] within its drive's limits; cycles [-], whole, 1 to 1e9; chance [-], 0.5 to 0.99; effort [N·mm] or [N], 0.001 to 1e6
+ * @param movement - what is wanted: amount [rad] or [mm] within its drive's limits; other end of the swing, −amount to less than
+ *   the amount; at most 12 more within it; cycles [-], whole, 1 to 1e9; chance [-], 0.5 to 0.99; effort [N·mm] or [N], 0.001 to
+ *   1e6; time held [h], a minute to ten years
  * @param family - the kind of flexure, as far as its drives go [-]
- * @returns refusals [-] with fields `movement.drive`, `movement.amount`, `movement.cycles`, `movement.chance`, `movement.effortAtMost`
+ * @returns refusals [-] whose fields begin with `movement.`, as in `movement.also[1].amount`
  */
 export function checkMovement(movement: Movement, family: Drives): Problem[] {
-  const { effortAtMost } = movement;
+  const { effortAtMost, heldHours } = movement;
   const drive = findDrive(family, movement.drive);
   return [
-    drive ? checkAmount(movement.amount, drive) : noSuchDrive(family, movement.drive),
-    checkCycles(movement.cycles),
+    ...(drive ? checkSwings(movement, drive) : [noSuchDrive(family, movement.drive)]),
+    checkCycles(movement.cycles, 'movement.cycles'),
     outsideRange('movement.chance', 'chance', movement.chance, MOVEMENT_LIMITS.chance, ''),
-    effortAtMost === undefined
-      ? undefined
-      : outsideRange('movement.effortAtMost', 'effort at most', effortAtMost, MOVEMENT_LIMITS.effortAtMost, ''),
+    checkGiven('effortAtMost', 'effort at most', effortAtMost, ''),
+    checkGiven('heldHours', 'time held', heldHours, 'h'),
   ].filter((problem) => problem !== undefined);
 }

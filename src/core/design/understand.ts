@@ -9,7 +9,7 @@ import { outsideRange, type Problem } from '../problems.ts';
 import { failIfAny, fail, ok, type Result } from '../result.ts';
 import type { Mm } from '../units.ts';
 import type { Joint } from './joint.ts';
-import { checkMovement } from './movementLimits.ts';
+import { checkMovement, checkSurroundings } from './movementLimits.ts';
 
 /** A joint whose every input has been checked, with its family, filament and thin section looked up. */
 export interface Understood {
@@ -91,6 +91,7 @@ export function understand(joint: Joint): Result<Understood> {
     ...profile.problems,
     ...checkLying(joint, family),
     ...checkMovement(joint.movement, family),
+    ...checkSurroundings(joint.surroundings),
     ...checkMeasured(joint.measuredThickness),
     ...judged.filter(isRefusal),
   ]);

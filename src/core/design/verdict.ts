@@ -17,9 +17,14 @@ const EVEN_CHANCE = 0.5;
 export function lifeGrade(life: LifeAnswer, movement: Movement): Grade {
   if (life.breaksOnFirstFlex) return 'fail';
   // More is wanted than anyone counted: nothing is known, unless half break before the counting even stops.
-  if (life.beyond === 'wanted') return life.median < life.maxReportableCycles ? 'fail' : 'beyond';
+  if (life.beyond === 'wanted') return wearCounted(life) > 1 ? 'fail' : 'beyond';
   if (life.chance >= movement.chance) return 'pass';
   return life.chance >= EVEN_CHANCE ? 'caution' : 'fail';
+}
+
+/** Wear of what is wanted as far as anyone has counted; above 1 half break even of that. */
+function wearCounted({ wear, maxReportableCycles }: LifeAnswer): number {
+  return wear.reduce((sum, { cycles, median }) => sum + Math.min(cycles, maxReportableCycles) / median, 0);
 }
 
 const SEVERITY: Readonly<Record<Grade, number>> = { pass: 0, beyond: 1, caution: 2, fail: 3 };

@@ -42,7 +42,7 @@ export interface LifeAnswer {
   readonly chance: number;
   /** The same with specimen scatter alone. */
   readonly chanceScatterOnly: number;
-  /** `wanted`: more cycles are wanted than anyone counted; `median`: the median lies past the data. */
+  /** `wanted`: more cycles of one of the kinds are wanted than anyone counted; `median`: the median lies past the data. */
   readonly beyond: 'no' | 'median' | 'wanted';
   readonly maxReportableCycles: number;
 }

@@ -19,7 +19,9 @@ export const MovingLayer = memo(function MovingLayer({
   const bend = radius ? radiusMarks(figure, sheet, radius, fraction, unit) : NO_MARKS;
   return (
     <g>
-      {figure.bothWays && <BentOutline figure={figure} sheet={sheet} fraction={-1} className="La ghost" />}
+      {figure.otherEnd !== 0 && (
+        <BentOutline figure={figure} sheet={sheet} fraction={figure.otherEnd} className="La ghost" />
+      )}
       <BentOutline figure={figure} sheet={sheet} fraction={fraction} className="Wa" />
       <path className="Ca" d={centreLines(figure, sheet, angle, fraction)} />
       <MarksView marks={together(turned, bend)} />

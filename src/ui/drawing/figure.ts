@@ -2,6 +2,7 @@ import { familyOf } from '../../core/flexures/known.ts';
 import { bounds, flatten, type Bounds } from '../../core/geometry/flatten.ts';
 import type { Path, Piece, Point } from '../../core/geometry/outline.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
+import { leastOf } from '../../core/design/joint.ts';
 import { asRad, type Mm, type Rad } from '../../core/units.ts';
 
 /**
@@ -26,7 +27,8 @@ export interface Figure {
   readonly padBelow: boolean;
   /** Angle at full travel of this flexure; 0 where it does not roll to an arc and is drawn at rest only. */
   readonly angle: Rad;
-  readonly bothWays: boolean;
+  /** Where it comes back to, as a share of full travel: −1 both ways, 0 to rest. */
+  readonly otherEnd: number;
 }
 
 /** How far a chord may lie from its arc [mm]: under a tenth of a px at 20 : 1. */
@@ -82,7 +84,7 @@ export function figureOf(a: Assessment, cut: Mm): Figure {
     fillet: a.fillet,
     padBelow: box.bottom < -thickness / 2 - 1e-9,
     angle: asRad(a.travel ? a.amountEach : 0),
-    bothWays: a.joint.movement.ways === 'both ways',
+    otherEnd: leastOf(a.joint.movement) / a.joint.movement.amount,
   };
 }
 

@@ -77,7 +77,10 @@ export function sweptBox(figure: Figure, ways: 'drawn' | 'oneWay' = 'drawn'): Bo
     );
   };
   const oneWay = boxOf(there);
-  const both = { drawn: figure.bothWays ? boxOf([...there, ...there.map((f) => -f)]) : oneWay, oneWay };
+  const both = {
+    drawn: figure.otherEnd < 0 ? boxOf([...there, ...there.map((f) => f * figure.otherEnd)]) : oneWay,
+    oneWay,
+  };
   swept.set(figure, both);
   return both[ways];
 }

@@ -45,18 +45,18 @@ export function startPlan(a: Assessment, figure: Figure, sheet: Sheet, unit: Len
     kept.inkBox({ x: 0, y: -ROOM.above, width: FRAME, height: over.height });
   }
   for (const fraction of travelSteps(figure, STEP / sheet.pxPerMm)) paper.ink(at(fraction));
-  if (figure.bothWays) paper.ink(ghostOf(figure, sheet));
+  if (figure.otherEnd !== 0) paper.ink(ghostOf(figure, sheet));
   const moved = Array.from({ length: LOOKS + 1 }, (_, i) => ({ fraction: i / LOOKS, points: at(i / LOOKS) }));
   return { a, figure, landing: landingOf(a), sheet, unit, paper, rest, words, moved };
 }
 
-/** The outline drawn where the joint goes the other way: words may stand inside it, but not on it. */
+/** The outline drawn where the joint comes back to: words may stand inside it, but not on it. */
 function ghostOf(figure: Figure, sheet: Sheet): Point[] {
   const edge = densified([...figure.points, ...figure.points.slice(0, 1)], STEP / sheet.pxPerMm);
   return bentPoints(
     figure,
     edge.filter(({ x }) => x > 0),
-    -1,
+    figure.otherEnd,
   ).map((point) => onSheet(sheet, point));
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Movement } from '../../../src/core/design/joint.ts';
-import { checkMovement } from '../../../src/core/design/movementLimits.ts';
+import type { Movement, Swing } from '../../../src/core/design/joint.ts';
+import { checkMovement, checkSurroundings } from '../../../src/core/design/movementLimits.ts';
 import { CENTRED, PUSHED, TURNED } from '../../../src/core/flexures/commonDrives.ts';
 import { crease } from '../../../src/core/flexures/crease.ts';
 import { straightLeaf } from '../../../src/core/flexures/straightLeaf.ts';
@@ -15,6 +15,8 @@ const WANTED: Movement = {
   chance: 0.9,
 };
 
+const SMALLER: Swing = { amount: radians(10), ways: 'one way', cycles: 20_000 };
+
 describe('what a movement may ask for', () => {
   it.each([
     ['the least angle', { amount: radians(0.1) }],
@@ -27,6 +29,13 @@ describe('what a movement may ask for', () => {
     ['a right angle about a pin', { drive: 'centred', amount: CENTRED.max }],
     ['the least effort', { effortAtMost: 0.001 }],
     ['to stay where it snapped to', { stays: true }],
+    ['a swing as far to the other side as it may', { ways: 'between' as const, least: radians(-35) }],
+    ['a swing that never comes to rest', { ways: 'between' as const, least: radians(34) }],
+    ['another end that no swing of this kind has', { least: radians(90) }],
+    ['a minute of holding', { heldHours: 1 / 60 }],
+    ['ten years of holding', { heldHours: 87_600 }],
+    ['twelve movements beside it', { also: Array.from({ length: 12 }, () => SMALLER) }],
+    ['one as large', { also: [{ ...SMALLER, amount: radians(35) }] }],
   ])('%s is allowed', (_, change) => {
     expect(checkMovement({ ...WANTED, ...change }, straightLeaf)).toEqual([]);
   });
@@ -47,6 +56,43 @@ describe('what a movement may ask for', () => {
     ['a way to move it that nobody knows', { drive: 'thrown' }, 'not-one-of', 'movement.drive'],
     ['no effort', { effortAtMost: 0 }, 'below-minimum', 'movement.effortAtMost'],
     ['an effort that is no number', { effortAtMost: Number.NaN }, 'not-a-number', 'movement.effortAtMost'],
+    [
+      'a swing further back than forth',
+      { ways: 'between' as const, least: radians(-36) },
+      'below-minimum',
+      'movement.least',
+    ],
+    ['a swing from beyond', { ways: 'between' as const, least: radians(36) }, 'above-maximum', 'movement.least'],
+    ['a swing to nowhere', { ways: 'between' as const, least: radians(35) }, 'above-maximum', 'movement.least'],
+    [
+      'another end that is no number',
+      { ways: 'between' as const, least: Number.NaN },
+      'not-a-number',
+      'movement.least',
+    ],
+    ['half a minute of holding', { heldHours: 1 / 120 }, 'below-minimum', 'movement.heldHours'],
+    ['holding for ever', { heldHours: Infinity }, 'not-a-number', 'movement.heldHours'],
+    ['thirteen beside it', { also: Array.from({ length: 13 }, () => SMALLER) }, 'above-maximum', 'movement.also'],
+    [
+      'one beside it that is larger',
+      { also: [SMALLER, { ...SMALLER, amount: radians(36) }] },
+      'above-maximum',
+      'movement.also[1].amount',
+    ],
+    ['one beside it that is none', { also: [{ ...SMALLER, amount: 0 }] }, 'below-minimum', 'movement.also[0].amount'],
+    [
+      'one that goes to the other side',
+      { also: [{ ...SMALLER, ways: 'both ways' as const }] },
+      'below-minimum',
+      'movement.also[0].ways',
+    ],
+    [
+      'one that goes further back',
+      { also: [{ ...SMALLER, ways: 'between' as const, least: -0.1 }] },
+      'below-minimum',
+      'movement.also[0].least',
+    ],
+    ['half a flex beside it', { also: [{ ...SMALLER, cycles: 0.5 }] }, 'below-minimum', 'movement.also[0].cycles'],
     ['every print', { chance: 1 }, 'above-maximum', 'movement.chance'],
     ['a chance that is no number', { chance: Number.NaN }, 'not-a-number', 'movement.chance'],
   ])('%s is refused', (_, change, code, field) => {
@@ -91,5 +137,25 @@ describe('what a movement may ask for', () => {
       'movement.cycles',
       'movement.chance',
     ]);
+  });
+});
+
+describe('where it may be used', () => {
+  it.each([-40, 23, 150])('%s °C is allowed', (temperatureC) => {
+    expect(checkSurroundings({ temperatureC, moisture: 'damp' })).toEqual([]);
+  });
+
+  it('a room is taken where nothing is said', () => {
+    expect(checkSurroundings(undefined)).toEqual([]);
+  });
+
+  it.each([
+    [-41, 'below-minimum'],
+    [151, 'above-maximum'],
+    [Number.NaN, 'not-a-number'],
+  ])('%s °C is refused', (temperatureC, code) => {
+    const refused = checkSurroundings({ temperatureC, moisture: 'damp' });
+    expect(refused).toMatchObject([{ code, field: 'surroundings.temperatureC' }]);
+    expect(refused[0]!.message).toMatch(/150 °C|-40 °C/);
   });
 });

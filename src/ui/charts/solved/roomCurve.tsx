@@ -1,4 +1,5 @@
 /** The least clear distance between what may touch, along the way. */
+import { leastOf } from '../../../core/design/joint.ts';
 import type { Mm } from '../../../core/units.ts';
 import { length, MM_PER_INCH, type LengthUnit } from '../../text/numbers.ts';
 import {
@@ -25,8 +26,9 @@ export function roomCurve(a: Answered, room: Room, unit: LengthUnit): WayCurve {
   const { lineWidth } = a.joint.profile;
   const most = Math.max(...room.stretches.flat().map(({ gap }) => gap), 2 * lineWidth);
   const say = (gap: Mm) => (gap > 0 ? length(gap, unit) : TOUCHES);
-  const { amount: wanted, ways } = a.joint.movement;
-  const marked = ways === 'both ways' ? [-wanted, wanted] : [wanted];
+  const { amount: wanted } = a.joint.movement;
+  const least = leastOf(a.joint.movement);
+  const marked = least === 0 ? [wanted] : [least, wanted];
   const touching = room.touching.map(([from, to]): Span => [onAxis(from, measure), onAxis(to, measure)]);
   return {
     name: SOLVED_NAMES.room,

@@ -2,6 +2,7 @@
 import { allowableNamed } from '../../../core/design/allowables.ts';
 import type { Assessment } from '../../../core/design/assessment.ts';
 import { feltEfforts } from '../../../core/design/feltEffort.ts';
+import { leastOf } from '../../../core/design/joint.ts';
 import { amountAtStrain } from '../../../core/design/solvedPath.ts';
 import type { Span } from '../frame.ts';
 import type { Solved, SolvedEvent, SolvedPath, SolvedPoint } from '../../../core/design/solved.ts';
@@ -162,7 +163,8 @@ export function staysBentPast(a: Answered): { readonly ahead: number; readonly b
   const reached = (solved: Solved) => amountAtStrain(solved, limit, a.strain.rootFactor);
   const [ahead, behind] = [reached(there), reached({ ...there, forward: back ?? there.forward })];
   // Either way counts in the answer; where that comes from a formula, the way itself does not know of it.
-  const isOnTheWay = Math.abs(Math.min(ahead, behind) - atYield) <= 1e-6 * atYield;
+  const first = a.solved.least === undefined ? Math.min(ahead, behind) : ahead;
+  const isOnTheWay = Math.abs(first - atYield) <= 1e-6 * atYield;
   return isOnTheWay ? { ahead, behind } : { ahead: atYield, behind: atYield };
 }
 
@@ -176,7 +178,7 @@ export function staysBentSpans(a: Answered, way: Way): readonly Span[] {
 
 /** What it may push back at most, against either way of the movement; empty where that does not matter. */
 export function wantedLevels({ joint: { movement } }: Answered): readonly number[] {
-  const { effortAtMost, ways } = movement;
+  const { effortAtMost } = movement;
   if (effortAtMost === undefined) return [];
-  return ways === 'both ways' ? [effortAtMost, -effortAtMost] : [effortAtMost];
+  return leastOf(movement) < 0 ? [effortAtMost, -effortAtMost] : [effortAtMost];
 }
