@@ -14,7 +14,7 @@ import './brief.css';
 import { BriefSentence } from './BriefSentence.tsx';
 import type { BriefOf } from './briefSpecs.ts';
 import { useChoosing } from './choosing.ts';
-import { tryChange } from './tryChange.ts';
+import { putting } from './putting.ts';
 
 interface Props {
   readonly joint: Joint;
@@ -45,25 +45,18 @@ export function Brief({ joint, assessment, unit, onChange }: Props) {
   if (!family)
     return <section className="brief">{assessment.ok ? null : problemText(assessment.problems[0], unit)}</section>;
 
-  const of: BriefOf = {
-    joint,
-    family,
-    unit,
-    put: (asked, said, path, label, run) => {
-      const { next, problem } = tryChange(joint, asked, family);
-      if (problem) return problemText(problem, unit, problem.field === path ? label : undefined);
-      setRefusal(undefined);
-      onChange(next, said, run);
-      return undefined;
-    },
-  };
+  const put = putting(joint, family, unit, (next, said, run) => {
+    setRefusal(undefined);
+    onChange(next, said, run);
+  });
+  const of: BriefOf = { joint, family, unit, put };
   const text = kindText(joint.family);
   const measured = joint.measuredThickness !== undefined;
 
   function switchWay(): void {
     if (!assessment.ok) return;
     const { next, said } = otherWay(joint, assessment.value, unit);
-    setRefusal(of.put(next, said, 'measuredThickness', MEASURE_IT));
+    setRefusal(put(next, said, 'measuredThickness', MEASURE_IT));
   }
 
   const actions = (

@@ -1,7 +1,7 @@
 /** Names and values of fields as problems mention them; a field is a path such as `sizes.length` or `joints[2].name`. */
 import type { Problem } from '../../core/problems.ts';
 import { asRad } from '../../core/units.ts';
-import { angle, grouped, length, NO_BREAK, type LengthUnit } from './numbers.ts';
+import { angle, grouped, length, MINUS, NO_BREAK, type LengthUnit } from './numbers.ts';
 
 const NAMES: Readonly<Record<string, string>> = {
   lines: 'Lines across',
@@ -59,8 +59,13 @@ const NAMES: Readonly<Record<string, string>> = {
   drive: 'How it is moved',
   effortAtMost: 'Effort at most',
   ways: 'One way or both ways',
+  least: 'How far it comes back',
+  also: 'The number of movements beside it',
   cycles: 'Number of flexes',
   held: 'Whether it is held bent',
+  heldHours: 'Time held bent',
+  temperatureC: 'Temperature',
+  moisture: 'Damp or dry air',
   chance: 'Share that should get there',
   measuredThickness: 'Measured thickness',
   thickness: 'Thickness',
@@ -116,13 +121,30 @@ function lastKey(field: string | undefined): string {
 
 /** What a drive moves it by; its problems say in which unit. */
 const AMOUNT = 'amount';
+const TRAVELS = new Set([AMOUNT, 'least', 'ways']);
+/** Units that only one field has. */
+const UNITS = [
+  ['temperatureC', '°C'],
+  ['heldHours', 'h'],
+] as const;
 
-/** “Flexing length”; a field that is not known by name is quoted as it is. */
-export function fieldName({ field, unit }: Pick<Problem, 'field' | 'unit'>): string {
-  const key = lastKey(field);
+/** A smaller movement, counted from the joint’s own. */
+const SWING = /\balso\[(\d+)\]\./;
+
+/** “Flexing length”, “Angle of movement 2”; a field that is not known by name is quoted as it is. */
+export function fieldName(problem: Pick<Problem, 'field' | 'unit' | 'value'>): string {
+  const { field } = problem;
+  const [, swing] = SWING.exec(field ?? '') ?? [];
+  const name = nameOf(problem, lastKey(field));
+  if (name === undefined) return field === undefined ? 'The value' : `“${field}”`;
+  return swing === undefined ? name : `${name} of movement ${Number(swing) + 2}`;
+}
+
+function nameOf({ unit, value }: Pick<Problem, 'unit' | 'value'>, key: string): string | undefined {
   if (key === AMOUNT) return unit === 'rad' ? 'Angle' : 'Travel';
-  if (Object.hasOwn(NAMES, key)) return NAMES[key] ?? key;
-  return field === undefined ? 'The value' : `“${field}”`;
+  // Where both ways reach too far, it is the other end that does.
+  if (key === 'ways' && typeof value === 'number') return NAMES['least'];
+  return Object.hasOwn(NAMES, key) ? NAMES[key] : undefined;
 }
 
 /** A value of a field in the chosen unit: “12.00 mm”, “35°”, “5 000”. */
@@ -135,8 +157,12 @@ export function fieldValue(
   if (typeof value === 'string') return `“${value}”`;
   if (!Number.isFinite(value)) return 'no number';
   const key = lastKey(field);
-  if (measure === 'rad') return angle(asRad(value));
-  if (LENGTHS.has(key) || key === AMOUNT) return length(value, unit, unit === 'mm' && value < 0.1 ? 3 : undefined);
+  if (measure === 'rad') return angle(asRad(value)).replace('-', MINUS);
+  const [, after] = UNITS.find(([name]) => name === key) ?? [];
+  if (after !== undefined) return `${String(Number(value.toFixed(2))).replace('-', MINUS)}${NO_BREAK}${after}`;
+  if (LENGTHS.has(key) || TRAVELS.has(key)) {
+    return length(value, unit, unit === 'mm' && Math.abs(value) < 0.1 ? 3 : undefined).replace('-', MINUS);
+  }
   if (ANGLES.has(key)) return angle(asRad(value));
   if (SHARES.has(key)) return `${Number((value * 100).toFixed(1))}${NO_BREAK}%`;
   if (key === 'chance') return `${Number((value * 100).toFixed(1))} in 100`;

@@ -31,6 +31,25 @@ describe('every problem is worded', () => {
     expect(problemText(cycles, 'mm')).toBe('Number of flexes must be whole, not 2.5.');
   });
 
+  it('tells which of several movements is meant, and its other end with its sign', () => {
+    const far = { code: 'above-maximum', message: '', field: 'movement.also[0].amount', unit: 'rad' } as const;
+    expect(problemText({ ...far, value: radians(40), limit: radians(35) }, 'mm')).toBe(
+      'Angle of movement 2 cannot be over 35°; 40° is.',
+    );
+    const back = { code: 'below-minimum', message: '', field: 'movement.also[2].ways' } as const;
+    expect(problemText({ ...back, value: -4, limit: -1.5 }, 'mm')).toBe(
+      'How far it comes back of movement 4 cannot be under −1.50\u00a0mm; −4.00\u00a0mm is.',
+    );
+    const warm = { code: 'above-maximum', message: '', field: 'surroundings.temperatureC' } as const;
+    expect(problemText({ ...warm, value: 400, limit: 150 }, 'inch')).toBe(
+      'Temperature cannot be over 150\u00a0°C; 400\u00a0°C is.',
+    );
+    const long = { code: 'below-minimum', message: '', field: 'movement.heldHours' } as const;
+    expect(problemText({ ...long, value: 0, limit: 1 / 60 }, 'mm')).toBe(
+      'Time held bent cannot be under 0.02\u00a0h; 0\u00a0h is.',
+    );
+  });
+
   it('calls the field what its place calls it', () => {
     const problem: Problem = { code: 'not-whole', message: '', field: 'sizes.lines', value: 2.5 };
     expect(problemText(problem, 'mm', 'Lines across the leaf')).toBe('Lines across the leaf must be whole, not 2.5.');
