@@ -44,6 +44,10 @@ export const SOURCES = {
     cite: 'Linear damage sum after A. Palmgren 1924 and M. A. Miner 1945',
     read: 'form from memory; not opened',
   },
+  'mean-stress': {
+    cite: 'Mean stress in strain–life: J. Morrow 1968; K. N. Smith, P. Watson and T. H. Topper 1970',
+    read: 'forms from memory; not opened; checked against figures computed outside this program',
+  },
   'bead-section': {
     cite: 'Geometry of an extruded bead with a stadium section',
     read: 'derived here; no document needed',
@@ -119,6 +123,30 @@ export const SOURCES = {
   'normal-distribution': {
     cite: 'Normal distribution: series and continued fraction of the error function; first guess after M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 26.2.23',
     read: 'from memory; checked against printed table values and by inversion',
+  },
+  xoroshiro: {
+    cite: 'D. Blackman and S. Vigna, Scrambled linear pseudorandom number generators: xoroshiro128+, as in the package pure-rand',
+    read: 'documentation of the package; the paper not opened',
+  },
+  'lattice-rules': {
+    cite: 'I. H. Sloan and S. Joe, Lattice Methods for Multiple Integration, Oxford 1994; steps chosen component by component after I. H. Sloan and A. V. Reztsov 2002, folded after F. J. Hickernell 2002',
+    read: 'attributions from memory; the works not opened; steps computed here',
+  },
+  'cranley-patterson': {
+    cite: 'Random shifts of a lattice as replicates, after R. Cranley and T. N. L. Patterson 1976',
+    read: 'from memory; not opened',
+  },
+  'jansen-shares': {
+    cite: 'M. J. W. Jansen 1999, estimators of first-order and total shares of variance',
+    read: 'formulas read in the documentation of statistics packages that implement them; the paper not opened',
+  },
+  triangular: {
+    cite: 'Triangular distribution; any text on statistics',
+    read: 'derived here; no document needed',
+  },
+  'named-by-user': {
+    cite: 'A document that the user names',
+    read: 'by the user alone; nothing here was compared with it',
   },
   's1-pla-fatigue': {
     cite: 'S1: O. H. Ezeh and L. Susmel, on the fatigue strength of 3D-printed polylactide (PLA), Procedia Structural Integrity 13, 2018, 728–734 (title recalled)',

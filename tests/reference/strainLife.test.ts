@@ -3,15 +3,25 @@
  * invented materials. They are fully reversed amplitudes, ε_a = (σ_f′/E)(2N)^b + ε_f′(2N)^c; ours is the equivalent
  * strain of a 0 → ε → 0 cycle, so A = 2^γ·σ_f′/E, B = 2^γ·ε_f′, and a reversed cycle enters with R = −1.
  *
- * Rows that wait for later work: `K-SWT` and `K-Morrow` (mean stress), `K-Miner` (mixed cycles), `K-E739` and `K-synth`
- * (fitting counted lives). `K-US` (universal slopes) is for metals and is not to be used for plastics.
+ * Source [mean-stress]: Morrow, and Smith, Watson and Topper, for the same two materials. Source [palmgren-miner]: the damage
+ * sum. `K-E739` and `K-synth` are in regression.test.ts. `K-US` (universal slopes) is for metals, and not used for plastics.
  */
 import { describe, expect, it } from 'vitest';
+import { assessLife } from '../../src/core/life/assessLife.ts';
+import {
+  meanStrain,
+  morrowLife,
+  smithWatsonTopperLife,
+  strainAmplitude,
+  type ReversedCurve,
+} from '../../src/core/life/meanStrain.ts';
 import { equivalentStrain, lifeAtStrain, strainAtLife } from '../../src/core/life/strainLife.ts';
-import { checkValues, expectRow, input, type CheckValue } from '../support/checkValues.ts';
+import { checkValues, expectRow, input, numbers, type CheckValue } from '../support/checkValues.ts';
 import { expectClose } from '../support/close.ts';
+import { filament as filamentRow } from '../support/filament.ts';
 
 const GAMMA = 0.5;
+const petg = filamentRow('petg');
 
 const REVERSED = 2 ** GAMMA;
 
@@ -21,6 +31,14 @@ const curveOf = (row: CheckValue) => ({
   B: REVERSED * input(row, 'ef'),
   c: input(row, 'c'),
   firstFlexBreakStrain: Infinity,
+});
+
+const reversedOf = (row: CheckValue): ReversedCurve => ({
+  modulus: input(row, 'E'),
+  strength: input(row, 'sf'),
+  b: input(row, 'b'),
+  ductility: input(row, 'ef'),
+  c: input(row, 'c'),
 });
 
 describe('strain–life curve', () => {
@@ -45,7 +63,37 @@ describe('strain–life curve', () => {
   it.each(checkValues('K', 'K-R0-'))('$id: a cycle from nothing has a range equal to its peak', (row) => {
     const peak = input(row, 'eps_max');
     expect(equivalentStrain(peak, 0, GAMMA)).toBe(row.expected[2]);
+    expectRow(row, strainAmplitude(peak, 0), meanStrain(peak, 0), 2 * strainAmplitude(peak, 0));
     // γ = 1 counts the range alone: fully reversed at half the peak has the same range.
     expectClose(equivalentStrain(row.expected[0]!, -1, 1), row.expected[2]!, { rel: 1e-15, because: 'round-off' });
+  });
+});
+
+describe('mean stress', () => {
+  it.each(checkValues('K', 'K-Morrow-'))('$id', (row) => {
+    expectRow(row, morrowLife(input(row, 'eps_a'), input(row, 'sm'), reversedOf(row))!);
+  });
+
+  it.each(checkValues('K', 'K-SWT-'))('$id', (row) => {
+    expectRow(row, smithWatsonTopperLife(input(row, 'eps_a'), input(row, 'smax'), reversedOf(row)));
+  });
+
+  it.each(checkValues('K', 'K-N-'))('$id: without a mean, Morrow says what the curve says', (row) => {
+    expectRow(row, morrowLife(input(row, 'eps_a'), 0, reversedOf(row))!);
+  });
+});
+
+describe('several kinds of flex', () => {
+  it.each(checkValues('K', 'K-Miner-'))('$id: damage, and how often it can be repeated', (row) => {
+    const filament = { ...petg, life: { ...petg.life, firstFlexBreakStrain: Infinity } };
+    const counts = numbers(row, 'n');
+    const [first, ...rest] = numbers(row, 'N').map((life, i) => ({
+      amount: 1,
+      peakStrain: strainAtLife(life, filament.life),
+      ratio: 0,
+      cycles: counts[i]!,
+    }));
+    const { median } = assessLife({ flexes: [first!, ...rest], acrossLayers: false, thickness: 0.4, filament });
+    expectRow(row, counts[0]! / median, median / counts[0]!);
   });
 });

@@ -6,7 +6,7 @@ import { noteResidual } from './residuals.ts';
 export interface CheckValue {
   readonly id: string;
   readonly quantity: string;
-  readonly inputs: Readonly<Record<string, number | string>>;
+  readonly inputs: Readonly<Record<string, number | string | readonly number[]>>;
   /** NaN where the row says that there is no such figure. */
   readonly expected: readonly number[];
   readonly tolerance: { readonly rel: number; readonly abs: number };
@@ -30,6 +30,13 @@ export function checkValues(section: Section, start: string): readonly CheckValu
 export function input(row: CheckValue, name: string): number {
   const value = row.inputs[name] === 'inf' ? Number.POSITIVE_INFINITY : row.inputs[name];
   if (typeof value !== 'number') throw new Error(`${row.id} has no number ${name}`);
+  return value;
+}
+
+/** A list among the inputs of a row. */
+export function numbers(row: CheckValue, name: string): readonly number[] {
+  const value = row.inputs[name];
+  if (typeof value !== 'object') throw new Error(`${row.id} has no list ${name}`);
   return value;
 }
 
