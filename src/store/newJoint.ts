@@ -83,15 +83,21 @@ export function newMeasuredJoint(name: string, like?: Joint): Joint {
 }
 
 /**
- * The joint made another kind: its name, printer and filament stay, and its movement as far as the kind knows it. Where
- * the kind cannot go so far, it goes as far as is usual.
+ * The joint made another kind: its name, printer, filament and surroundings stay, and its movements as far as the kind
+ * knows them. Where the kind cannot go so far, it goes as far as is usual, and what lies within its swing is let go.
  */
 export function ofAnotherKind(joint: Joint, family: FlexureFamily, drive: Drive = family.drives[0]): Joint {
-  const worked = { ...newJoint(family, joint.name, joint, drive), id: joint.id };
-  const { drive: _drive, amount, stays: _stays, effortAtMost: _effort, ...use } = joint.movement;
+  const { surroundings } = joint;
+  const worked = {
+    ...newJoint(family, joint.name, joint, drive),
+    id: joint.id,
+    ...(surroundings === undefined ? {} : { surroundings }),
+  };
+  const { stays: _stays, effortAtMost: _effort, ...moved } = joint.movement;
+  const { drive: _drive, amount: _amount, least: _least, also: _also, ...use } = moved;
   const kept = { ...worked, movement: { ...worked.movement, ...use } };
   const before = findDrive(findFamily(joint.family) ?? family, joint.movement.drive);
   if (before?.measure !== drive.measure) return kept;
-  const asFar = { ...kept, movement: { ...kept.movement, amount } };
+  const asFar = { ...kept, movement: { ...kept.movement, ...moved, drive: drive.id } };
   return assess(asFar).ok ? asFar : kept;
 }

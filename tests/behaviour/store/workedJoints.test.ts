@@ -128,6 +128,23 @@ describe('worked joints', () => {
     expect(ofAnotherKind(far, familyOf({ family: 'crossedLeaves' })).movement.amount).toBe(radians(12));
   });
 
+  it('made another kind it keeps where it is used, and its other movements where they measure alike', () => {
+    const before = newJoint(familyOf({ family: 'straightLeaf' }), 'Lid');
+    const also = [{ amount: radians(3), ways: 'one way', cycles: 1000 }] as const;
+    const asked: Joint = {
+      ...before,
+      surroundings: { temperatureC: 40, moisture: 'damp' },
+      movement: { ...before.movement, amount: radians(8), ways: 'between', least: radians(-2), also },
+    };
+    const crossed = ofAnotherKind(asked, familyOf({ family: 'crossedLeaves' }));
+    expect(crossed.surroundings).toEqual(asked.surroundings);
+    expect(crossed.movement).toMatchObject({ ways: 'between', least: radians(-2), also });
+    const arch = ofAnotherKind(asked, familyOf({ family: 'snapArch' }));
+    expect(arch.surroundings).toEqual(asked.surroundings);
+    expect(Object.keys(arch.movement)).not.toContain('also');
+    expect(Object.keys(arch.movement)).not.toContain('least');
+  });
+
   it('made any other kind it can be assessed', () => {
     for (const from of FAMILIES) {
       for (const to of FAMILIES) expect(() => verdictOf(ofAnotherKind(newJoint(from, 'Joint'), to))).not.toThrow();
