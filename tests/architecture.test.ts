@@ -28,7 +28,8 @@ const ALL_BUT_DESIGN = [
 
 const RULES: Readonly<Record<string, Rule>> = {
   'core/base': pure(),
-  'core/numeric': pure('base'),
+  // Seeded draws are a standard job with known traps, and the package touches nothing but numbers.
+  'core/numeric': { ...pure('base'), packages: ['pure-rand'] },
   // Cutting and offsetting polygons is a job that the library does better than we would.
   'core/geometry': { ...pure('base', 'numeric'), packages: ['clipper2-ts'] },
   'core/print': pure('base'),
