@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { Suspense, useEffect } from 'react';
 import { useChoices } from '../../store/choices.ts';
 import { useSession } from '../../store/session.ts';
 import { useCurrentJoint } from '../joints/useCurrentJoint.ts';
@@ -8,6 +8,7 @@ import { KeepingBars } from './KeepingBars.tsx';
 import { MessageBar } from './MessageBar.tsx';
 import { openPartFile } from './openFile.ts';
 import { openAddress } from './openLink.ts';
+import type { Place } from './places.ts';
 import { Slip } from './Slip.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
 import { useDroppedFile } from './useDroppedFile.ts';
@@ -16,13 +17,13 @@ import { useUndoKeys } from './useUndoKeys.ts';
 
 const takeFile = (file: File) => void openPartFile(file);
 
-/** What the tab of the browser says. */
-function useDocumentTitle(place: string): void {
+/** What the tab of the browser says, where the place does not say it itself. */
+function useDocumentTitle({ name, own }: Place): void {
   const part = useSession((state) => state.part.name);
-  const joint = useCurrentJoint()?.name ?? place;
+  const joint = useCurrentJoint()?.name ?? name;
   useEffect(() => {
-    document.title = `${joint}, ${part}: Bendbook`;
-  }, [joint, part]);
+    if (!own) document.title = `${joint}, ${part}: Bendbook`;
+  }, [joint, part, own]);
 }
 
 function Sheet() {
@@ -30,7 +31,7 @@ function Sheet() {
   const theme = useChoices((state) => state.theme);
   const dropping = useDroppedFile(takeFile);
   useUndoKeys();
-  useDocumentTitle(place.name);
+  useDocumentTitle(place);
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme;
   }, [theme]);
@@ -44,8 +45,10 @@ function Sheet() {
       <Head place={place} />
       <MessageBar />
       <KeepingBars />
-      <place.Page />
-      <TitleBlock />
+      <Suspense fallback={<main className="main" aria-busy="true" />}>
+        <place.Page />
+      </Suspense>
+      {!place.own && <TitleBlock />}
       <Slip />
     </div>
   );

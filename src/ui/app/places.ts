@@ -1,4 +1,4 @@
-import type { ComponentType } from 'react';
+import { lazy, type ComponentType } from 'react';
 import { JointsPlace } from '../joints/JointsPlace.tsx';
 
 /** Somewhere the user goes: one line here puts it on the sheet's head. */
@@ -7,6 +7,11 @@ export interface Place {
   readonly id: string;
   readonly name: string;
   readonly Page: ComponentType;
+  /** Whether it has a title block and a document title of its own. */
+  readonly own?: boolean;
 }
 
-export const PLACES: readonly [Place, ...Place[]] = [{ id: 'joints', name: 'Joints', Page: JointsPlace }];
+export const PLACES: readonly [Place, ...Place[]] = [
+  { id: 'joints', name: 'Joints', Page: JointsPlace },
+  { id: 'filaments', name: 'Filaments', Page: lazy(() => import('../filaments/FilamentsPlace.tsx')), own: true },
+];

@@ -1,0 +1,18 @@
+/**
+ * Share of the push that is left of what is held bent, against its push one minute after it was bent.
+ *
+ *     E(t)/E(1 min) = (t/1 min)^−n
+ *
+ * A single power, for small strains in a room. Nothing is said of the first minute.
+ *
+ * @param minutes - t since it was bent [min], ≥ 1
+ * @param exponent - n of a filament row [-], ≥ 0
+ * @returns share [-], 0 to 1
+ *
+ * Source: common-practice.
+ * @example stressLeft(1440, 0.05) // → 0.695155
+ */
+export function stressLeft(minutes: number, exponent: number): number {
+  if (!(minutes >= 1)) throw new RangeError(`a time of a minute or more is needed, not ${minutes}`);
+  return minutes ** -exponent;
+}

@@ -1,0 +1,62 @@
+import { useMemo } from 'react';
+import { inOrder, standingOf } from '../../core/design/acrossFilaments.ts';
+import { countedNote } from '../text/filamentsText.ts';
+import { fromMemory } from '../../core/material/compare.ts';
+import type { WholeFilament } from '../../core/material/types.ts';
+import { CompareSentence } from './CompareSentence.tsx';
+import { CompareTable, type Compared } from './CompareTable.tsx';
+import { useComparing } from './comparing.ts';
+import { Conflict } from './Conflict.tsx';
+import { FilamentsTitle } from './FilamentsTitle.tsx';
+import { FoldTest } from './FoldTest.tsx';
+import { Marked } from './Marked.tsx';
+import { sharedPaper } from './papers.ts';
+import { SharedCurves } from './SharedCurves.tsx';
+import { Suits } from './Suits.tsx';
+import type { YourJoint } from './useYourJoint.ts';
+
+/** Page one: every filament beside the others, set against one of the part's joints. */
+export function AllFilaments({ rows, yours }: { readonly rows: readonly WholeFilament[]; readonly yours: YourJoint }) {
+  const { order, shown, marked } = useComparing();
+  const a = yours.assessment;
+  const all = useMemo((): readonly Compared[] => {
+    const standings = new Map(rows.map((row) => [row.id, a && standingOf(a, row)]));
+    const ordered = inOrder(rows, order, (row) => standings.get(row.id));
+    return ordered.map((row) => ({ row, standing: standings.get(row.id) }));
+  }, [rows, order, a]);
+  const compared = shown === 'all' ? all : all.filter(({ row }) => marked.includes(row.id));
+  const { strain, movement } = a ? { strain: a.strain.peak, movement: a.joint.movement } : {};
+  const joint =
+    a && strain !== undefined && movement
+      ? { strain, movement, filament: a.filament.id, isEstimate: a.estimate }
+      : undefined;
+  const paper = useMemo(() => sharedPaper(strain), [strain]);
+  const { memory, all: values } = fromMemory(rows);
+  return (
+    <>
+      <main className="all-filaments">
+        <CompareSentence count={rows.length} yours={yours} />
+        <Conflict />
+        <div className="narrow-marks">
+          <Marked rows={rows} />
+        </div>
+        <CompareTable rows={compared} all={all} joint={joint} />
+        <Suits rows={compared.map(({ row }) => row)} />
+        <section className="curves-of-all" aria-label="Curves">
+          <Marked rows={rows} />
+          <SharedCurves
+            rows={all}
+            paper={paper}
+            joint={joint && { strain: joint.strain, cycles: joint.movement.cycles }}
+          />
+        </section>
+        <FoldTest />
+      </main>
+      <FilamentsTitle
+        what={{ name: 'Compared', says: `${rows.length} filaments, nominal, along the lines, 23 °C` }}
+        caution={countedNote(memory, values)}
+        against={a}
+      />
+    </>
+  );
+}

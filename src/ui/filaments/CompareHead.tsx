@@ -1,0 +1,73 @@
+import type { Span } from '../charts/frame.ts';
+import { cycleTicks } from '../charts/ticks.ts';
+import { grouped } from '../text/numbers.ts';
+import { pct, type RowAxis } from './axes.ts';
+import { COLUMNS } from './columns.ts';
+
+/** The figures of an axis over its column. */
+function AxisHead({ ticks }: { readonly ticks: RowAxis['ticks'] }) {
+  return (
+    <svg className="axis-head" aria-hidden="true">
+      {ticks.map(({ share, text }) => (
+        <g key={share}>
+          <line className="L" x1={pct(share)} x2={pct(share)} y1="15" y2="20" />
+          <text
+            className="s12 t2"
+            x={pct(share)}
+            y="12"
+            textAnchor={share < 0.12 ? 'start' : share > 0.88 ? 'end' : 'middle'}
+          >
+            {text}
+          </text>
+        </g>
+      ))}
+    </svg>
+  );
+}
+
+interface Props {
+  readonly axes: readonly RowAxis[];
+  readonly cycles: Span;
+  readonly wanted: number | undefined;
+}
+
+/** Names, units and axes of the columns. */
+export function CompareHead({ axes, cycles, wanted }: Props) {
+  const [low, high] = cycles;
+  const lives = cycleTicks([low, 1e6], true).map(({ at, text }) => ({
+    share: Math.log(at / low) / Math.log(high / low),
+    text,
+  }));
+  return (
+    // oxlint-disable jsx-a11y/no-redundant-roles
+    <thead role="rowgroup">
+      <tr role="row">
+        <th role="columnheader" scope="col">
+          Filament
+          <small>opens its record</small>
+        </th>
+        {COLUMNS.map(({ key, head, sub }, at) => (
+          <th role="columnheader" scope="col" key={key}>
+            {head}
+            <small>{sub}</small>
+            <AxisHead ticks={axes[at]?.ticks ?? []} />
+          </th>
+        ))}
+        <th role="columnheader" scope="col">
+          Life
+          <small>cycles; up: strain</small>
+          <AxisHead ticks={lives.filter(({ text }) => text !== '')} />
+        </th>
+        <th role="columnheader" scope="col" className="r">
+          At your joint
+          <small>
+            half break by;
+            {wanted !== undefined && <br />}
+            {wanted !== undefined && `reach ${grouped(wanted)}`}
+          </small>
+        </th>
+      </tr>
+    </thead>
+    // oxlint-enable jsx-a11y/no-redundant-roles
+  );
+}

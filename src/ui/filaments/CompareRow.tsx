@@ -1,0 +1,121 @@
+import type { Standing } from '../../core/design/acrossFilaments.ts';
+import type { Movement } from '../../core/design/joint.ts';
+import type { DrawnCurve } from '../../core/life/curveOf.ts';
+import { soundness } from '../../core/material/choose.ts';
+import { traitOf, type Trait } from '../../core/material/compare.ts';
+import type { WholeFilament } from '../../core/material/types.ts';
+import { VerdictShape } from '../app/VerdictShape.tsx';
+import { isStrain, originOf, originOfQuantity, rangeText, TRAIT_NAMES, valueText } from '../text/filamentValueText.ts';
+import { chanceText, lifeText, reasonText, rowName, rowNote, spokenStanding } from '../text/filamentsText.ts';
+import { COLUMNS } from './columns.ts';
+import { OriginNote } from './OriginNote.tsx';
+import type { Papers } from './papers.ts';
+import type { RowAxis } from './axes.ts';
+import { addressOf } from './route.ts';
+import { SmallCurve } from './SmallCurve.tsx';
+import { SourceMark } from './SourceMark.tsx';
+import { TraitCell } from './TraitCell.tsx';
+
+export interface OpenSource {
+  readonly id: string;
+  readonly of: Trait | 'life';
+}
+
+interface Props {
+  readonly row: WholeFilament;
+  readonly standing: Standing | undefined;
+  readonly axes: readonly RowAxis[];
+  readonly curves: ReadonlyMap<string, DrawnCurve>;
+  readonly paper: Papers;
+  readonly joint: { readonly strain: number; readonly movement: Movement; readonly filament: string } | undefined;
+  readonly noteId: string;
+  readonly open: OpenSource | undefined;
+  readonly onToggle: (source: OpenSource) => void;
+}
+
+function Note({ row, of }: { readonly row: WholeFilament; readonly of: OpenSource['of'] }) {
+  if (of === 'life') {
+    const { provenance, note, certainty } = row.life;
+    return <OriginNote head={`${rowName(row)}, life curve, ${certainty}.`} origin={originOf(provenance, note)} />;
+  }
+  const quantity = traitOf(row, of);
+  if (!quantity) return null;
+  const range = rangeText(quantity, isStrain(of));
+  const head = `${rowName(row)}, ${TRAIT_NAMES[of].toLowerCase()}: ${valueText(quantity, isStrain(of))}${range && ` (${range})`}.`;
+  return <OriginNote head={head} origin={originOfQuantity(quantity)} />;
+}
+
+/** One filament: its bars, its curve, and how it bears the joint. */
+export function CompareRow({ row, standing, axes, curves, paper, joint, noteId, open, onToggle }: Props) {
+  const name = rowName(row);
+  const isInUse = joint?.filament === row.id;
+  const mark = (of: OpenSource['of']) => ({
+    open: open?.of === of,
+    controls: noteId,
+    onToggle: () => onToggle({ id: row.id, of }),
+    inTable: true,
+  });
+  const own = curves.get(row.id);
+  const counted = standing && standing.life.median > 0 && standing.life.median <= standing.life.maxReportableCycles;
+  return (
+    // oxlint-disable jsx-a11y/no-redundant-roles
+    <>
+      <tr role="row" data-row={row.id} className={isInUse ? 'in-use' : undefined}>
+        <th role="rowheader" scope="row">
+          <a href={addressOf(row.id)}>{name}</a>
+          <small>{rowNote(row, isInUse)}</small>
+        </th>
+        {COLUMNS.map((column, at) => (
+          <TraitCell
+            key={column.key}
+            {...{ column, row, mark }}
+            axis={axes[at] as RowAxis}
+            strain={column.key === 'yields' ? joint?.strain : undefined}
+          />
+        ))}
+        <td role="cell" className="small">
+          <span className="lab" aria-hidden="true">
+            Life: 1 to 2 M cycles across, strain up
+          </span>
+          {own && (
+            <SmallCurve
+              curve={own}
+              others={[...curves].filter(([id]) => id !== row.id).map(([, curve]) => curve)}
+              cycles={paper.small}
+              strain={paper.strain}
+              joint={joint && { strain: joint.strain, cycles: counted ? standing.life.median : undefined }}
+              label={`Curve of strain against life of ${name}; Fig. 2 has its figures`}
+            />
+          )}
+        </td>
+        <td role="cell" className="life">
+          <span className="lab" aria-hidden="true">
+            At your joint, half break by
+          </span>
+          {standing && joint ? (
+            <>
+              <span className="vh">{spokenStanding(standing, joint.movement.cycles)}</span>
+              <span aria-hidden="true">{lifeText(standing)}</span>
+              <SourceMark kind={soundness(row.life.provenance)} of={`the life of ${name}`} {...mark('life')} />
+              <small className={standing.grade} aria-hidden="true">
+                <VerdictShape grade={standing.grade} />
+                {chanceText(standing)}
+              </small>
+              {reasonText(standing) !== '' && <small aria-hidden="true">{reasonText(standing)}</small>}
+            </>
+          ) : (
+            <span>no joint</span>
+          )}
+        </td>
+      </tr>
+      {open && (
+        <tr role="row" className="origin-row">
+          <td role="cell" colSpan={COLUMNS.length + 3} id={noteId}>
+            <Note row={row} of={open.of} />
+          </td>
+        </tr>
+      )}
+    </>
+    // oxlint-enable jsx-a11y/no-redundant-roles
+  );
+}

@@ -1,0 +1,75 @@
+import type { Order } from '../../core/design/acrossFilaments.ts';
+import { useSession } from '../../store/session.ts';
+import { ChoiceField, type ChoiceSpec } from '../controls/ChoiceField.tsx';
+import { Sentence } from '../controls/Sentence.tsx';
+import {
+  JOINT_REFUSED,
+  movementWords,
+  NO_JOINT,
+  ORDER_OPTIONS,
+  SAME_STRAIN,
+  shownOptions,
+  type ShownRows,
+} from '../text/filamentsText.ts';
+import { percent } from '../text/numbers.ts';
+import { useComparing } from './comparing.ts';
+import type { YourJoint } from './useYourJoint.ts';
+
+function useSpecs(count: number, { joint }: YourJoint): Record<'shown' | 'order' | 'joint', ChoiceSpec> {
+  const { order, shown, marked, setOrder, setShown } = useComparing();
+  const joints = useSession((state) => state.part.joints);
+  const selectJoint = useSession((state) => state.selectJoint);
+  const taking = (take: (value: string) => void) => (value: string) => {
+    take(value);
+    return undefined;
+  };
+  return {
+    shown: {
+      key: 'shown',
+      label: 'Filaments shown',
+      value: shown,
+      options: shownOptions(count, marked.length),
+      take: taking((value) => setShown(value as ShownRows)),
+    },
+    order: {
+      key: 'order',
+      label: 'Order',
+      value: order,
+      options: ORDER_OPTIONS,
+      take: taking((value) => setOrder(value as Order)),
+    },
+    joint: {
+      key: 'joint',
+      label: 'Your joint',
+      value: joint?.id ?? '',
+      options: joints.map(({ id, name }) => ({ value: id, text: name })),
+      take: taking(selectJoint),
+    },
+  };
+}
+
+/** What is compared, in what order, and against which joint. */
+export function CompareSentence({ count, yours }: { readonly count: number; readonly yours: YourJoint }) {
+  const specs = useSpecs(count, yours);
+  const { joint, assessment } = yours;
+  return (
+    <div className="compare-says">
+      <Sentence className="about">
+        <ChoiceField spec={specs.shown} /> filaments at 23 °C, in the order of <ChoiceField spec={specs.order} />
+        {joint && (
+          <>
+            , set against your <ChoiceField spec={specs.joint} />
+          </>
+        )}
+        {assessment && (
+          <>
+            : <span className="num">{percent(assessment.strain.peak)}</span> strain,{' '}
+            {movementWords(assessment.joint.movement)}
+          </>
+        )}
+        .
+      </Sentence>
+      <p className="small">{assessment ? SAME_STRAIN : joint ? JOINT_REFUSED : NO_JOINT}</p>
+    </div>
+  );
+}

@@ -1,0 +1,45 @@
+import { useEffect, useRef } from 'react';
+import type { WholeFilament } from '../../core/material/types.ts';
+import { FIGURE_2, FOURTH, rowName } from '../text/filamentsText.ts';
+import { useComparing } from './comparing.ts';
+
+/** Which filaments show their spread: at most three, and a fourth asks which to drop. */
+export function Marked({ rows }: { readonly rows: readonly WholeFilament[] }) {
+  const { marked, asked, mark, answer } = useComparing();
+  const question = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (asked !== undefined) question.current?.querySelector('button')?.focus();
+  }, [asked]);
+  const named = (id: string | undefined) => rows.find((row) => row.id === id);
+  const wanted = named(asked);
+  return (
+    <div className="marked">
+      <div className="names" role="group" aria-label={FIGURE_2.marked}>
+        {rows.map((row) => (
+          <button
+            key={row.id}
+            type="button"
+            className="name-toggle"
+            aria-pressed={marked.includes(row.id)}
+            onClick={() => mark(row.id)}
+          >
+            {rowName(row)}
+          </button>
+        ))}
+      </div>
+      {wanted && (
+        <div className="fourth" role="group" aria-label={FOURTH.asks(rowName(wanted))} ref={question}>
+          <span>{FOURTH.asks(rowName(wanted))}</span>
+          {marked.map((id) => (
+            <button key={id} className="b" type="button" onClick={() => answer(id)}>
+              {named(id)?.name ?? id}
+            </button>
+          ))}
+          <button className="b quiet" type="button" onClick={() => answer(undefined)}>
+            {FOURTH.leave}
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}
