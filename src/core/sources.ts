@@ -148,6 +148,14 @@ export const SOURCES = {
     cite: 'A document that the user names',
     read: 'by the user alone; nothing here was compared with it',
   },
+  'f-distribution': {
+    cite: 'Distributions of Student and of R. A. Fisher by the incomplete beta function, continued fraction after W. J. Lentz; M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 26.5.8 and 26.6.2',
+    read: 'from memory; checked against printed table values and against an independent library',
+  },
+  'linear-regression': {
+    cite: 'Least squares of log life on log strain with intervals, band and test of linearity, laid out as in ASTM E739',
+    read: 'formulas from any text on statistics; the standard not opened, the data of its example as remembered',
+  },
   's1-pla-fatigue': {
     cite: 'S1: O. H. Ezeh and L. Susmel, on the fatigue strength of 3D-printed polylactide (PLA), Procedia Structural Integrity 13, 2018, 728–734 (title recalled)',
     read: 'p. 733, labels of Fig. 5, conclusions',

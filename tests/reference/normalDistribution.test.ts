@@ -1,7 +1,9 @@
 /**
  * Source [normal-distribution]: values of the normal distribution as any table prints them. Fair: the table is not made from
- * the series, continued fraction or first guess used here.
+ * the series, continued fraction or first guess used here. And the npm package jstat, which has rational approximations of its
+ * own.
  */
+import { jStat } from 'jstat';
 import { describe, it } from 'vitest';
 import { normalCdf, normalQuantile } from '../../src/core/numeric/normal.ts';
 import { expectClose } from '../support/close.ts';
@@ -36,5 +38,15 @@ describe('z below which a share lies', () => {
     [0.1, -1.281551566],
   ])('share %s', (share, z) => {
     expectClose(normalQuantile(share), z, { printedTo: 9 });
+  });
+});
+
+describe('agrees with jstat', () => {
+  it.each([-5, -2.5, -1, -0.1, 0, 0.3, 1.7, 4])('below z = %s', (z) => {
+    expectClose(normalCdf(z), jStat.normal.cdf(z, 0, 1), { abs: 1e-12, because: 'what jstat computes to' });
+  });
+
+  it.each([0.001, 0.01, 0.05, 0.1, 0.5, 0.78, 0.9, 0.95, 0.99, 0.999])('the quantile of %s', (share) => {
+    expectClose(normalQuantile(share), jStat.normal.inv(share, 0, 1), { abs: 1e-7, because: 'what jstat computes to' });
   });
 });

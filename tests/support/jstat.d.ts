@@ -1,0 +1,13 @@
+/** As much of jstat 1.9 as the tests ask: it brings no types. */
+declare module 'jstat' {
+  interface Distribution<Parameters extends readonly number[]> {
+    cdf(x: number, ...parameters: Parameters): number;
+    inv(share: number, ...parameters: Parameters): number;
+  }
+  export const jStat: {
+    readonly normal: Distribution<readonly [mean: number, deviation: number]>;
+    readonly studentt: Distribution<readonly [freedom: number]>;
+    readonly centralF: Distribution<readonly [above: number, below: number]>;
+    readonly beta: Distribution<readonly [a: number, b: number]>;
+  };
+}
