@@ -59,7 +59,7 @@ const NAMES: Readonly<Record<string, string>> = {
   drive: 'How it is moved',
   effortAtMost: 'Effort at most',
   ways: 'One way or both ways',
-  least: 'How far it comes back',
+  least: 'Way back',
   also: 'The number of movements beside it',
   cycles: 'Number of flexes',
   held: 'Whether it is held bent',

@@ -38,7 +38,7 @@ describe('every problem is worded', () => {
     );
     const back = { code: 'below-minimum', message: '', field: 'movement.also[2].ways' } as const;
     expect(problemText({ ...back, value: -4, limit: -1.5 }, 'mm')).toBe(
-      'How far it comes back of movement 4 cannot be under −1.50\u00a0mm; −4.00\u00a0mm is.',
+      'Way back of movement 4 cannot be under −1.50\u00a0mm; −4.00\u00a0mm is.',
     );
     const warm = { code: 'above-maximum', message: '', field: 'surroundings.temperatureC' } as const;
     expect(problemText({ ...warm, value: 400, limit: 150 }, 'inch')).toBe(

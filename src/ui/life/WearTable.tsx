@@ -1,0 +1,90 @@
+import type { Assessment } from '../../core/design/assessment.ts';
+import { meanStrain } from '../../core/life/meanStrain.ts';
+import type { Wear } from '../../core/life/lifeAnswer.ts';
+import { Mark } from '../app/Mark.tsx';
+import type { LengthUnit } from '../text/numbers.ts';
+import { swingText, timesText } from '../text/useText.ts';
+import {
+  ALL_THE_WEAR,
+  aloneText,
+  FIRST_FLEX_WEARS,
+  ratioText,
+  shareOf,
+  strainText,
+  WEAR_ADDS_UP,
+  WEAR_HEADS,
+  WHO_WEARS,
+  WHO_WEARS_AID,
+} from '../text/wearText.ts';
+
+function WearRow({ a, wear, at, unit }: { a: Assessment; wear: Wear; at: number; unit: LengthUnit }) {
+  const swing = [a.joint.movement, ...(a.joint.movement.also ?? [])][at] ?? a.joint.movement;
+  return (
+    <tr>
+      <th scope="row">
+        {swingText(swing, a.drive.measure, unit)}
+        <small>{timesText(swing.cycles)}</small>
+      </th>
+      <td>{strainText(wear.peakStrain)}</td>
+      <td>{ratioText(wear.ratio)}</td>
+      <td>{strainText(meanStrain(wear.peakStrain, wear.ratio))}</td>
+      <td>{aloneText(wear, a.life)}</td>
+      <td className="part">
+        {a.life.breaksOnFirstFlex ? '' : shareOf(wear.share)}
+        <Bar share={a.life.breaksOnFirstFlex ? 0 : wear.share} />
+      </td>
+    </tr>
+  );
+}
+
+/** A share as a length on a rule of one. */
+function Bar({ share }: { readonly share: number }) {
+  return (
+    <svg className="wear-bar" viewBox="0 0 100 9" preserveAspectRatio="none" aria-hidden="true">
+      <rect width={100 * share} height="6" />
+      <path d="M0 0V9M50 6V9M100 0V9M0 6.4H100" />
+    </svg>
+  );
+}
+
+/** Each kind of flex: how hard it strains, how long it would last alone, and its part of the wear. */
+export function WearTable({ assessment: a, unit }: { readonly assessment: Assessment; readonly unit: LengthUnit }) {
+  const { wear, breaksOnFirstFlex } = a.life;
+  const says = breaksOnFirstFlex ? FIRST_FLEX_WEARS : wear.length === 1 ? ALL_THE_WEAR : WEAR_ADDS_UP;
+  return (
+    <>
+      <h3 className="h">
+        {WHO_WEARS}
+        <span className="aside">{WHO_WEARS_AID}</span>
+      </h3>
+      <table className="wear">
+        <thead>
+          <tr>
+            <th scope="col">{WEAR_HEADS.flex}</th>
+            <th scope="col">
+              {WEAR_HEADS.peak}
+              <Mark kind={a.provenance.strain} />
+            </th>
+            <th scope="col">{WEAR_HEADS.ratio}</th>
+            <th scope="col">{WEAR_HEADS.mean}</th>
+            <th scope="col">
+              {WEAR_HEADS.alone}
+              <Mark kind={a.provenance.life} />
+            </th>
+            <th scope="col">
+              {WEAR_HEADS.share}
+              <Mark kind={a.provenance.life} />
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {wear.map((one, at) => (
+            // The order is that of the joint's own movements, which have no other name.
+            <WearRow key={at} a={a} wear={one} at={at} unit={unit} />
+          ))}
+        </tbody>
+      </table>
+      <p className="small">{says}</p>
+    </>
+  );
+}
