@@ -4,6 +4,7 @@
  */
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
+import { putOnShelf } from '../core/material/shelf.ts';
 import type { Problem } from '../core/problems.ts';
 import { MAX_NETWORK_BYTES, readNetworkBytes } from '../files/networkFile.ts';
 import { MAX_PART_BYTES } from '../files/limits.ts';
@@ -32,9 +33,11 @@ async function assessFiles({ files, path }: Extract<Asked, { kind: 'parts' }>): 
       problems.push(...part.problems.map((problem) => ({ file, ...problem })));
       continue;
     }
-    const count = part.value.joints.length;
+    // Its joints find the filaments that came with it, and none that came with another.
+    putOnShelf(part.value.filaments);
+    const count = part.value.part.joints.length;
     const onJoint = (_: unknown, index: number) => showProgress(`joint ${index + 1} of ${count}`);
-    parts.push({ file, ...reportPart(part.value, part.notes, { path, onJoint }, room) });
+    parts.push({ file, ...reportPart(part.value.part, part.notes, { path, onJoint }, room) });
   }
   const isRefused = parts.some(({ joints }) => joints.some((joint) => 'problems' in joint));
   return { document: { ...HEADER, parts, problems }, hasProblems: problems.length > 0 || isRefused };

@@ -2,18 +2,27 @@
 import { assess } from '../core/design/assess.ts';
 import type { Allowable, Assessment } from '../core/design/assessment.ts';
 import { bySolver } from '../core/design/bySolver.ts';
-import type { Joint, Part } from '../core/design/joint.ts';
+import type { Joint, Part, Swing } from '../core/design/joint.ts';
 import { findDrive } from '../core/flexures/drives.ts';
 import { findFamily } from '../core/flexures/index.ts';
 import type { Problem } from '../core/problems.ts';
-import { amounts, effort as effortIn, EFFORT_UNITS, SIZE_UNITS, snake, UNITS, type Json } from './keys.ts';
+import {
+  amounts,
+  effort as effortIn,
+  EFFORT_UNITS,
+  SIZE_UNITS,
+  snake,
+  UNITS,
+  type Json,
+  type Measure,
+} from './keys.ts';
 import { emptyRoom, reportPath, type Room } from './pathReport.ts';
 import { sayable } from './sayable.ts';
 import { reportSolved } from './solverReport.ts';
 
 export const HEADER = {
   format: 'bendbook-assessment',
-  version: 2,
+  version: 3,
   units: UNITS,
 } as const;
 
@@ -31,11 +40,21 @@ export interface PartReport {
   readonly notes: readonly Problem[];
 }
 
-function inputsOf({ family, sizes, movement, profile, measuredThickness }: Joint) {
+/** One kind of flex; a field that it does not have is left out. */
+function swingOf({ amount, ways, least, cycles }: Swing, measure: Measure) {
+  return {
+    ...amounts('amount', amount, measure),
+    ways,
+    ...(least === undefined ? {} : amounts('least', least, measure)),
+    cycles,
+  };
+}
+
+function inputsOf({ family, sizes, movement, profile, surroundings, measuredThickness }: Joint) {
   const found = findFamily(family);
   // Of a joint that is refused for its drive nothing but the figure is known; it was an angle in most files.
   const measure = (found && findDrive(found, movement.drive)?.measure) ?? 'turn';
-  const { effortAtMost, stays } = movement;
+  const { effortAtMost, stays, also, heldHours } = movement;
   const named = Object.entries(found?.parameters ?? {}).map(([name, { kind }]) => {
     return [`${snake(name)}${SIZE_UNITS[kind]}`, sizes[name]] as const;
   });
@@ -43,10 +62,10 @@ function inputsOf({ family, sizes, movement, profile, measuredThickness }: Joint
     sizes: Object.fromEntries(named),
     movement: {
       drive: movement.drive,
-      ...amounts('amount', movement.amount, measure),
-      ways: movement.ways,
-      cycles: movement.cycles,
+      ...swingOf(movement, measure),
+      ...(also === undefined ? {} : { also: also.map((swing) => swingOf(swing, measure)) }),
       held: movement.held,
+      ...(heldHours === undefined ? {} : { held_h: heldHours }),
       chance: movement.chance,
       ...(effortAtMost === undefined ? {} : { [`effort_at_most_${EFFORT_UNITS[measure].effort}`]: effortAtMost }),
       ...(stays === undefined ? {} : { stays }),
@@ -60,6 +79,9 @@ function inputsOf({ family, sizes, movement, profile, measuredThickness }: Joint
       fit_rule: profile.fitRule,
       filament: profile.filament,
     },
+    ...(surroundings === undefined
+      ? {}
+      : { surroundings: { temperature_C: surroundings.temperatureC, moisture: surroundings.moisture } }),
     ...(measuredThickness === undefined ? {} : { measured_thickness_mm: measuredThickness }),
   };
 }

@@ -2,29 +2,39 @@
 import * as v from 'valibot';
 import type { Joint } from '../core/design/joint.ts';
 import { findFamily } from '../core/flexures/index.ts';
+import { withOnShelf } from '../core/material/shelf.ts';
+import type { OwnFilament } from '../core/material/types.ts';
 import type { Problem } from '../core/problems.ts';
 import { fail, failIfAny, ok, type Result } from '../core/result.ts';
 import { radians } from '../core/units.ts';
-import { AMOUNTS, KEYS, LINK_VERSION, measureOf, type Group, type Kind } from './jointLinkText.ts';
+import { AMOUNTS, KEYS, LINK_VERSION, measureOf, MORE_KEYS, type Group, type Kind } from './jointLinkText.ts';
 import { readJoint } from './joints.ts';
+import { readOwn } from './ownLink.ts';
 import { migrateJoint } from './partMigrations.ts';
 import { jointShape } from './partShape.ts';
 import { capped, shapeProblem, shown } from './shape.ts';
 
-/** Ten times what a joint takes, and still short enough for any address bar. */
-export const MAX_LINK_LENGTH = 8000;
+/** Four times the longest link that is written with a filament of one's own, and still read at once. */
+export const MAX_LINK_LENGTH = 32_000;
 
 /** Keys that no size of a family may be called, or the link could not tell them apart. */
-export const RESERVED_KEYS: readonly string[] = ['joint', 'kind', ...AMOUNTS, ...Object.keys(KEYS)];
+export const RESERVED_KEYS: readonly string[] = ['joint', 'kind', ...AMOUNTS, ...MORE_KEYS, ...Object.keys(KEYS)];
+
+export interface JointInLink {
+  readonly joint: Joint;
+  /** The user's own that came with it, at most one. */
+  readonly filaments: readonly OwnFilament[];
+}
 
 /**
  * The joint that a link carries, judged as strictly as a part file. Never throws, whatever the text.
  *
  * Problems: `not-our-file` when it is no joint link, `newer-version`, `too-large`, `given-twice`, and those of `readPart`.
+ * A filament of somebody's own that comes with it is read as one on file is.
  *
  * @param fragment - what follows `#` in the address, with or without it
  */
-export function readJointLink(fragment: string): Result<Joint> {
+export function readJointLink(fragment: string): Result<JointInLink> {
   if (fragment.length > MAX_LINK_LENGTH) {
     const message = `The link holds ${fragment.length} characters, at most ${MAX_LINK_LENGTH} are read`;
     return fail({ code: 'too-large', message, value: fragment.length, limit: MAX_LINK_LENGTH });
@@ -36,8 +46,13 @@ export function readJointLink(fragment: string): Result<Joint> {
   if (twice) return twice;
   const shape = v.safeParse(jointShape, migrateJoint(asDocument(link), Number(link.get('joint'))));
   if (!shape.success) return failIfAny(capped(shape.issues.map(shapeProblem))) ?? fail(notALink(''));
-  const joint = readJoint(shape.output);
-  return joint.ok ? ok(joint.value, capped([...unknownKeys(link, shape.output), ...joint.notes])) : joint;
+  const own = link.get('own');
+  const filaments = own === null ? ok([]) : readOwn(own, shape.output.profile.filament);
+  if (!filaments.ok) return filaments;
+  const joint = withOnShelf(filaments.value, () => readJoint(shape.output));
+  if (!joint.ok) return joint;
+  const notes = [...unknownKeys(link, shape.output), ...filaments.notes, ...joint.notes];
+  return ok({ joint: joint.value, filaments: filaments.value }, capped(notes));
 }
 
 function notALink(version: string): Problem {
@@ -79,22 +94,58 @@ const READ: { readonly [K in Kind]: (text: string) => unknown } = {
 
 /** The joint as the part file would hold it, of any shape yet; keys that are not known are not taken over. */
 function asDocument(link: URLSearchParams) {
-  const groups: Record<Group, Record<string, unknown>> = { joint: {}, movement: {}, profile: {} };
+  const groups: Record<Group, Record<string, unknown>> = { joint: {}, movement: {}, profile: {}, surroundings: {} };
   for (const [key, [group, kind]] of Object.entries(KEYS)) {
     const text = link.get(key);
     if (text !== null) groups[group][key] = READ[kind](text);
   }
+  const { joint, movement, profile, surroundings } = groups;
   const kind = link.get('kind') ?? undefined;
+  const names = Object.keys(findFamily(kind ?? '')?.parameters ?? {}).filter((size) => link.has(size));
+  const sizes = Object.fromEntries(names.map((size) => [size, numberFrom(link.get(size) ?? '')]));
+  const used = Object.keys(surroundings).length === 0 ? {} : { surroundings };
+  return { ...joint, family: kind, sizes, movement: { ...amounts(link, kind), ...movement }, profile, ...used };
+}
+
+/** Everything of a movement that is measured as its drive measures. */
+function amounts(link: URLSearchParams, kind: string | undefined): Record<string, unknown> {
   const isFirst = link.get('joint') === '1';
   const measure = isFirst ? 'turn' : measureOf(kind ?? '', link.get('drive') ?? '');
   const angle = measure === 'travel' ? undefined : angleOf(link);
   const travel = measure === 'turn' ? null : link.get('travel');
   const amount = travel === null ? angle : numberFrom(travel);
-  // The first links knew only turns, and called them by their angle.
-  if (amount !== undefined) groups.movement[isFirst ? 'angle' : 'amount'] = amount;
-  const names = Object.keys(findFamily(kind ?? '')?.parameters ?? {}).filter((size) => link.has(size));
-  const sizes = Object.fromEntries(names.map((size) => [size, numberFrom(link.get(size) ?? '')]));
-  return { ...groups.joint, family: kind, sizes, movement: groups.movement, profile: groups.profile };
+  const [least, also] = [link.get('least'), link.get('also')];
+  return {
+    // The first links knew only turns, and called them by their angle.
+    ...(amount === undefined ? {} : { [isFirst ? 'angle' : 'amount']: amount }),
+    ...(least === null ? {} : { least: figureFrom(least, measure) }),
+    ...(also === null ? {} : { also: swingsFrom(also, measure) }),
+  };
+}
+
+type Measure = ReturnType<typeof measureOf>;
+
+/** `-5deg`, `0.3rad`, or a bare travel; anything else stays text, which the shape then refuses. */
+function figureFrom(text: string, measure: Measure): number | string {
+  const [, figure = '', unit] = /^(.*?)(deg|rad)?$/s.exec(text) ?? [];
+  if ((unit === undefined) === (measure === 'turn')) return text;
+  const value = numberFrom(figure);
+  return typeof value === 'number' && unit === 'deg' ? radians(value) : value;
+}
+
+function swingsFrom(text: string, measure: Measure) {
+  return text === '' ? [] : text.split('*').map((swing) => swingFrom(swing, measure));
+}
+
+function swingFrom(text: string, measure: Measure) {
+  const [amount = '', ways, cycles = '', least, ...more] = text.split('_');
+  if (more.length > 0) return text;
+  return {
+    amount: figureFrom(amount, measure),
+    ways,
+    cycles: numberFrom(cycles),
+    ...(least === undefined ? {} : { least: figureFrom(least, measure) }),
+  };
 }
 
 function angleOf(link: URLSearchParams): unknown {

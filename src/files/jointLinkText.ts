@@ -1,5 +1,5 @@
 /** Writing a link: apart from reading, which needs much more and is needed later. */
-import type { Joint } from '../core/design/joint.ts';
+import type { Joint, Swing } from '../core/design/joint.ts';
 import { findDrive } from '../core/flexures/drives.ts';
 import { findFamily } from '../core/flexures/known.ts';
 import { asRad, degrees, radians, type Rad } from '../core/units.ts';
@@ -9,8 +9,7 @@ import { MIGRATIONS, versionAfter } from './partMigrations.ts';
 export const LINK_VERSION = String(versionAfter(MIGRATIONS));
 
 export type Kind = 'text' | 'number' | 'yes or no';
-type Flat = Readonly<Record<string, string | number | boolean | undefined>>;
-export type Group = 'joint' | 'movement' | 'profile';
+export type Group = 'joint' | 'movement' | 'profile' | 'surroundings';
 
 /** Every key of a link but the sizes, in the order in which they are written, and where its value belongs. */
 export const KEYS = {
@@ -21,6 +20,7 @@ export const KEYS = {
   ways: ['movement', 'text'],
   cycles: ['movement', 'number'],
   held: ['movement', 'yes or no'],
+  heldHours: ['movement', 'number'],
   chance: ['movement', 'number'],
   effortAtMost: ['movement', 'number'],
   stays: ['movement', 'yes or no'],
@@ -31,7 +31,12 @@ export const KEYS = {
   lying: ['profile', 'text'],
   fitRule: ['profile', 'text'],
   filament: ['profile', 'text'],
+  temperatureC: ['surroundings', 'number'],
+  moisture: ['surroundings', 'text'],
 } as const satisfies Record<string, readonly [Group, Kind]>;
+
+/** Written apart from the others: the other end of the swing, the movements beside it, and the user's own filament. */
+export const MORE_KEYS = ['least', 'also', 'own'] as const;
 
 /** How far it is moved: one of these, as its drive measures. */
 export const AMOUNTS = ['angleDeg', 'angleRad', 'travel'] as const;
@@ -52,6 +57,18 @@ function amountOf({ family, movement: { drive, amount } }: Joint): [key: (typeof
   return angleDeg === undefined ? ['angleRad', String(amount)] : ['angleDeg', String(angleDeg)];
 }
 
+/** An amount that is not the main one: `-5deg`, `0.3rad`, or bare where it is a travel. */
+function figureOf(amount: number, { family, movement: { drive } }: Joint): string {
+  if (measureOf(family, drive) === 'travel') return String(amount);
+  const angleDeg = exactDegrees(asRad(amount));
+  return angleDeg === undefined ? `${amount}rad` : `${angleDeg}deg`;
+}
+
+/** One movement beside the main one: `12deg_one way_500`, with its other end last where it has one. */
+function swingOf({ amount, ways, cycles, least }: Swing, joint: Joint): string {
+  return [figureOf(amount, joint), ways, cycles, ...(least === undefined ? [] : [figureOf(least, joint)])].join('_');
+}
+
 /** What the drive of a kind measures; undefined where there is no such kind or drive. */
 export function measureOf(family: string, drive: string): 'turn' | 'travel' | undefined {
   const found = findFamily(family);
@@ -59,7 +76,7 @@ export function measureOf(family: string, drive: string): 'turn' | 'travel' | un
 }
 
 /**
- * The fragment, without `#`, of a link that opens this joint.
+ * The fragment, without `#`, of a link that opens this joint; a filament of the user's own is only named in it.
  *
  * @param joint - any joint that has been checked
  * @returns readable text; every number reads back equal
@@ -70,13 +87,12 @@ export function writeJointLink(joint: Joint): string {
   for (const size of known) link.set(size, String(joint.sizes[size]));
   link.set('drive', joint.movement.drive);
   link.set(...amountOf(joint));
-  const from: Readonly<Record<Group, Flat>> = {
-    joint: { id: joint.id, name: joint.name, measuredThickness: joint.measuredThickness },
-    movement: { ...joint.movement },
-    profile: { ...joint.profile },
-  };
+  const { least, also } = joint.movement;
+  if (least !== undefined) link.set('least', figureOf(least, joint));
+  if (also !== undefined) link.set('also', also.map((swing) => swingOf(swing, joint)).join('*'));
   for (const [key, [group]] of Object.entries(KEYS)) {
-    const value = from[group][key];
+    const from: object = (group === 'joint' ? joint : joint[group]) ?? {};
+    const value: unknown = Reflect.get(from, key);
     if (value !== undefined) link.set(key, String(value));
   }
   return link.toString();

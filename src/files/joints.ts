@@ -2,9 +2,9 @@
 import type { Joint } from '../core/design/joint.ts';
 import { understand } from '../core/design/understand.ts';
 import type { Problem } from '../core/problems.ts';
-import { failIfAny, ok, type Result } from '../core/result.ts';
+import { fail, failIfAny, ok, type Result } from '../core/result.ts';
 import { MAX_NAME, readName } from './names.ts';
-import { shown } from './shape.ts';
+import { shown, within } from './shape.ts';
 
 /** What nobody types: the screen has no way to show it, and it must not be taken for a half-typed value. */
 const STRANGE: ReadonlySet<Problem['code']> = new Set(['unknown-family', 'unknown-filament']);
@@ -24,7 +24,7 @@ export function readJoints(shaped: readonly Joint[], tolerant: boolean): Result<
     notes.push(...named.notes.map((note) => within(place, note)));
     const understood = understand(named.joint);
     if (understood.ok) notes.push(...understood.notes.map((note) => within(place, note)));
-    else problems.push(...understood.problems.map((problem) => within(place, problem)));
+    else problems.push(...understood.problems.map((problem) => within(place, explained(problem))));
     return named.joint;
   });
   if (tolerant && !problems.some(({ code }) => STRANGE.has(code))) return ok(joints, [...problems, ...notes]);
@@ -35,11 +35,17 @@ export function readJoints(shaped: readonly Joint[], tolerant: boolean): Result<
 export function readJoint(shaped: Joint): Result<Joint> {
   const { joint, notes } = nameAndId(shaped, 1, new Set());
   const understood = understand(joint);
-  return understood.ok ? ok(joint, [...notes, ...understood.notes]) : understood;
+  if (understood.ok) return ok(joint, [...notes, ...understood.notes]);
+  const [first, ...more] = understood.problems;
+  return fail(explained(first), ...more.map(explained));
 }
 
-function within(place: string, problem: Problem): Problem {
-  return { ...problem, field: problem.field === undefined ? place : `${place}.${problem.field}` };
+/** A filament of somebody's own is in no list to choose from: it has to come along, or before. */
+function explained(problem: Problem): Problem {
+  const { code, value } = problem;
+  if (code !== 'unknown-filament' || !String(value).startsWith('own-')) return problem;
+  const message = `${shown(value)} is a filament of somebody’s own that did not come along; open the file of that filament first, or have the part exported anew`;
+  return { ...problem, message };
 }
 
 function nameAndId(

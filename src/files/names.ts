@@ -8,8 +8,19 @@ export const MAX_NAME = 80;
  * surrogates the replacement character, the ends are trimmed, and it stops after `MAX_NAME` characters.
  */
 export function cleanName(name: string): string {
-  const plain = name.replaceAll(/[\p{Cc}\p{Zl}\p{Zp}]/gu, ' ').replaceAll(/\p{Cs}/gu, '\uFFFD');
-  return Array.from(plain.trim()).slice(0, MAX_NAME).join('').trim();
+  return oneLine(name, MAX_NAME);
+}
+
+/** A sentence or two about a value: cleaned as a name is, only longer. */
+export const MAX_WORDS = 400;
+
+export function words(text: string): string {
+  return oneLine(text, MAX_WORDS);
+}
+
+function oneLine(text: string, most: number): string {
+  const plain = text.replaceAll(/[\p{Cc}\p{Zl}\p{Zp}]/gu, ' ').replaceAll(/\p{Cs}/gu, '\uFFFD');
+  return Array.from(plain.trim()).slice(0, most).join('').trim();
 }
 
 /** The cleaned name, or what to call it when nothing is left, with a note when it had to change. */

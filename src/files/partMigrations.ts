@@ -10,18 +10,30 @@ export type Document = Readonly<Record<string, unknown>>;
 export type Migration = (document: Document) => Document;
 
 /** What a step does to each joint of a part, and to the joint of a link of the same version. */
-const JOINT_STEPS: readonly Migration[] = [withDrive];
+const JOINT_STEPS: readonly Migration[] = [withDrive, asItIs];
+/** What the same step does to the document around the joints. */
+const DOCUMENT_STEPS: readonly Migration[] = [asItIs, withFilaments];
 
-export const MIGRATIONS: readonly Migration[] = JOINT_STEPS.map((step) => (document) => {
+export const MIGRATIONS: readonly Migration[] = JOINT_STEPS.map((step, index) => (document) => {
+  const around = DOCUMENT_STEPS[index] ?? asItIs;
   const { part } = document;
-  if (!isObject(part) || !Array.isArray(part['joints'])) return document;
+  if (!isObject(part) || !Array.isArray(part['joints'])) return around(document);
   const joints = part['joints'].map((joint: unknown) => (isObject(joint) ? step(joint) : joint));
-  return { ...document, part: { ...part, joints } };
+  return around({ ...document, part: { ...part, joints } });
 });
 
 /** A joint of the given version on its own, taken through every step that follows. */
 export function migrateJoint(joint: Document, version: number): Document {
   return JOINT_STEPS.slice(version - 1).reduce((older, step) => step(older), joint);
+}
+
+function asItIs(document: Document): Document {
+  return document;
+}
+
+/** 2 → 3: a part brought no filaments along; what a joint may say besides was left out as it may be now. */
+function withFilaments(document: Document): Document {
+  return { ...document, filaments: [] };
 }
 
 /** 1 → 2: a joint was always turned by a moment, through an angle, and had no sizes for other ways of moving it. */

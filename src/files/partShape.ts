@@ -1,9 +1,10 @@
 /** The shape of a part on file and in a link: which fields there are and what kind of value each holds. */
 import * as v from 'valibot';
-import { WAYS } from '../core/design/joint.ts';
+import { MOISTURES, WAYS } from '../core/design/joint.ts';
 import { findFamily } from '../core/flexures/index.ts';
 import { FIT_RULES, LYINGS } from '../core/print/profile.ts';
-import { MAX_JOINTS, UNITS } from './limits.ts';
+import { filamentsShape } from './filamentShape.ts';
+import { MAX_ALSO, MAX_JOINTS, UNITS } from './limits.ts';
 import { fields } from './shape.ts';
 
 const number = v.pipe(v.number(), v.finite());
@@ -13,16 +14,25 @@ const key = v.pipe(
   v.transform((text) => text.slice(0, 80)),
 );
 
-const movement = fields({
-  drive: key,
+const swing = {
   amount: number,
   ways: v.picklist(WAYS),
+  least: v.exactOptional(number),
   cycles: number,
+} as const;
+
+const movement = fields({
+  drive: key,
+  ...swing,
+  also: v.exactOptional(v.pipe(v.array(v.unknown()), v.maxLength(MAX_ALSO), v.array(fields(swing)))),
   held: v.boolean(),
+  heldHours: v.exactOptional(number),
   chance: number,
   effortAtMost: v.exactOptional(number),
   stays: v.exactOptional(v.boolean()),
 });
+
+const surroundings = fields({ temperatureC: number, moisture: v.picklist(MOISTURES) });
 
 const profile = fields({
   nozzle: number,
@@ -50,6 +60,7 @@ export const jointShape = v.lazy((joint) =>
     sizes: sizesShape(joint),
     movement,
     profile,
+    surroundings: v.exactOptional(surroundings),
     measuredThickness: v.exactOptional(number),
   }),
 );
@@ -61,4 +72,4 @@ const partShape = fields({
   joints: v.pipe(v.array(v.unknown()), v.maxLength(MAX_JOINTS), v.array(jointShape)),
 });
 
-export const documentShape = fields({ units: v.literal(UNITS), part: partShape });
+export const documentShape = fields({ units: v.literal(UNITS), part: partShape, filaments: filamentsShape });

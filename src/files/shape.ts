@@ -116,3 +116,8 @@ export function ignoredFields(raw: unknown, kept: unknown, path = ''): readonly 
     return [{ code: 'unknown-field', message: `${named} is not known here and was left out`, field: named } as const];
   });
 }
+
+/** A problem of something that stands at this place of a document. */
+export function within(place: string, problem: Problem): Problem {
+  return { ...problem, field: problem.field === undefined ? place : `${place}.${problem.field}` };
+}

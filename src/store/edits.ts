@@ -3,6 +3,7 @@
  * of one gesture (a drag, a held key) are gathered into a single step. What is said of a change comes from the screen.
  */
 import type { Joint, Part } from '../core/design/joint.ts';
+import type { OwnFilament } from '../core/material/types.ts';
 import { MAX_JOINTS } from '../files/limits.ts';
 import { sameValue } from './sameValue.ts';
 import type { EditState, Work } from './state.ts';
@@ -15,15 +16,17 @@ export function isFull({ part }: { readonly part: Pick<Part, 'joints'> }): boole
   return part.joints.length >= MAX_JOINTS;
 }
 
-function make(state: EditState, after: Work, said: string, gesture?: string): EditState {
-  const { part, current } = state;
+function make(state: EditState, change: Partial<Work>, said: string, gesture?: string): EditState {
+  const { part, current, own } = state;
+  const now = { part, current, own };
+  const after = { ...now, ...change };
   // A gesture begins with its first real change; else it would be gathered into the step before it.
-  if (sameValue({ part, current }, after)) {
+  if (sameValue(now, after)) {
     return gesture === state.gesture ? state : { ...state, gesture: undefined };
   }
   const last = gesture !== undefined && gesture === state.gesture ? state.past.at(-1) : undefined;
   const earlier = last === undefined ? state.past : state.past.slice(0, -1);
-  const before = last?.before ?? { part, current };
+  const before = last?.before ?? now;
   // A gesture that came back to where it began leaves no step.
   if (sameValue(before, after)) {
     return { ...after, past: earlier, future: [], gesture: undefined, notice: undefined };
@@ -73,15 +76,15 @@ export function endGesture(state: EditState): EditState {
 }
 
 /** Adds a joint at the end, so that the numbers of the others stay, and opens it; it gets an id that is free. */
-export function addJoint(state: EditState, joint: Joint, said: string): EditState {
-  return insert(state, state.part.joints.length, joint, said);
+export function addJoint(state: EditState, joint: Joint, said: string, own = state.own): EditState {
+  return insert(state, state.part.joints.length, joint, said, own);
 }
 
-function insert(state: EditState, at: number, joint: Joint, said: string): EditState {
+function insert(state: EditState, at: number, joint: Joint, said: string, own = state.own): EditState {
   if (isFull(state)) throw new RangeError(`a part holds at most ${MAX_JOINTS} joints`);
   const id = freeId(state.part);
   const joints = state.part.joints.toSpliced(at, 0, { ...joint, id });
-  return make(state, { part: withJoints(state.part, joints), current: id }, said);
+  return make(state, { part: withJoints(state.part, joints), current: id, own }, said);
 }
 
 /** Puts a copy under another name after the joint and opens the copy. */
@@ -113,12 +116,43 @@ export function moveJoint(state: EditState, id: string, by: number, said: string
 }
 
 export function renamePart(state: EditState, name: string, said: string): EditState {
-  return make(state, { part: { ...state.part, name }, current: state.current }, said);
+  return make(state, { part: { ...state.part, name } }, said);
 }
 
-/** Puts another part in the place of this one: import, the demo part, a new part. */
-export function replacePart(state: EditState, part: Part, said: string): EditState {
-  return make(state, { part, current: part.joints[0]?.id }, said);
+/** Puts another part in the place of this one, with the filaments that came along: import, the demo part, a new part. */
+export function replacePart(state: EditState, part: Part, said: string, own = state.own): EditState {
+  return make(state, { part, current: part.joints[0]?.id, own }, said);
+}
+
+/** Joints as new values: what is remembered of them was worked out with the filaments as they were. */
+function asUnknown(part: Part): Part {
+  return withJoints(
+    part,
+    part.joints.map((joint) => ({ ...joint })),
+  );
+}
+
+/** Puts these in the place of the user's own filaments. */
+export function changeOwn(state: EditState, own: readonly OwnFilament[], said: string, gesture?: string): EditState {
+  return make(state, { part: asUnknown(state.part), own }, said, gesture);
+}
+
+/**
+ * Takes over what another window has saved of the user's own filaments. It is no change to undo here, and undoing an
+ * earlier one must not lose it, so every state that can be come back to has it as well.
+ */
+export function takeOwn(state: EditState, saved: readonly OwnFilament[]): EditState {
+  if (saved.every((row) => state.own.some((one) => sameValue(one, row)))) return state;
+  const taken = (work: Work): Work => {
+    const kept = work.own.filter(({ id }) => !saved.some((one) => one.id === id));
+    return { part: asUnknown(work.part), current: work.current, own: [...kept, ...saved] };
+  };
+  const inStep = ({ before, after, said }: EditState['past'][number]) => ({
+    before: taken(before),
+    after: taken(after),
+    said,
+  });
+  return { ...state, ...taken(state), past: state.past.map(inStep), future: state.future.map(inStep) };
 }
 
 export function undo(state: EditState): EditState {

@@ -1,4 +1,6 @@
 import { create } from 'zustand';
+import { putOnShelf } from '../core/material/shelf.ts';
+import type { OwnFilament } from '../core/material/types.ts';
 import { listenToOtherWindows } from './otherWindows.ts';
 import {
   dropSetAside,
@@ -9,6 +11,8 @@ import {
   savePart,
   type SetAside,
 } from './savedPart.ts';
+import { findShelf, saveShelf, shelfNow } from './savedShelf.ts';
+import { withUnknown } from './shelf.ts';
 import { browserStorage, keepOpenJoint, readOpenJoint } from './preferences.ts';
 import { createSaver, type Kept, type Saver } from './saver.ts';
 import { useSession } from './session.ts';
@@ -43,16 +47,26 @@ function inTime<T>(promise: Promise<T>): Promise<T> {
  */
 export async function startKeeping(storage: PartStorage): Promise<void> {
   let found: Found;
+  let shelf: readonly OwnFilament[];
   try {
-    found = await inTime(findSaved(storage));
+    [shelf, found] = await inTime(findAll(storage));
   } catch {
     useKeeping.setState({ kept: 'unavailable' });
     return;
   }
-  if (found.part !== undefined) useSession.getState().open(found.part);
+  const { part, open } = useSession.getState();
+  // A kept part may name filaments that the shelf has lost, and never knows better what is on it.
+  open(found.part ?? part, withUnknown(shelf, found.filaments));
   reopenJoint();
   useKeeping.setState({ setAside: found.setAside, kept: found.part === undefined ? 'nothing to keep' : 'saved' });
-  keepChanges(storage);
+  keepChanges(storage, shelf);
+}
+
+/** The shelf first: the joints of the part name what is on it. */
+async function findAll(storage: PartStorage): Promise<[readonly OwnFilament[], Found]> {
+  const shelf = await findShelf(storage);
+  putOnShelf(shelf);
+  return [shelf, await findSaved(storage)];
 }
 
 /** The joint that was open last time, where this part still has it. */
@@ -62,16 +76,30 @@ function reopenJoint(): void {
   if (last !== undefined && part.joints.some(({ id }) => id === last)) selectJoint(last);
 }
 
-function keepChanges(storage: PartStorage): void {
-  const windows = listenToOtherWindows(() => useKeeping.setState({ savedElsewhere: true }));
+function keepChanges(storage: PartStorage, found: readonly OwnFilament[]): void {
+  let kept = found;
+  let isTaking = false;
+  async function heard(): Promise<void> {
+    useKeeping.setState({ savedElsewhere: true });
+    const saved = await shelfNow(storage).catch(() => undefined);
+    if (saved === undefined) return;
+    // What another window saved is not a change here, and saving it again would put this part over the other's.
+    isTaking = true;
+    useSession.getState().takeOwn(saved);
+    isTaking = false;
+  }
+  const windows = listenToOtherWindows(() => void heard());
   const write = async (part: Parameters<Saver['save']>[0]) => {
+    const { own } = useSession.getState();
+    if (own !== kept) await saveShelf(storage, own);
+    kept = own;
     await savePart(storage, part);
     windows.tellSaved();
     useKeeping.setState({ savedElsewhere: false });
   };
   const saver = createSaver(write, (kept) => useKeeping.setState({ kept }));
   useSession.subscribe((now, before) => {
-    if (now.part !== before.part) saver.save(now.part);
+    if (now.part !== before.part && !isTaking) saver.save(now.part);
     if (now.current !== before.current && now.current !== undefined) keepOpenJoint(browserStorage(), now.current);
   });
   // A page that is put away may never come back; both events are needed, since phones send only the second.
@@ -82,12 +110,13 @@ function keepChanges(storage: PartStorage): void {
 
 /** Puts what another window saved in the place of this part; it can be undone. */
 export async function openSavedElsewhere(storage: PartStorage, said: string): Promise<void> {
-  const part = await savedNow(storage);
-  if (part !== undefined) useSession.getState().replacePart(part, said);
+  const saved = await savedNow(storage);
+  const { own, replacePart } = useSession.getState();
+  if (saved !== undefined) replacePart(saved.part, said, withUnknown(own, saved.filaments));
   useKeeping.setState({ savedElsewhere: false });
 }
 
-/** Lets go of a part that was set aside. */
+/** Lets go of something that was set aside. */
 export async function letGo(storage: PartStorage, key: string): Promise<void> {
   await dropSetAside(storage, key);
   useKeeping.setState((state) => ({ setAside: state.setAside.filter((one) => one.key !== key) }));

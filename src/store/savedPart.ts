@@ -3,7 +3,9 @@
  * never overwritten: it is set aside under its own key and can be downloaded.
  */
 import type { Part } from '../core/design/joint.ts';
+import type { OwnFilament } from '../core/material/types.ts';
 import type { Result } from '../core/result.ts';
+import type { PartOnFile } from '../files/partFile.ts';
 import { writePart } from '../files/partText.ts';
 
 /** Bytes by key; every call may fail. */
@@ -14,10 +16,12 @@ export interface PartStorage {
   readonly keys: () => Promise<readonly IDBValidKey[]>;
 }
 
-/** A part that was found and could not be read, as it was. */
+/** Something that was found and could not be read, as it was. */
 export interface SetAside {
   readonly key: string;
   readonly text: string;
+  /** What it was; a part when absent. */
+  readonly of?: 'filaments';
   /** Why it could not be read, as the file reader says it. */
   readonly why: string;
 }
@@ -25,6 +29,8 @@ export interface SetAside {
 export interface Found {
   /** Absent on a first visit, and when what was kept could not be read. */
   readonly part?: Part;
+  /** The user's own filaments that the part brings along. */
+  readonly filaments: readonly OwnFilament[];
   readonly setAside: readonly SetAside[];
 }
 
@@ -32,13 +38,13 @@ const KEY = 'part';
 const ASIDE = 'set-aside-';
 
 /** Fetched only where something is kept: a first visit reads nothing. */
-async function readKept(text: string): Promise<Result<Part>> {
+async function readKept(text: string): Promise<Result<PartOnFile>> {
   const { readKeptPart } = await import('../files/partFile.ts');
   return readKeptPart(text);
 }
 
-/** What was kept as text, whatever it is; a part is always kept as text. */
-function asText(stored: unknown): string {
+/** What was kept as text, whatever it is; everything is always kept as text. */
+export function asText(stored: unknown): string {
   if (typeof stored === 'string') return stored;
   return JSON.stringify(stored) ?? String(stored);
 }
@@ -54,7 +60,7 @@ async function allSetAside(storage: PartStorage): Promise<SetAside[]> {
     keys.toSorted().map(async (key) => {
       const stored = await storage.get(key);
       if (!isSetAside(stored)) return { key, text: asText(stored), why: 'It is damaged' };
-      return { key, text: stored.text, why: stored.why };
+      return { key, ...stored };
     }),
   );
 }
@@ -65,6 +71,14 @@ function freeAsideKey(taken: readonly SetAside[]): string {
   return ASIDE + String(Math.max(0, ...used) + 1).padStart(4, '0');
 }
 
+/** Moves something that cannot be read aside, before anything can overwrite it. */
+export async function putAside(storage: PartStorage, from: string, what: Omit<SetAside, 'key'>): Promise<SetAside> {
+  const record = { key: freeAsideKey(await allSetAside(storage)), ...what };
+  await storage.set(record.key, what);
+  await storage.del(from);
+  return record;
+}
+
 /**
  * What is kept from the last visit. A part that cannot be read is moved aside before anything can overwrite it.
  * Rejects when the storage refuses; then nothing may be saved either, since that could overwrite what was not seen.
@@ -72,18 +86,16 @@ function freeAsideKey(taken: readonly SetAside[]): string {
 export async function findSaved(storage: PartStorage): Promise<Found> {
   const setAside = await allSetAside(storage);
   const stored = await storage.get(KEY);
-  if (stored === undefined) return { setAside };
+  if (stored === undefined) return { filaments: [], setAside };
   const text = asText(stored);
   const read = await readKept(text);
-  if (read.ok) return { part: read.value, setAside };
-  const record = { key: freeAsideKey(setAside), text, why: read.problems[0].message };
-  await storage.set(record.key, { text: record.text, why: record.why });
-  await storage.del(KEY);
-  return { setAside: [...setAside, record] };
+  if (read.ok) return { ...read.value, setAside };
+  const record = await putAside(storage, KEY, { text, why: read.problems[0].message });
+  return { filaments: [], setAside: [...setAside, record] };
 }
 
 /** The part that another window has saved since, if it can be read. */
-export async function savedNow(storage: PartStorage): Promise<Part | undefined> {
+export async function savedNow(storage: PartStorage): Promise<PartOnFile | undefined> {
   const read = await readKept(asText(await storage.get(KEY)));
   return read.ok ? read.value : undefined;
 }

@@ -1,14 +1,17 @@
 import type { Joint, Part } from '../core/design/joint.ts';
+import type { OwnFilament } from '../core/material/types.ts';
 
 /** The work itself and which joint is open: what undo puts back. */
 export interface Work {
   readonly part: Part;
   /** Id of the joint that is open; absent only when the part has none. */
   readonly current: string | undefined;
+  /** Filaments that the user has made: those of all parts. */
+  readonly own: readonly OwnFilament[];
 }
 
 /** The joint that is open; absent when the part has none. */
-export function openJointOf({ part, current }: Work): Joint | undefined {
+export function openJointOf({ part, current }: Pick<Work, 'part' | 'current'>): Joint | undefined {
   return part.joints.find(({ id }) => id === current);
 }
 
@@ -36,10 +39,11 @@ export interface EditState extends Work {
 }
 
 /** A part just opened: nothing to undo, its first joint open. */
-export function opened(part: Part): EditState {
+export function opened(part: Part, own: readonly OwnFilament[] = []): EditState {
   return {
     part,
     current: part.joints[0]?.id,
+    own,
     past: [],
     future: [],
     gesture: undefined,

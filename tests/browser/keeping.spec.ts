@@ -27,7 +27,7 @@ test('exports a part, and takes it back as it was', async ({ page }) => {
   await page.getByRole('button', { name: 'Export' }).click();
   const path = await (await saved).path();
   const part = readPart(readFileSync(path, 'utf8'));
-  expect(part.ok && part.value.joints[0]).toEqual(demoJoint());
+  expect(part.ok && part.value.part.joints[0]).toEqual(demoJoint());
   await page.getByRole('button', { name: 'New part' }).click();
   await page.getByLabel('Part file to import').setInputFiles(path);
   await expect(page.getByRole('navigation', { name: /Joints of this part/ })).toContainText('Battery-door hinge');

@@ -49,7 +49,7 @@ describe('the command', { timeout: 60_000 }, () => {
   it('prints one JSON document for several files, in their order, and nothing else', () => {
     const { code, out, err } = run([SAVED, file('garbage.json'), file('absent.json')]);
     const document = JSON.parse(out);
-    expect(document).toMatchObject({ format: 'bendbook-assessment', version: 2 });
+    expect(document).toMatchObject({ format: 'bendbook-assessment', version: 3 });
     expect(document.parts).toHaveLength(1);
     expect(document.parts[0]).toMatchObject({ file: SAVED, name: 'Balcony weather station', notes: [] });
     expect(document.parts[0].joints).toHaveLength(3);

@@ -14,7 +14,7 @@ const FIRST =
   '&firstLayerHeight=0.2&lying=flat&fitRule=nominal&filament=petg';
 
 const LINK =
-  'joint=2&id=rain-flap&name=Rain-flap+hinge&kind=straightLeaf&lines=2&length=12&depth=6&fillet=0.8&pad=4&inRow=1' +
+  'joint=3&id=rain-flap&name=Rain-flap+hinge&kind=straightLeaf&lines=2&length=12&depth=6&fillet=0.8&pad=4&inRow=1' +
   '&sideBySide=1&taper=1&centre=0.5&drive=turned&angleDeg=35&ways=one+way&cycles=5000&held=false&chance=0.95&nozzle=0.4&lineWidth=0.42&layerHeight=0.2' +
   '&firstLayerHeight=0.2&lying=flat&fitRule=nominal&filament=petg';
 
@@ -29,9 +29,9 @@ describe('a joint link', () => {
     expect(read).toMatchObject({
       ok: true,
       notes: [],
-      value: { movement: { drive: 'turned', amount: radians(35) }, name: 'Rain-flap hinge' },
+      value: { joint: { movement: { drive: 'turned', amount: radians(35) }, name: 'Rain-flap hinge' }, filaments: [] },
     });
-    expect(read.ok && writeJointLink(read.value)).toBe(LINK);
+    expect(read.ok && writeJointLink(read.value.joint)).toBe(LINK);
   });
 
   it('of the first version opens as the same joint, turned as all were', () => {
@@ -41,11 +41,51 @@ describe('a joint link', () => {
     ]);
   });
 
+  it('of the second version opens as the same joint', () => {
+    expect(readJointLink(LINK.replace('joint=3', 'joint=2'))).toEqual(readJointLink(LINK));
+  });
+
+  it('carries other ends, movements beside the main one, hours and surroundings, readably', () => {
+    const more = {
+      ways: 'between' as const,
+      least: radians(-5),
+      also: [
+        { amount: radians(12), ways: 'one way' as const, cycles: 500 },
+        { amount: radians(20), ways: 'between' as const, cycles: 20, least: radians(10) },
+      ],
+      held: true,
+      heldHours: 72,
+    };
+    const joint = {
+      ...changed(LEAF, { movement: more }),
+      surroundings: { temperatureC: 45.5, moisture: 'dry' as const },
+    };
+    const link = writeJointLink(joint);
+    expect(link).toContain('&least=-5deg&also=12deg_one+way_500*20deg_between_20_10deg&');
+    expect(link).toContain('&heldHours=72&');
+    expect(link).toContain('&temperatureC=45.5&moisture=dry');
+    const read = readJointLink(link);
+    expect(read.ok ? read.value.joint : read.problems).toEqual(joint);
+  });
+
+  it.each([
+    ['least=-5', 'movement.least'],
+    ['least=far', 'movement.least'],
+    ['also=far', 'movement.also[0].amount'],
+    ['also=12deg', 'movement.also[0].ways'],
+    ['also=12deg_one+way_500*3_one+way_5', 'movement.also[1].amount'],
+    ['also=12deg_one+way_many', 'movement.also[0].cycles'],
+    ['also=12deg_one+way_500_1deg_2', 'movement.also[0]'],
+    ['temperatureC=40', 'surroundings.moisture'],
+  ])('with %s cannot be read, and says where', (more, field) => {
+    expect(problemsOf(`${LINK}&${more}`).map((problem) => problem.field)).toContain(field);
+  });
+
   it('carries a travel in millimetres, and takes no angle for one', () => {
     const pushed = LINK.replace('drive=turned&angleDeg=35', 'drive=pushed&travel=3');
     const read = readJointLink(pushed);
-    expect(read).toMatchObject({ ok: true, value: { movement: { drive: 'pushed', amount: 3 } } });
-    expect(read.ok && writeJointLink(read.value)).toBe(pushed);
+    expect(read).toMatchObject({ ok: true, value: { joint: { movement: { drive: 'pushed', amount: 3 } } } });
+    expect(read.ok && writeJointLink(read.value.joint)).toBe(pushed);
     for (const wrong of [pushed.replace('travel=3', 'angleDeg=3'), LINK.replace('angleDeg=35', 'travel=3')]) {
       expect(problemsOf(wrong)).toMatchObject([{ code: 'missing-field', field: 'movement.amount' }]);
     }
@@ -60,7 +100,7 @@ describe('a joint link', () => {
     fc.assert(
       fc.property(joint, (written) => {
         const read = readJointLink(writeJointLink(written));
-        expect(read.ok && read.value).toEqual(written);
+        expect(read.ok && read.value).toEqual({ joint: written, filaments: [] });
       }),
     );
   });
@@ -72,16 +112,17 @@ describe('a joint link', () => {
     const candidates = Array.from({ length: 1000 }, (_, n) => 0.5 + n * 0.0013);
     const angle = candidates.find((rad) => radians((rad * 180) / Math.PI) !== rad);
     expect(angle).toBeDefined();
-    const link = writeJointLink({ ...read.value, movement: { ...read.value.movement, amount: angle ?? 0 } });
+    const { joint: flap } = read.value;
+    const link = writeJointLink({ ...flap, movement: { ...flap.movement, amount: angle ?? 0 } });
     expect(link).toContain('angleRad=');
     const back = readJointLink(link);
-    expect(back.ok && back.value.movement.amount).toBe(angle);
+    expect(back.ok && back.value.joint.movement.amount).toBe(angle);
   });
 
   it('of any text is a joint or problems, never an exception', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary', maxLength: 200 }), (text) => {
-        for (const fragment of [text, `joint=1&${text}`, `joint=2&${text}`, `${LINK}&${text}`]) {
+        for (const fragment of [text, `joint=1&${text}`, `joint=2&${text}`, `joint=3&${text}`, `${LINK}&${text}`]) {
           const read = readJointLink(fragment);
           expect(read.ok || read.problems.length > 0).toBe(true);
         }
@@ -147,7 +188,7 @@ describe('a joint link', () => {
   });
 
   it('of a newer program is refused as such', () => {
-    expect(problemsOf(LINK.replace('joint=2', 'joint=3'))).toMatchObject([{ code: 'newer-version', value: '3' }]);
+    expect(problemsOf(LINK.replace('joint=3', 'joint=4'))).toMatchObject([{ code: 'newer-version', value: '4' }]);
   });
 
   it('too long is refused', () => {

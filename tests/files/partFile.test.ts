@@ -2,12 +2,14 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Joint } from '../../src/core/design/joint.ts';
 import type { Problem } from '../../src/core/problems.ts';
+import { findFilament, shelfChanges } from '../../src/core/material/shelf.ts';
 import { radians } from '../../src/core/units.ts';
 import { MAX_NAME } from '../../src/files/names.ts';
 import { MAX_PART_BYTES } from '../../src/files/limits.ts';
 import { readKeptPart, readPart, readPartBytes } from '../../src/files/partFile.ts';
 import { writePart } from '../../src/files/partText.ts';
 import { LEAF as WORKED } from '../support/joints.ts';
+import { ownPetg } from '../support/ownFilaments.ts';
 import { migrate, type Document, type Migration } from '../../src/files/partMigrations.ts';
 
 const LEAF = { ...WORKED, id: 'flap', name: 'Rain flap' };
@@ -19,7 +21,7 @@ type Changes = { readonly [key: string]: unknown };
 function fileWith(changes: Changes, joint: Changes = {}, header: Changes = {}): string {
   const joints = [{ ...LEAF, ...joint }];
   const part = { ...PART, joints, ...changes };
-  return JSON.stringify({ format: 'bendbook-part', version: 2, units: 'mm N MPa rad', part, ...header });
+  return JSON.stringify({ format: 'bendbook-part', version: 3, units: 'mm N MPa rad', part, filaments: [], ...header });
 }
 
 function problemsOf(text: string): readonly Problem[] {
@@ -59,14 +61,17 @@ describe('the file of version 1, as it was released', () => {
 
   it('reads with every value', () => {
     const read = readPart(text);
-    expect(read).toMatchObject({ ok: true, value: { name: 'Balcony weather station', invented: true } });
+    expect(read).toMatchObject({
+      ok: true,
+      value: { part: { name: 'Balcony weather station', invented: true }, filaments: [] },
+    });
     if (!read.ok) return;
-    expect(read.value.joints.map(({ id, family }) => `${id} ${family}`)).toEqual([
+    expect(read.value.part.joints.map(({ id, family }) => `${id} ${family}`)).toEqual([
       'rain-flap straightLeaf',
       'battery-door crease',
       'borrowed-clip straightLeaf',
     ]);
-    const [flap, door, clip] = read.value.joints;
+    const [flap, door, clip] = read.value.part.joints;
     expect(flap).toEqual({
       id: 'rain-flap',
       name: 'Rain-flap hinge',
@@ -79,10 +84,10 @@ describe('the file of version 1, as it was released', () => {
     expect(clip?.measuredThickness).toBe(0.63);
   });
 
-  it('is turned into version 2 by one step, and by nothing else', () => {
+  it('is turned into the newest version by its steps, and by nothing else', () => {
     const read = readPart(text);
     expect(read).toMatchObject({ ok: true, notes: [] });
-    const again = readPart(read.ok ? writePart(read.value) : '');
+    const again = readPart(read.ok ? writePart(read.value.part) : '');
     expect(again).toEqual(read);
   });
 
@@ -101,7 +106,7 @@ describe('the file of version 2, as it was released', () => {
     const read = readPart(text);
     if (!read.ok) throw new Error('the saved file must read');
     expect(read.notes).toEqual([]);
-    const [flap, , , clip, lever] = read.value.joints;
+    const [flap, , , clip, lever] = read.value.part.joints;
     expect(flap?.movement).toMatchObject({ drive: 'turned', amount: radians(35) });
     expect(clip?.movement).toMatchObject({ drive: 'pushed', amount: 3, effortAtMost: 5, stays: false });
     expect(clip?.sizes).toMatchObject({ sideBySide: 2, taper: 0.8 });
@@ -109,9 +114,45 @@ describe('the file of version 2, as it was released', () => {
     expect(lever?.sizes).toMatchObject({ centre: 0.4 });
   });
 
+  it('is the same part as one of the newest version, which may bring filaments along', () => {
+    const read = readPart(text);
+    const newest = readPart(read.ok ? writePart(read.value.part) : '');
+    expect(newest).toEqual(read);
+    expect(read.ok && read.value.filaments).toEqual([]);
+  });
+});
+
+describe('the file of version 3, as it was released', () => {
+  const text = saved('part-v3.json');
+
+  it('reads with every value', () => {
+    const read = readPart(text);
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    expect(read.notes.filter(({ code }) => code === 'unknown-field')).toEqual([]);
+    const [flap, latch] = read.value.part.joints;
+    expect(flap?.movement).toMatchObject({
+      amount: radians(35),
+      also: [{ amount: radians(10), ways: 'one way', cycles: 20_000 }],
+      held: true,
+      heldHours: 12,
+    });
+    expect(flap?.surroundings).toEqual({ temperatureC: 40, moisture: 'dry' });
+    expect(latch?.movement).toMatchObject({ amount: 2, ways: 'between', least: 0.5 });
+    expect([flap, latch].map((joint) => joint?.profile.filament)).toEqual(['own-petg-blue', 'petg']);
+    const [blue] = read.value.filaments;
+    expect(blue).toMatchObject({ id: 'own-petg-blue', name: 'PETG blue', own: { from: 'petg' } });
+    expect(blue?.properties.flexuralModulus).toMatchObject({
+      typical: 1700,
+      low: 1600,
+      high: 1800,
+      provenance: { kind: 'measured', what: 'three bars over supports, first spool' },
+    });
+    expect(blue?.life).toMatchObject({ sigmaLog10N: 0.5, certainty: 'by your own test' });
+  });
+
   it('is what is written today', () => {
     const read = readPart(text);
-    expect(read.ok && writePart(read.value)).toBe(text);
+    expect(read.ok && writePart(read.value.part, read.value.filaments)).toBe(text);
   });
 });
 
@@ -154,7 +195,7 @@ describe('bytes', () => {
   const utf8 = new TextEncoder().encode(text);
 
   it('read with and without a mark of UTF-8, and so does text with its mark', () => {
-    expect(readPartBytes(utf8)).toMatchObject({ ok: true, value: { name: 'Höhe' } });
+    expect(readPartBytes(utf8)).toMatchObject({ ok: true, value: { part: { name: 'Höhe' } } });
     expect(readPartBytes(new Uint8Array([0xef, 0xbb, 0xbf, ...utf8]))).toEqual(readPartBytes(utf8));
     expect(readPart(`\uFEFF${text}`)).toEqual(readPart(text));
   });
@@ -180,7 +221,7 @@ describe('bytes', () => {
 describe('versions', () => {
   it('newer than this program are refused and said to be untouched', () => {
     const [problem] = problemsOf(fileWith({}, {}, { version: 7 }));
-    expect(problem).toMatchObject({ code: 'newer-version', field: 'version', value: 7, limit: 2 });
+    expect(problem).toMatchObject({ code: 'newer-version', field: 'version', value: 7, limit: 3 });
     expect(problem?.message).toContain('made by a newer Bendbook');
     expect(problem?.message).toContain('untouched');
   });
@@ -196,12 +237,12 @@ describe('versions', () => {
 
   it('older are taken through the steps that follow', () => {
     const read = readPart(JSON.stringify(older()), [moveTitle]);
-    expect(read).toMatchObject({ ok: true, value: { name: 'Old title', joints: [LEAF] }, notes: [] });
+    expect(read).toMatchObject({ ok: true, value: { part: { name: 'Old title', joints: [LEAF] } }, notes: [] });
   });
 
   it('at the newest skip every step', () => {
     const read = readPart(fileWith({}, {}, { version: 2 }), [moveTitle]);
-    expect(read).toMatchObject({ ok: true, value: { name: 'Station' } });
+    expect(read).toMatchObject({ ok: true, value: { part: { name: 'Station' } } });
   });
 
   it('past the newest step are still refused', () => {
@@ -231,7 +272,7 @@ describe('fields', () => {
       'wrong-type: invented is 1, expected true or false',
       'wrong-type: joints[0].sizes.length is “12”, expected a number',
       'missing-field: joints[0].sizes.depth is missing, expected a number',
-      'not-one-of: joints[0].movement.ways is “sideways”, expected one of one way, both ways',
+      'not-one-of: joints[0].movement.ways is “sideways”, expected one of one way, both ways, between',
       'wrong-type: joints[0].movement.held is “no”, expected true or false',
       'wrong-type: joints[0].profile is null, expected an object',
     ]);
@@ -262,7 +303,7 @@ describe('fields', () => {
   it('that are not known are left out with a note, whatever they hold', () => {
     const sizes = { ...LEAF.sizes, colour: 3 };
     const text = fileWith({ author: {} }, { sizes, note: [[1]] }, { later: 1 });
-    expect(readPart(text)).toMatchObject({ ok: true, value: PART });
+    expect(readPart(text)).toMatchObject({ ok: true, value: { part: PART } });
     expect(notesOf(text).map(({ code, field }) => `${code} ${field}`)).toEqual([
       'unknown-field later',
       'unknown-field joints[0].sizes.colour',
@@ -275,10 +316,10 @@ describe('fields', () => {
     const hostile = '"__proto__":{"polluted":1,"held":true},"constructor":{"prototype":{"polluted":1}},';
     const text = fileWith({}).replaceAll('{', `{${hostile}`);
     const read = readPart(text);
-    expect(read).toMatchObject({ ok: true, value: PART });
+    expect(read).toMatchObject({ ok: true, value: { part: PART } });
     expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
-    expect(read.ok && Object.keys(read.value)).toEqual(['name', 'invented', 'joints']);
-    expect(read.ok && Object.getPrototypeOf(read.value.joints[0]?.sizes)).toBe(Object.prototype);
+    expect(read.ok && Object.keys(read.value.part)).toEqual(['name', 'invented', 'joints']);
+    expect(read.ok && Object.getPrototypeOf(read.value.part.joints[0]?.sizes)).toBe(Object.prototype);
   });
 
   it('cannot be lent by a prototype', () => {
@@ -338,7 +379,7 @@ describe('names and ids', () => {
     const text = fileWith({ name: '  Two\nlines\u0000 ' }, { name: '🌦'.repeat(90) });
     expect(readPart(text)).toMatchObject({
       ok: true,
-      value: { name: 'Two lines', joints: [{ name: '🌦'.repeat(MAX_NAME) }] },
+      value: { part: { name: 'Two lines', joints: [{ name: '🌦'.repeat(MAX_NAME) }] } },
     });
     expect(notesOf(text)).toMatchObject([
       { code: 'changed-name', field: 'name' },
@@ -347,13 +388,13 @@ describe('names and ids', () => {
   });
 
   it('hold no half of a character, which a link could not carry', () => {
-    expect(readPart(fileWith({ name: 'a\uD800b' }))).toMatchObject({ ok: true, value: { name: 'a\uFFFDb' } });
+    expect(readPart(fileWith({ name: 'a\uD800b' }))).toMatchObject({ ok: true, value: { part: { name: 'a\uFFFDb' } } });
   });
 
   it('that are empty get a name', () => {
     expect(readPart(fileWith({ name: ' ' }, { name: '', id: '' }))).toMatchObject({
       ok: true,
-      value: { name: 'Part', joints: [{ name: 'Joint 1', id: 'joint-1' }] },
+      value: { part: { name: 'Part', joints: [{ name: 'Joint 1', id: 'joint-1' }] } },
     });
   });
 
@@ -361,7 +402,7 @@ describe('names and ids', () => {
     const ids = ['a', 'a', 'a-2', 'a'];
     const text = fileWith({ joints: ids.map((id) => ({ ...LEAF, id })) });
     const read = readPart(text);
-    expect(read.ok && read.value.joints.map(({ id }) => id)).toEqual(['a', 'a-2', 'a-2-2', 'a-3']);
+    expect(read.ok && read.value.part.joints.map(({ id }) => id)).toEqual(['a', 'a-2', 'a-2-2', 'a-3']);
     expect(notesOf(text).map(({ code, field }) => `${code} ${field}`)).toEqual([
       'repaired-id joints[1].id',
       'repaired-id joints[2].id',
@@ -379,14 +420,14 @@ describe('names and ids', () => {
         ],
       }),
     );
-    expect(read.ok && read.value.joints[1]?.id).toBe(`${'x'.repeat(MAX_NAME - 2)}-2`);
-    expect(read.ok && readPart(writePart(read.value))).toMatchObject({ ok: true, notes: [] });
+    expect(read.ok && read.value.part.joints[1]?.id).toBe(`${'x'.repeat(MAX_NAME - 2)}-2`);
+    expect(read.ok && readPart(writePart(read.value.part))).toMatchObject({ ok: true, notes: [] });
   });
 });
 
 describe('the number of joints', () => {
   it('may be none, and may be 200', () => {
-    expect(readPart(fileWith({ joints: [] }))).toMatchObject({ ok: true, value: { joints: [] } });
+    expect(readPart(fileWith({ joints: [] }))).toMatchObject({ ok: true, value: { part: { joints: [] } } });
     expect(readPart(fileWith({ joints: many(200) })).ok).toBe(true);
   });
 
@@ -398,6 +439,42 @@ describe('the number of joints', () => {
   });
 });
 
+describe('filaments of the user’s own', () => {
+  const blue = ownPetg('own-blue');
+  const used = { profile: { ...LEAF.profile, filament: 'own-blue' } };
+
+  it('come along with the joints that use them, and no others do', () => {
+    const joint = { ...LEAF, ...used };
+    const text = writePart({ ...PART, joints: [joint] }, [blue, ownPetg('own-red')]);
+    expect(readPart(text)).toEqual({
+      ok: true,
+      value: { part: { ...PART, joints: [joint] }, filaments: [blue] },
+      notes: [],
+    });
+  });
+
+  it('are known to the joints of their part and stay off the shelf', () => {
+    const before = shelfChanges();
+    expect(readPart(fileWith({}, used, { filaments: [blue] })).ok).toBe(true);
+    expect([findFilament('own-blue'), shelfChanges()]).toEqual([undefined, before]);
+  });
+
+  it('that did not come along are said, with what helps', () => {
+    const [problem] = problemsOf(fileWith({}, used));
+    expect(problem).toMatchObject({ code: 'unknown-filament', field: 'joints[0].profile.filament', value: 'own-blue' });
+    expect(problem?.message).toContain('open the file of that filament first');
+    expect(readKeptPart(fileWith({}, used)).ok).toBe(false);
+  });
+
+  it('are judged as those of a file of their own', () => {
+    const low = { ...blue.properties.youngsModulus, low: 3000 };
+    const bad = { ...blue, properties: { ...blue.properties, youngsModulus: low } };
+    expect(problemsOf(fileWith({}, used, { filaments: [bad] }))).toMatchObject([
+      { code: 'above-maximum', field: 'filaments[0].properties.youngsModulus.low', value: 3000, limit: 1900 },
+    ]);
+  });
+});
+
 describe('a part that was kept', () => {
   const text = fileWith({}, { sizes: { ...LEAF.sizes, length: 0 } });
 
@@ -405,7 +482,7 @@ describe('a part that was kept', () => {
     expect(readPart(text).ok).toBe(false);
     expect(readKeptPart(text)).toMatchObject({
       ok: true,
-      value: { joints: [{ sizes: { length: 0 } }] },
+      value: { part: { joints: [{ sizes: { length: 0 } }] } },
       notes: [{ code: 'below-minimum', field: 'joints[0].sizes.length' }],
     });
   });

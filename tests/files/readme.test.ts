@@ -32,7 +32,7 @@ function expectSaid(example: string | undefined, whole: unknown): void {
 function partGiven(): Part {
   const read = readPart(given ?? '');
   if (!read.ok) throw new Error('the example must be read');
-  return read.value;
+  return read.value.part;
 }
 
 describe('the examples of the README', () => {

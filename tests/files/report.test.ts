@@ -11,7 +11,7 @@ import { joint } from '../support/partGenerators.ts';
 function savedPart(): Part {
   const read = readPart(readFileSync(new URL('saved/part-v1.json', import.meta.url), 'utf8'));
   if (!read.ok) throw new Error('the saved part must read');
-  return read.value;
+  return read.value.part;
 }
 
 function assessed(index: number): Assessment {
@@ -171,6 +171,8 @@ describe('the report of a part', () => {
     const read = readPart(small.replace('"id": "battery-door"', '"id": "rain-flap"'));
     if (!read.ok) throw new Error('a repeated id is repaired');
     expect(read.notes.length).toBeGreaterThan(1);
-    expect(reportPart(read.value, read.notes).notes).toMatchObject([{ code: 'repaired-id', field: 'joints[1].id' }]);
+    expect(reportPart(read.value.part, read.notes).notes).toMatchObject([
+      { code: 'repaired-id', field: 'joints[1].id' },
+    ]);
   });
 });

@@ -7,7 +7,7 @@ const PLAIN = new Set(
   elements residual part parts share leaves_at_share guided free strain_within strain_at_roots iterations strain_left
   strain_right version`.split(/\s+/),
 );
-const UNIT = /_(mm|rad|deg|N|Nmm|MPa|N_per_mm|Nmm_per_rad)$/;
+const UNIT = /_(mm|rad|deg|N|Nmm|MPa|N_per_mm|Nmm_per_rad|h|C)$/;
 
 /** Every figure with the key under which it stands; those of a list stand under the key of the list. */
 export function figuresIn(value: unknown, key = ''): readonly (readonly [string, number])[] {

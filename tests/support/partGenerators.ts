@@ -1,5 +1,13 @@
 import fc from 'fast-check';
-import { WAYS, type Joint, type Movement, type Part } from '../../src/core/design/joint.ts';
+import {
+  MOISTURES,
+  WAYS,
+  type Joint,
+  type Movement,
+  type Part,
+  type Surroundings,
+  type Swing,
+} from '../../src/core/design/joint.ts';
 import { understand } from '../../src/core/design/understand.ts';
 import type { Drive, FlexureFamily, Parameter } from '../../src/core/flexures/family.ts';
 import { FAMILIES } from '../../src/core/flexures/index.ts';
@@ -25,6 +33,29 @@ const anyAngle = fc.oneof(
 const amountOf = ({ measure, min, max }: Drive): fc.Arbitrary<number> =>
   measure === 'turn' ? anyAngle.map((any) => Math.min(max, any)) : length(min, max);
 
+/** A smaller movement of the same kind, no farther to either side. */
+function besides({
+  share,
+  amount,
+  ways,
+  least,
+  cycles,
+}: Swing & { readonly share: number; readonly least: number }): Swing {
+  if (ways !== 'between') return { amount: share * amount, ways, cycles };
+  const middle = (amount * (1 + least)) / 2;
+  return {
+    amount: middle + share * (amount - middle),
+    ways,
+    least: middle + share * (least * amount - middle),
+    cycles,
+  };
+}
+
+const surroundings: fc.Arbitrary<Surroundings> = fc.record({
+  temperatureC: length(-20, 40),
+  moisture: fc.constantFrom(...MOISTURES),
+});
+
 const movementBy = (drive: Drive): fc.Arbitrary<Movement> =>
   fc
     .record({
@@ -35,10 +66,18 @@ const movementBy = (drive: Drive): fc.Arbitrary<Movement> =>
       chance: length(0.5, 0.99),
       effort: fc.option(length(0.01, 1000), { freq: 3 }),
       stays: fc.option(fc.boolean(), { freq: 3 }),
+      hours: fc.option(length(0.1, 1000), { freq: 3 }),
+      least: length(-1, 0.9),
+      also: fc.option(fc.array(fc.record({ share: length(0.1, 1), cycles: count(1e6) }), { maxLength: 3 }), {
+        freq: 3,
+      }),
     })
-    .map(({ effort, stays, ...always }) => ({
+    .map(({ effort, stays, hours, least, also, ...always }) => ({
       drive: drive.id,
       ...always,
+      ...(always.ways === 'between' ? { least: least * always.amount } : {}),
+      ...(also === null ? {} : { also: also.map(({ share, cycles }) => besides({ ...always, share, cycles, least })) }),
+      ...(hours === null ? {} : { heldHours: hours }),
       ...(effort === null ? {} : { effortAtMost: effort }),
       ...(stays === null ? {} : { stays }),
     }));
@@ -78,8 +117,13 @@ const jointOf = (family: FlexureFamily): fc.Arbitrary<Joint> =>
       movement: movement(family),
       profile: profile(family),
       measured: fc.option(length(0.05, 20), { freq: 3 }),
+      used: fc.option(surroundings, { freq: 3 }),
     })
-    .map(({ measured, ...joint }) => (measured === null ? joint : { ...joint, measuredThickness: measured }));
+    .map(({ measured, used, ...joint }) => ({
+      ...joint,
+      ...(used === null ? {} : { surroundings: used }),
+      ...(measured === null ? {} : { measuredThickness: measured }),
+    }));
 
 const understoodOf = (families: readonly FlexureFamily[]): fc.Arbitrary<Joint> =>
   fc.oneof(...families.map(jointOf)).filter((candidate) => understand(candidate).ok);

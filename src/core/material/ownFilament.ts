@@ -31,7 +31,7 @@ function quantityInOrder(quantity: Quantity): Quantity {
 }
 
 /** The row with its fields in the order in which files have them, so that the same row gives the same text. */
-function inOrder({ id, name, fullName, printable, crystalline, properties, life, own }: OwnFilament): OwnFilament {
+export function inOrder({ id, name, fullName, printable, crystalline, properties, life, own }: OwnFilament): OwnFilament {
   const present = PROPERTY_NAMES.flatMap((key) => {
     const quantity = properties[key];
     return quantity === undefined ? [] : [[key, quantityInOrder(quantity)] as const];

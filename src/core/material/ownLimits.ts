@@ -165,7 +165,5 @@ export const CURVE_FIGURES = Object.keys(CURVE_LIMITS) as CurveFigure[];
 
 /** As many rows as a user may have of their own. */
 export const MOST_OWN = 200;
-/** Words about one value: a sentence or two. */
-export const MOST_WORDS = 400;
 /** Keys of own rows, as they stand in an address. */
 export const OWN_ID = /^own-[a-z0-9-]{1,40}$/;

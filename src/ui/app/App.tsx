@@ -6,7 +6,7 @@ import { ErrorBoundary } from './ErrorBoundary.tsx';
 import { Head } from './Head.tsx';
 import { KeepingBars } from './KeepingBars.tsx';
 import { MessageBar } from './MessageBar.tsx';
-import { openPartFile } from './openFile.ts';
+import { openFile } from './openFile.ts';
 import { openAddress } from './openLink.ts';
 import type { Place } from './places.ts';
 import { Slip } from './Slip.tsx';
@@ -15,7 +15,7 @@ import { useDroppedFile } from './useDroppedFile.ts';
 import { usePlace } from './usePlace.ts';
 import { useUndoKeys } from './useUndoKeys.ts';
 
-const takeFile = (file: File) => void openPartFile(file);
+const takeFile = (file: File) => void openFile(file);
 
 /** What the tab of the browser says, where the place does not say it itself. */
 function useDocumentTitle({ name, own }: Place): void {

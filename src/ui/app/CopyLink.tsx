@@ -5,9 +5,12 @@ import { useKindCome } from '../joints/kindsCome.ts';
 import { useCurrentJoint } from '../joints/useCurrentJoint.ts';
 import { QuietButton } from './QuietButton.tsx';
 
-function linkTo(joint: Joint): string {
+/** A filament of the user's own has to come along, and what writes it is fetched for it. */
+async function linkTo(joint: Joint): Promise<string> {
   const page = location.href.slice(0, location.href.length - location.hash.length).replace(/#$/, '');
-  return `${page}#${writeJointLink(joint)}`;
+  if (!joint.profile.filament.startsWith('own-')) return `${page}#${writeJointLink(joint)}`;
+  const { writeOwnJointLink } = await import('../../files/ownLink.ts');
+  return `${page}#${writeOwnJointLink(joint)}`;
 }
 
 /** Copies a link that carries the open joint; where the clipboard is refused, shows the link to be copied by hand. */
@@ -16,17 +19,20 @@ export function CopyLink() {
   // Without its kind a link could not say how the joint is measured.
   const hasCome = useKindCome(joint?.family ?? '');
   // What was copied, and whether the clipboard took it; of no interest once the joint has changed.
-  const [copied, setCopied] = useState<{ readonly joint: Joint; readonly taken: boolean }>();
+  const [copied, setCopied] = useState<{ readonly joint: Joint; readonly link: string; readonly taken: boolean }>();
   const shown = copied !== undefined && copied.joint === joint ? copied : undefined;
 
   function copy(): void {
     if (joint === undefined) return;
     const clipboard = navigator.clipboard as Clipboard | undefined;
-    const writing = clipboard?.writeText(linkTo(joint)) ?? Promise.reject(new Error('no clipboard'));
-    writing.then(
-      () => setCopied({ joint, taken: true }),
-      () => setCopied({ joint, taken: false }),
-    );
+    void linkTo(joint).then(async (link) => {
+      const writing = clipboard?.writeText(link) ?? Promise.reject(new Error('no clipboard'));
+      const taken = await writing.then(
+        () => true,
+        () => false,
+      );
+      setCopied({ joint, link, taken });
+    });
   }
 
   return (
@@ -47,7 +53,7 @@ export function CopyLink() {
           type="text"
           readOnly
           aria-label="Link to this joint, to copy by hand"
-          value={linkTo(shown.joint)}
+          value={shown.link}
           size={24}
           onFocus={(event) => event.target.select()}
         />

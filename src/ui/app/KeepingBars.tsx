@@ -11,13 +11,13 @@ export function KeepingBars() {
   const { setAside, savedElsewhere } = useKeeping();
   return (
     <>
-      {setAside.map(({ key, text, why }) => (
+      {setAside.map(({ key, text, why, of }) => (
         <output key={key} className="bar">
           <span className="says">
             <span className="caution">
               <VerdictShape grade="caution" />
             </span>
-            {setAsideText(sentence(why))}
+            {setAsideText(sentence(why), of)}
           </span>
           <QuietButton onClick={() => download(`bendbook-${key}.json`, text)}>Download it</QuietButton>
           <QuietButton onClick={() => void letGo(browserParts, key)}>Delete it</QuietButton>

@@ -5,7 +5,7 @@ import { useSession } from '../../store/session.ts';
 import { NEW_PART_NAME, partFileName, SAID } from '../text/shellText.ts';
 import { CopyLink } from './CopyLink.tsx';
 import { download } from './download.ts';
-import { openPartFile } from './openFile.ts';
+import { openFile } from './openFile.ts';
 import { QuietButton } from './QuietButton.tsx';
 
 function exportPart(): void {
@@ -25,7 +25,7 @@ function openDemo(): void {
 
 function onChosen(event: ChangeEvent<HTMLInputElement>): void {
   const file = event.target.files?.[0];
-  if (file !== undefined) void openPartFile(file);
+  if (file !== undefined) void openFile(file);
   // So that choosing the same file again is noticed.
   event.target.value = '';
 }

@@ -183,7 +183,12 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
   ),
   'missing-field': (p, _, name) => `${nameOf(p, name)} is missing.`,
   'wrong-type': asSaid,
-  'unknown-filament': valued((p, unit) => `There is no filament called ${given(p, unit)}; choose one from the list.`),
+  'unknown-filament': valued((p, unit) =>
+    // One of somebody's own is in no list; the file reader says how to come by it.
+    String(p.value).startsWith('own-')
+      ? asSaid(p, unit)
+      : `There is no filament called ${given(p, unit)}; choose one from the list.`,
+  ),
   'unknown-family': valued(
     (p, unit) => `There is no kind of flexure called ${given(p, unit)}; choose one from the list.`,
   ),

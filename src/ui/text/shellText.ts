@@ -99,7 +99,9 @@ export function repairsText(name: string, repairs: string): string {
   return `${quoted(name)} was opened, with this changed. ${repairs}`;
 }
 
-export function setAsideText(why: string): string {
+export function setAsideText(why: string, of: 'part' | 'filaments' = 'part'): string {
+  if (of === 'filaments')
+    return `Filaments of your own kept here could not be opened and were set aside as they were. ${why}`;
   return `A part kept here could not be opened and was set aside as it was. ${why}`;
 }
 

@@ -19,12 +19,12 @@ describe('the saved part', () => {
   it('comes back as it was saved', async () => {
     const { storage } = mapStorage();
     await savePart(storage, partOf('a', 'b'));
-    expect(await findSaved(storage)).toEqual({ part: partOf('a', 'b'), setAside: [] });
-    expect(await savedNow(storage)).toEqual(partOf('a', 'b'));
+    expect(await findSaved(storage)).toEqual({ part: partOf('a', 'b'), filaments: [], setAside: [] });
+    expect(await savedNow(storage)).toEqual({ part: partOf('a', 'b'), filaments: [] });
   });
 
   it('is absent on a first visit', async () => {
-    expect(await findSaved(mapStorage().storage)).toEqual({ setAside: [] });
+    expect(await findSaved(mapStorage().storage)).toEqual({ filaments: [], setAside: [] });
   });
 
   it.each([

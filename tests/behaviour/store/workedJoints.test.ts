@@ -152,6 +152,6 @@ describe('worked joints', () => {
   });
 
   it('the demo part can be saved and opened again', () => {
-    expect(readPart(writePart(demoPart()))).toMatchObject({ ok: true, value: demoPart() });
+    expect(readPart(writePart(demoPart()))).toMatchObject({ ok: true, value: { part: demoPart() } });
   });
 });

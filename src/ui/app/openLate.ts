@@ -1,0 +1,75 @@
+/** Opening what comes from outside, once its bytes are here: apart, because a first visit opens nothing. */
+import type { ProblemCode } from '../../core/problems.ts';
+import { readFilamentBytes, saysFilaments } from '../../files/filamentFile.ts';
+import { readJointLink } from '../../files/jointLink.ts';
+import { readPartBytes } from '../../files/partFile.ts';
+import { isFull } from '../../store/edits.ts';
+import { useMessages } from '../../store/messages.ts';
+import { useSession } from '../../store/session.ts';
+import { bringIn, takeFilaments } from '../filaments/own/bringIn.ts';
+import { alongText } from '../text/ownText.ts';
+import { sentence } from '../text/said.ts';
+import { partFull, repairsText, SAID } from '../text/shellText.ts';
+import { problemsText } from './problemsText.ts';
+
+/** Notes that say what reading changed; cautions about the joints are shown with the joints. */
+const REPAIRS: readonly ProblemCode[] = ['changed-name', 'repaired-id', 'unknown-field'];
+
+type Refuse = (why: string) => undefined;
+
+/** Says what had to change on the way in; an older message has had its time. */
+function sayChanges(...changes: readonly string[]): void {
+  const { say, clear } = useMessages.getState();
+  const said = changes.filter((change) => change !== '');
+  if (said.length > 0) say({ grade: 'caution', text: said.join(' ') });
+  else clear();
+}
+
+function openFilaments(bytes: Uint8Array, refuse: Refuse): string | undefined {
+  const read = readFilamentBytes(bytes);
+  const taken = read.ok ? takeFilaments(read.value) : read;
+  // Of figures that no joint has the core's own words are the best there are.
+  if (!taken.ok)
+    return refuse(
+      taken.problems
+        .slice(0, 3)
+        .map(({ message }) => sentence(message))
+        .join(' '),
+    );
+  sayChanges(taken.value.said);
+  return taken.value.first;
+}
+
+function openPart(bytes: Uint8Array, refuse: Refuse): undefined {
+  const read = readPartBytes(bytes);
+  if (!read.ok) return refuse(problemsText(read.problems));
+  const brought = bringIn(read.value.filaments);
+  if (!brought.ok) return refuse(problemsText(brought.problems));
+  const { names, own, renamed } = brought.value;
+  const { part, replacePart } = useSession.getState();
+  const { name } = read.value.part;
+  replacePart(brought.value.part(read.value.part), alongText(SAID.fileOpened(name, part.name), names), own);
+  const repairs = read.notes.filter(({ code }) => REPAIRS.includes(code));
+  sayChanges(repairs.length > 0 ? repairsText(name, problemsText(repairs)) : '', renamed);
+  return undefined;
+}
+
+/** Opens a part, or takes filaments; gives the key of the first filament, or nothing. */
+export function openBytes(bytes: Uint8Array, refuse: Refuse): string | undefined {
+  return saysFilaments(bytes) ? openFilaments(bytes, refuse) : openPart(bytes, refuse);
+}
+
+/** Adds the joint that a fragment carries, with the filament of somebody's own that it uses. */
+export function openFragment(fragment: string, refuse: Refuse): void {
+  const read = readJointLink(fragment);
+  if (!read.ok) return refuse(problemsText(read.problems));
+  const session = useSession.getState();
+  if (isFull(session)) return refuse(partFull(session.part.joints.length));
+  const brought = bringIn(read.value.filaments);
+  if (!brought.ok) return refuse(problemsText(brought.problems));
+  const { names, own, renamed } = brought.value;
+  const joint = brought.value.joint(read.value.joint);
+  session.addJoint(joint, alongText(SAID.linkOpened(joint.name), names), own);
+  if (renamed !== '') sayChanges(renamed);
+  return undefined;
+}

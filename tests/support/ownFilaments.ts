@@ -1,0 +1,113 @@
+import fc from 'fast-check';
+import { FILAMENTS } from '../../src/core/material/filaments.ts';
+import { inOrder, ownFrom } from '../../src/core/material/ownFilament.ts';
+import { checkFilament } from '../../src/core/material/ownCheck.ts';
+import { CURVE_LIMITS, NEEDED, PROPERTY_LIMITS, PROPERTY_NAMES } from '../../src/core/material/ownLimits.ts';
+import type { OwnFilament, PropertyName, Provenance, Quantity } from '../../src/core/material/types.ts';
+import { cleanName, words } from '../../src/files/names.ts';
+import { filament } from './filament.ts';
+
+/** A row made from PETG and not changed. */
+export function ownPetg(id = 'own-petg', name = 'PETG blue'): OwnFilament {
+  return ownFrom(filament('petg'), name, id);
+}
+
+const said = fc.string({ unit: 'binary', maxLength: 60 }).map(words);
+const named = fc
+  .string({ unit: 'binary', minLength: 1, maxLength: 90 })
+  .map(cleanName)
+  .filter((text) => text !== '');
+
+const INPUTS = ['published', 'memory', 'published and memory'] as const;
+
+const provenance: fc.Arbitrary<Provenance> = fc.oneof(
+  said.map((what) => ({ kind: 'measured' as const, what })),
+  said.map((place) => ({ kind: 'published' as const, source: 'named-by-user' as const, place })),
+  said.map((place) => ({ kind: 'published' as const, source: 's14-print-tension' as const, place })),
+  said.map((because) => ({ kind: 'memory' as const, because })),
+  fc.constant({ kind: 'memory' as const }),
+  fc.record({ kind: fc.constant('computed' as const), from: said, inputs: fc.constantFrom(...INPUTS) }),
+);
+
+const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+/** Any value that a property may have. */
+export function quantityOf(name: PropertyName): fc.Arbitrary<Quantity> {
+  const { min, max, units } = PROPERTY_LIMITS[name];
+  const figure = within(min, max);
+  return fc
+    .record({
+      figures: fc.tuple(figure, figure, figure).map((three) => three.toSorted((a, b) => a - b)),
+      hasLow: fc.boolean(),
+      hasHigh: fc.boolean(),
+      unit: fc.constantFrom(...units),
+      direction: fc.constantFrom<Quantity['direction']>('along lines', 'across layers', 'flow', 'any'),
+      provenance,
+      range: fc.option(fc.constantFrom<Quantity['range']>('memory', 'published'), { nil: undefined }),
+      note: fc.option(said, { nil: undefined }),
+    })
+    .map(({ figures, hasLow, hasHigh, range, note, ...kept }) => {
+      const [low = 0, typical = 0, high = 0] = figures;
+      return {
+        typical,
+        ...(hasLow ? { low } : {}),
+        ...(hasHigh ? { high } : {}),
+        ...kept,
+        ...(range === undefined ? {} : { range }),
+        ...(note === undefined ? {} : { note }),
+      };
+    });
+}
+
+const figure = (name: keyof typeof CURVE_LIMITS) => within(CURVE_LIMITS[name].min, CURVE_LIMITS[name].max);
+
+const life: fc.Arbitrary<OwnFilament['life']> = fc
+  .record({
+    A: figure('A'),
+    exponents: fc.tuple(figure('b'), figure('c')).filter(([one, other]) => one !== other),
+    B: figure('B'),
+    gamma: figure('gamma'),
+    firstFlexBreakStrain: figure('firstFlexBreakStrain'),
+    sigmaLog10N: figure('sigmaLog10N'),
+    maxReportableCycles: fc.integer({ min: 10, max: 1e9 }),
+    doubtFactor: figure('doubtFactor'),
+    certainty: said,
+    provenance,
+    note: fc.option(said, { nil: undefined }),
+  })
+  .map(({ exponents, note, ...kept }) => ({
+    ...kept,
+    b: Math.max(...exponents),
+    c: Math.min(...exponents),
+    ...(note === undefined ? {} : { note }),
+  }));
+
+/** Any row of the user's own that can be used: values of every property, some as in a row of the table, some absent. */
+export const ownFilament: fc.Arbitrary<OwnFilament> = fc
+  .record({
+    base: fc.constantFrom(...FILAMENTS),
+    id: fc.stringMatching(/^own-[a-z0-9-]{1,40}$/),
+    name: named,
+    fullName: named,
+    remark: said,
+    printable: fc.boolean(),
+    crystalline: fc.boolean(),
+    changed: fc.record(Object.fromEntries(PROPERTY_NAMES.map((name) => [name, quantityOf(name)])), {
+      requiredKeys: [],
+    }),
+    absent: fc.subarray(PROPERTY_NAMES.filter((name) => !NEEDED.includes(name))),
+    life: fc.option(life, { nil: undefined }),
+  })
+  .map(({ base, id, name, changed, absent, life: curve, remark, ...kept }) => {
+    const row = ownFrom(base, name, id);
+    const all: Record<string, Quantity | undefined> = { ...row.properties, ...changed };
+    const present = Object.entries(all).filter(([key]) => !absent.includes(key as PropertyName));
+    return inOrder({
+      ...row,
+      ...kept,
+      properties: Object.fromEntries(present) as unknown as OwnFilament['properties'],
+      life: curve ?? row.life,
+      own: { ...row.own, remark },
+    });
+  })
+  .filter((row) => checkFilament(row).length === 0);
