@@ -46,13 +46,24 @@ const bucketPivot: Joint = {
   profile: { ...USUAL_PROFILE, filament: 'pa12' },
 };
 
-/** The wind holds it wound for hours: it nearly lasts, nearly sags, and its arms come close to each other. */
+/**
+ * Gusts turn it all the way and a breeze a good half; the wind holds it wound for hours: it nearly lasts, nearly sags, and
+ * its arms come close to each other.
+ */
 const windVane: Joint = {
   id: 'wind-vane',
   name: 'Wind-vane return',
   family: 'spiral',
   sizes: { lines: 2, arms: 3, hub: 6, ring: 23, turns: 1.25, depth: 6, fillet: 0.6 },
-  movement: { ...RELEASED, drive: 'centred', amount: radians(35), ways: 'both ways', cycles: 20_000, held: true },
+  movement: {
+    ...RELEASED,
+    drive: 'centred',
+    amount: radians(35),
+    ways: 'both ways',
+    cycles: 20_000,
+    also: [{ amount: radians(20), ways: 'both ways', cycles: 200_000 }],
+    held: true,
+  },
   profile: USUAL_PROFILE,
 };
 

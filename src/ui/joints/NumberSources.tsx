@@ -1,7 +1,8 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import { MarkShape } from '../app/MarkShape.tsx';
 import { MARK_SHAPES } from '../app/markShapes.ts';
-import { sourceRows, type SourceRow } from '../text/sourceText.ts';
+import type { SourceRow } from '../text/sourceRow.ts';
+import { sourceRows } from '../text/sourceText.ts';
 
 /** What it is in a line; the document and its place behind it. */
 function Source({ row }: { readonly row: SourceRow }) {

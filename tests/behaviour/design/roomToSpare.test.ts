@@ -51,7 +51,7 @@ const ROOMY: readonly (readonly [id: string, what: string, change: Parameters<ty
   ['sensor-shuttle', 'life', {}],
   ['bucket-pivot', 'life', {}],
   ['trunk-cover', 'ends that meet', { sizes: { cells: 10 } }],
-  ['wind-vane', 'arms that touch', { movement: { amount: radians(10), cycles: 100, held: false } }],
+  ['wind-vane', 'arms that touch', { movement: { amount: radians(10), also: [], cycles: 100, held: false } }],
 ];
 
 describe.each(ROOMY)('%s, stopped by %s', (id, _, change) => {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../../src/core/design/assess.ts';
+import type { Joint } from '../../../src/core/design/joint.ts';
 import { sourceRows } from '../../../src/ui/text/sourceText.ts';
-import { LEAF } from '../../support/joints.ts';
+import { assessed as answer, changed, LEAF } from '../../support/joints.ts';
 
 describe('where the numbers come from', () => {
   const assessed = assess({ ...LEAF, profile: { ...LEAF.profile, filament: 'tpu95a' } });
@@ -11,6 +12,22 @@ describe('where the numbers come from', () => {
   it('tells the note of a figure and of the life curve, which answers do without', () => {
     expect(more(/^Strain at which it stays bent/)).toContain('onset of marked set');
     expect(more(/^Life curve of/)).toContain('Set, not fatigue, governs');
+  });
+
+  it('tells of several movements, and of the other end of a swing, only where there are such', () => {
+    const names = (joint: Joint) => sourceRows(answer(joint)).map(({ name }) => name);
+    expect(names(LEAF).join()).not.toMatch(/Wear of|Exponent of/);
+    const also = [{ amount: 0.1, ways: 'both ways', cycles: 10 }] as const;
+    const swings = names(changed(LEAF, { movement: { ways: 'both ways', also } }));
+    expect(swings).toContain('Wear of several movements');
+    expect(swings).toContain('Exponent of the other end of a swing, 0.5');
+  });
+
+  it('tells what holding, warmth and damp rest on', () => {
+    const names = (filament: string) =>
+      sourceRows(answer(changed(LEAF, { profile: { filament } }))).map(({ name }) => name);
+    expect(names('petg').filter((name) => /held|glassy|sags|dry/.test(name))).toHaveLength(4);
+    expect(names('pa6').join()).toMatch(/Modulus when dry.*Strain at which it stays bent when dry/);
   });
 
   it('tells how a figure was worked out', () => {
