@@ -120,3 +120,24 @@ export function drawnCurve(curve: StrainLifeCurve, severity: number): DrawnCurve
     firstFlex: curve.firstFlexBreakStrain / severity,
   };
 }
+
+/**
+ * Peak strains at which 10, 50 and 90 of 100 have broken by so many cycles, scatter and doubt together: the band read
+ * along the strain axis.
+ *
+ * @param cycles - N [-], > 0
+ * @param curve - curve of a filament row [-]
+ * @param severity - equivalent over peak strain [-], > 0
+ * @returns strains as fractions [-], in rising order
+ *
+ * Source: strain-life.
+ */
+export function peakSpreadAt(
+  cycles: number,
+  curve: StrainLifeCurve,
+  severity: number,
+): { readonly low: number; readonly half: number; readonly high: number } {
+  const { p10, p50, p90 } = spreadAround(cycles, totalSigma(curve));
+  const strain = (median: number) => peakStrainAt(median, curve, severity);
+  return { low: strain(p90), half: strain(p50), high: strain(p10) };
+}

@@ -1,3 +1,5 @@
+import type { Quantity } from '../material/types.ts';
+
 /**
  * Share of the push that is left of what is held bent, against its push one minute after it was bent.
  *
@@ -15,4 +17,27 @@
 export function stressLeft(minutes: number, exponent: number): number {
   if (!(minutes >= 1)) throw new RangeError(`a time of a minute or more is needed, not ${minutes}`);
   return minutes ** -exponent;
+}
+
+/** Shares of the push left, 0 to 1. */
+export interface PushLeft {
+  readonly usual: number;
+  readonly least: number;
+  readonly most: number;
+}
+
+/**
+ * The same with the range of the exponent: the largest exponent leaves least.
+ *
+ * @param minutes - since it was bent [min], ≥ 1
+ * @param exponent - of a filament row, with its range where it has one [-]
+ * @returns shares [-]
+ *
+ * Source: common-practice.
+ */
+export function pushLeft(
+  minutes: number,
+  { typical, low = typical, high = typical }: Pick<Quantity, 'typical' | 'low' | 'high'>,
+): PushLeft {
+  return { usual: stressLeft(minutes, typical), least: stressLeft(minutes, high), most: stressLeft(minutes, low) };
 }

@@ -154,6 +154,22 @@ export const EVIDENCE: Readonly<Record<RowId, readonly Anchor[]>> = {
   ],
 };
 
+/** How far a curve can be trusted, by what its row says of itself. */
+export type Strength = 'weak' | 'fair' | 'strong';
+
+/**
+ * How far a curve can be trusted.
+ *
+ * @param certainty - what the row says of its own curve [-]
+ * @returns `strong` or `fair` where it calls itself that at one end at least, else `weak`
+ *
+ * @example strengthOf('weak at both ends') // → 'weak'
+ */
+export function strengthOf(certainty: string): Strength {
+  if (/\bstrong\b/i.test(certainty)) return 'strong';
+  return /\bfair\b/i.test(certainty) ? 'fair' : 'weak';
+}
+
 /** One row of the published test that folded printed hinges. */
 export interface Folded {
   /** As the test names it. */

@@ -3,6 +3,7 @@ import { cycleTicks } from '../charts/ticks.ts';
 import { grouped } from '../text/numbers.ts';
 import { pct, type RowAxis } from './axes.ts';
 import { COLUMNS } from './columns.ts';
+import { ROLE } from './tableRoles.ts';
 
 /** The figures of an axis over its column. */
 function AxisHead({ ticks }: { readonly ticks: RowAxis['ticks'] }) {
@@ -34,31 +35,29 @@ interface Props {
 /** Names, units and axes of the columns. */
 export function CompareHead({ axes, cycles, wanted }: Props) {
   const [low, high] = cycles;
-  const lives = cycleTicks([low, 1e6], true).map(({ at, text }) => ({
-    share: Math.log(at / low) / Math.log(high / low),
-    text,
-  }));
+  const lives = cycleTicks([low, 1e6], false)
+    .filter((_, decade) => decade % 3 === 0)
+    .map(({ at, text }) => ({ share: Math.log(at / low) / Math.log(high / low), text }));
   return (
-    // oxlint-disable jsx-a11y/no-redundant-roles
-    <thead role="rowgroup">
-      <tr role="row">
-        <th role="columnheader" scope="col">
+    <thead {...ROLE.group}>
+      <tr {...ROLE.row}>
+        <th {...ROLE.column} scope="col">
           Filament
           <small>opens its record</small>
         </th>
         {COLUMNS.map(({ key, head, sub }, at) => (
-          <th role="columnheader" scope="col" key={key}>
+          <th {...ROLE.column} scope="col" key={key}>
             {head}
             <small>{sub}</small>
             <AxisHead ticks={axes[at]?.ticks ?? []} />
           </th>
         ))}
-        <th role="columnheader" scope="col">
+        <th {...ROLE.column} scope="col">
           Life
           <small>cycles; up: strain</small>
-          <AxisHead ticks={lives.filter(({ text }) => text !== '')} />
+          <AxisHead ticks={lives} />
         </th>
-        <th role="columnheader" scope="col" className="r">
+        <th {...ROLE.column} scope="col" className="r">
           At your joint
           <small>
             half break by;
@@ -68,6 +67,5 @@ export function CompareHead({ axes, cycles, wanted }: Props) {
         </th>
       </tr>
     </thead>
-    // oxlint-enable jsx-a11y/no-redundant-roles
   );
 }

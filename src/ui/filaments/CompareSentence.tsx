@@ -15,14 +15,16 @@ import { percent } from '../text/numbers.ts';
 import { useComparing } from './comparing.ts';
 import type { YourJoint } from './useYourJoint.ts';
 
+/** Nothing that is offered is refused. */
+const taking = (take: (value: string) => void) => (value: string) => {
+  take(value);
+  return undefined;
+};
+
 function useSpecs(count: number, { joint }: YourJoint): Record<'shown' | 'order' | 'joint', ChoiceSpec> {
   const { order, shown, marked, setOrder, setShown } = useComparing();
   const joints = useSession((state) => state.part.joints);
   const selectJoint = useSession((state) => state.selectJoint);
-  const taking = (take: (value: string) => void) => (value: string) => {
-    take(value);
-    return undefined;
-  };
   return {
     shown: {
       key: 'shown',

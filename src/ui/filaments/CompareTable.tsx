@@ -10,6 +10,7 @@ import { CompareHead } from './CompareHead.tsx';
 import { CompareRow, type OpenSource } from './CompareRow.tsx';
 import { moveInTable } from './tableKeys.ts';
 import { sharedPaper } from './papers.ts';
+import { ROLE } from './tableRoles.ts';
 
 export interface Compared {
   readonly row: WholeFilament;
@@ -51,11 +52,11 @@ export function CompareTable({ rows, all, joint }: Props) {
         </span>
         <span>{joint && `pencil: your joint, ${percent(joint.strain)} strain, ${movementWords(joint.movement)}`}</span>
       </p>
-      {/* Laid out as blocks on a narrow page, where a browser would forget that it is a table: the roles say it. */}
-      {/* oxlint-disable jsx-a11y/no-redundant-roles jsx-a11y/no-noninteractive-element-interactions */}
+      {/* Keys go from one of its links and marks to the next; the table itself is nothing to press. */}
+      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions */}
       <table
         className="filaments"
-        role="table"
+        {...ROLE.table}
         aria-label={FIGURE_1.name}
         aria-describedby={keysId}
         onKeyDown={(event) => {
@@ -64,7 +65,7 @@ export function CompareTable({ rows, all, joint }: Props) {
         }}
       >
         <CompareHead axes={axes} cycles={paper.small} wanted={joint?.movement.cycles} />
-        <tbody role="rowgroup">
+        <tbody {...ROLE.group}>
           {rows.map(({ row, standing }) => (
             <CompareRow
               key={row.id}
@@ -75,7 +76,6 @@ export function CompareTable({ rows, all, joint }: Props) {
           ))}
         </tbody>
       </table>
-      {/* oxlint-enable jsx-a11y/no-redundant-roles jsx-a11y/no-noninteractive-element-interactions */}
       <p className="keys" id={keysId}>
         {FIGURE_1.keys}
       </p>

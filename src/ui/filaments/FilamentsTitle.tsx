@@ -3,6 +3,7 @@ import { useKeeping } from '../../store/keeping.ts';
 import { MarkShape } from '../app/MarkShape.tsx';
 import { MARK_KINDS, MARK_SHAPES } from '../app/markShapes.ts';
 import { movementWords } from '../text/filamentsText.ts';
+import { usedByText } from '../text/filamentText.ts';
 import { percent } from '../text/numbers.ts';
 import { KEPT_TEXT } from '../text/shellText.ts';
 
@@ -10,16 +11,19 @@ interface Props {
   readonly what: { readonly name: string; readonly says: string };
   readonly caution: string;
   readonly against: Assessment | undefined;
+  /** How many joints of the part are of it. */
+  readonly used?: number;
 }
 
 /** The block at the foot of this place: what is shown, how far to trust it, and the joint it is set against. */
-export function FilamentsTitle({ what, caution, against }: Props) {
+export function FilamentsTitle({ what, caution, against, used }: Props) {
   const kept = useKeeping((state) => state.kept);
   return (
     <footer className="title of-filaments">
       <div className="what">
         <small>{what.name}</small>
         {what.says}
+        {used !== undefined && `; used by ${usedByText(used)}`}
       </div>
       <div className="key-marks">
         <small>Marks beside numbers</small>

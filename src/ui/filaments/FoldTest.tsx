@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { useId, useState, type CSSProperties } from 'react';
 import { reckonedFolds, type Reckoned } from '../../core/life/reckonedFolds.ts';
 import { FOLD_TEST, type Folded } from '../../core/material/evidence.ts';
 import { findFilament } from '../../core/material/shelf.ts';
@@ -52,6 +52,12 @@ function Ours({ hard, practice, mild }: Reckoned) {
   );
 }
 
+/** Where the words stand clear of the arrow. */
+function beside({ cycles, says }: Folded): CSSProperties {
+  const at = share(cycles);
+  return says === 'fewer' ? { left: `calc(${pct(at)} + 5px)` } : { right: `calc(${pct(1 - at)} + 8px)` };
+}
+
 function FoldRow({ folded }: { readonly folded: Folded }) {
   const row = folded.row === undefined ? undefined : findFilament(folded.row);
   const ours = row && reckonedFolds(row);
@@ -67,7 +73,7 @@ function FoldRow({ folded }: { readonly folded: Folded }) {
           {ours && <Ours {...ours} />}
           <Counted {...folded} />
         </svg>
-        <span className="fold-says" aria-hidden="true">
+        <span className="fold-says" style={beside(folded)} aria-hidden="true">
           {foldedText(folded)}
         </span>
       </td>

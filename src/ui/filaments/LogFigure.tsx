@@ -1,3 +1,4 @@
+import '../charts/charts.css';
 import { useMemo, useState, type ReactNode } from 'react';
 import { Caption } from '../charts/Caption.tsx';
 import { clamp, frameOf, isNarrow, type Frame, type Px, type Span } from '../charts/frame.ts';

@@ -6,7 +6,7 @@ import { useComparing } from './comparing.ts';
 /** Which filaments show their spread: at most three, and a fourth asks which to drop. */
 export function Marked({ rows }: { readonly rows: readonly WholeFilament[] }) {
   const { marked, asked, mark, answer } = useComparing();
-  const question = useRef<HTMLDivElement>(null);
+  const question = useRef<HTMLFieldSetElement>(null);
   useEffect(() => {
     if (asked !== undefined) question.current?.querySelector('button')?.focus();
   }, [asked]);
@@ -14,7 +14,7 @@ export function Marked({ rows }: { readonly rows: readonly WholeFilament[] }) {
   const wanted = named(asked);
   return (
     <div className="marked">
-      <div className="names" role="group" aria-label={FIGURE_2.marked}>
+      <fieldset className="names" aria-label={FIGURE_2.marked}>
         {rows.map((row) => (
           <button
             key={row.id}
@@ -26,9 +26,9 @@ export function Marked({ rows }: { readonly rows: readonly WholeFilament[] }) {
             {rowName(row)}
           </button>
         ))}
-      </div>
+      </fieldset>
       {wanted && (
-        <div className="fourth" role="group" aria-label={FOURTH.asks(rowName(wanted))} ref={question}>
+        <fieldset className="fourth" aria-label={FOURTH.asks(rowName(wanted))} ref={question}>
           <span>{FOURTH.asks(rowName(wanted))}</span>
           {marked.map((id) => (
             <button key={id} className="b" type="button" onClick={() => answer(id)}>
@@ -38,7 +38,7 @@ export function Marked({ rows }: { readonly rows: readonly WholeFilament[] }) {
           <button className="b quiet" type="button" onClick={() => answer(undefined)}>
             {FOURTH.leave}
           </button>
-        </div>
+        </fieldset>
       )}
     </div>
   );

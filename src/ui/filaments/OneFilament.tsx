@@ -1,12 +1,151 @@
+import { useEffect, useMemo, useRef } from 'react';
+import { standingOf } from '../../core/design/acrossFilaments.ts';
+import { suitsOf } from '../../core/life/suits.ts';
+import { strengthOf } from '../../core/material/evidence.ts';
 import type { WholeFilament } from '../../core/material/types.ts';
+import { useSession } from '../../store/session.ts';
+import { VerdictShape } from '../app/VerdictShape.tsx';
+import { countedNote, practiceText, rowName, SUITS_TEXT, usesText } from '../text/filamentsText.ts';
+import {
+  evidenceHead,
+  evidenceText,
+  fourNumbers,
+  heldText,
+  jointSays,
+  NUMBERS,
+  titleOf,
+  warmthText,
+  waterText,
+} from '../text/filamentText.ts';
+import { fromMemory } from '../../core/material/compare.ts';
+import { FilamentActions } from './FilamentActions.tsx';
+import { FilamentsTitle } from './FilamentsTitle.tsx';
+import { JumpMark } from './JumpMark.tsx';
+import { NumbersTable } from './NumbersTable.tsx';
+import { OneCurve } from './OneCurve.tsx';
+import { PushLeftFigure } from './PushLeft.tsx';
+import { addressOf } from './route.ts';
+import { StandsOn } from './StandsOn.tsx';
+import { useNeighbours } from './useNeighbours.ts';
 import type { YourJoint } from './useYourJoint.ts';
 
-export function OneFilament({
-  row,
-}: {
+interface Props {
   readonly row: WholeFilament;
   readonly rows: readonly WholeFilament[];
   readonly yours: YourJoint;
-}) {
-  return <main>{row.name}</main>;
+}
+
+/** Names of all filaments, as the way from one to the next. */
+function Flip({ row, rows }: Pick<Props, 'row' | 'rows'>) {
+  return (
+    <nav className="names flip" aria-label="Filaments">
+      <a className="name-toggle" href={addressOf()}>
+        {NUMBERS.back}
+      </a>
+      {rows.map((one) => (
+        <a
+          key={one.id}
+          className="name-toggle"
+          href={addressOf(one.id)}
+          aria-current={one.id === row.id ? 'page' : undefined}
+        >
+          {rowName(one)}
+        </a>
+      ))}
+    </nav>
+  );
+}
+
+function FourNumbers({ row }: Pick<Props, 'row'>) {
+  return (
+    <p className="says">
+      <b>{rowName(row)}</b>
+      {fourNumbers(row).map((piece, at) =>
+        typeof piece === 'string' ? (
+          piece
+        ) : (
+          <span className="nw" key={at}>
+            <span className="num">{piece.figure}</span>
+            <JumpMark kind={piece.kind} to={piece.to} />
+          </span>
+        ),
+      )}
+    </p>
+  );
+}
+
+/** What it suits, in words, and what practice adds. */
+function SuitsOne({ row }: Pick<Props, 'row'>) {
+  const suited = suitsOf(row);
+  const lines = [
+    [SUITS_TEXT.suits, usesText(suited, true)],
+    [SUITS_TEXT.not, usesText(suited, false)],
+    [SUITS_TEXT.practice, practiceText(row.id)],
+  ].filter(([, says]) => says !== '');
+  return (
+    <dl className="suits-one">
+      {lines.map(([head, says]) => (
+        <div key={head}>
+          <dt>{head}</dt>
+          <dd>{says}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+/** Page two: one filament, what its curve stands on, and where every number comes from. */
+export function OneFilament({ row, rows, yours }: Props) {
+  const { joint, assessment: a } = yours;
+  const joints = useSession((state) => state.part.joints);
+  const standing = useMemo(() => a && standingOf(a, row), [a, row]);
+  const ids = useMemo(() => rows.map(({ id }) => id), [rows]);
+  useNeighbours(ids, row.id);
+  const main = useRef<HTMLElement>(null);
+  // The link that led here is gone with its page: focus must not fall off.
+  useEffect(() => {
+    if (document.activeElement === document.body) main.current?.focus();
+  }, []);
+  const strength = strengthOf(row.life.certainty);
+  const { memory, all } = fromMemory([row]);
+  const count = joints.filter(({ profile }) => profile.filament === row.id).length;
+  return (
+    <>
+      <main className="one-filament" ref={main} tabIndex={-1}>
+        <Flip row={row} rows={rows} />
+        <div className="four sentence">
+          <FourNumbers row={row} />
+          <SuitsOne row={row} />
+        </div>
+        <section className={`sure verdict ${strength === 'weak' ? 'caution' : 'pass'}`} aria-label="The evidence">
+          <h2>
+            <VerdictShape grade={strength === 'weak' ? 'caution' : 'pass'} />
+            {evidenceHead(row)}
+          </h2>
+          <p>{evidenceText(row)}</p>
+          {a && standing && <p className="at-joint">{jointSays(standing, a.joint.name, a.joint.movement.cycles)}</p>}
+        </section>
+        <OneCurve key={a?.joint.id} row={row} joint={a && standing && { standing, strain: a.strain.peak }} />
+        <div className="beside">
+          <StandsOn row={row} />
+          <section className="held" aria-label="Fig. 2">
+            <PushLeftFigure row={row} />
+            <p className="small">{heldText(row)}</p>
+          </section>
+        </div>
+        <section className="around" aria-label="Warmth and water">
+          <p>{warmthText(row)}</p>
+          <p>{waterText(row)}</p>
+        </section>
+        <NumbersTable row={row} rows={rows} />
+        <FilamentActions row={row} joint={joint} />
+      </main>
+      <FilamentsTitle
+        what={{ name: 'Filament', says: titleOf(row) }}
+        caution={countedNote(memory, all)}
+        used={count}
+        against={a}
+      />
+    </>
+  );
 }

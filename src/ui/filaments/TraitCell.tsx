@@ -9,6 +9,7 @@ import { pct, type RowAxis } from './axes.ts';
 import type { Column } from './columns.ts';
 import { RangeBar } from './RangeBar.tsx';
 import { SourceMark } from './SourceMark.tsx';
+import { ROLE } from './tableRoles.ts';
 
 interface Props {
   readonly column: Column;
@@ -47,8 +48,7 @@ export function TraitCell({ column, row, axis, strain, mark }: Props) {
   );
   if (!quantity) {
     return (
-      // oxlint-disable-next-line jsx-a11y/no-redundant-roles
-      <td role="cell" className="trait none">
+      <td {...ROLE.cell} className="trait none">
         {label}
         <span>no layers</span>
       </td>
@@ -56,6 +56,11 @@ export function TraitCell({ column, row, axis, strain, mark }: Props) {
   }
   const figure = (trait: Trait, value: Quantity) => (
     <span className="nw" key={trait}>
+      {trait === second && (
+        <svg className="second" viewBox="-4 -4 8 8" aria-hidden="true">
+          <path className="range-diamond" d="M0-3.4 3.4 0 0 3.4-3.4 0Z" />
+        </svg>
+      )}
       <span aria-hidden="true">{figureIn(value.typical, isStrain(trait))}</span>
       <SourceMark
         kind={soundness(value.provenance)}
@@ -70,8 +75,7 @@ export function TraitCell({ column, row, axis, strain, mark }: Props) {
   const two = secondAs === 'diamond';
   const text = figureIn(quantity.typical, isStrain(key));
   return (
-    // oxlint-disable-next-line jsx-a11y/no-redundant-roles
-    <td role="cell" className={`trait ${secondAs ?? ''}`}>
+    <td {...ROLE.cell} className={`trait ${secondAs ?? ''}`}>
       {label}
       <span className="figures" style={{ left: two ? 0 : placeOver(axis, quantity.typical, text) }}>
         {figure(key, quantity)}

@@ -66,8 +66,8 @@ export const SAME_STRAIN =
   'All bear the strain of your joint as it is; another filament would change it by a little shear only.';
 
 export const FIGURE_1 = {
-  name: 'side by side, along the lines, 23 °C',
-  aid: 'box: low to high, dashed if only remembered; upright: usual; ring: again and again',
+  name: 'Side by side, along the lines, 23 °C',
+  aid: 'Box: low to high, dashed if only remembered; upright: usual; ring: again and again; diamond: where a loaded bar sags',
   keys: 'Up and Down go between filaments, Left and Right along one; Enter opens.',
 } as const;
 

@@ -1,0 +1,315 @@
+/** What the page of one filament says. */
+import type { Standing } from '../../core/design/acrossFilaments.ts';
+import { LIFE_HOLDS_FOR } from '../../core/life/assessLife.ts';
+import { transitionCycles } from '../../core/life/curveOf.ts';
+import type { PushLeft } from '../../core/life/relaxation.ts';
+import { reckonedFolds, FOLD_STRAINS } from '../../core/life/reckonedFolds.ts';
+import { soundness } from '../../core/material/choose.ts';
+import { softensAt } from '../../core/material/compare.ts';
+import { FOLD_TEST, GUESSED_FOLD, strengthOf, type Anchor, type Strength } from '../../core/material/evidence.ts';
+import type { ProvenanceKind, Quantity, WholeFilament } from '../../core/material/types.ts';
+import { cited, PROPERTIES, rangeText, valueText, type Property } from './filamentValueText.ts';
+import { capital, manyCycles } from './filamentsText.ts';
+import { cycles, grouped, NO_BREAK, percent, share } from './numbers.ts';
+import { listed, sentence } from './said.ts';
+
+/** A figure of the sentence, and the row of the table that tells where it comes from. */
+export interface Linked {
+  readonly figure: string;
+  readonly kind: ProvenanceKind;
+  readonly to: Property;
+}
+
+/** The filament in four numbers. */
+export function fourNumbers(row: WholeFilament): readonly (string | Linked)[] {
+  const { properties: p } = row;
+  const linked = (to: Property, about = ''): Linked => {
+    const quantity = p[to] as Quantity;
+    return {
+      figure: `${about}${valueText(quantity, PROPERTIES[to].strain === true)}`,
+      kind: soundness(quantity.provenance),
+      to,
+    };
+  };
+  const softens: Property = row.crystalline ? 'heatDeflection' : 'glassTransition';
+  const verb = row.crystalline ? ' and under load sags at ' : ' and softens at ';
+  return [
+    ' bends to ',
+    linked('permissibleStrainRepeated'),
+    ' again and again, stays bent past ',
+    linked('yieldStrain'),
+    ', breaks at about ',
+    linked('strainAtBreak'),
+    verb,
+    linked(softens),
+    '.',
+  ];
+}
+
+const EVIDENCE_HEADS: Readonly<Record<Strength, string>> = {
+  weak: 'Weak evidence for its life',
+  fair: 'Fair evidence for its life, in part',
+  strong: 'Strong evidence for its life',
+};
+
+export function evidenceHead({ life }: WholeFilament): string {
+  return EVIDENCE_HEADS[strengthOf(life.certainty)];
+}
+
+/** Beside the published fold test, where it tells of this filament. */
+function besideTest(row: WholeFilament): string {
+  const id = row.id === 'pa6' ? 'pa12' : row.id;
+  const test = FOLD_TEST.find((one) => one.row === id);
+  if (!test) return '';
+  if (test.says === 'more') {
+    return ` A published fold test had printed ${test.name} whole after ${grouped(test.cycles)} folds, at a strain that we could not see. Our curve was set to meet it at a guessed ${id === 'pp' ? percent(GUESSED_FOLD, 0) : '30 %'}.`;
+  }
+  const ours = reckonedFolds(row).practice;
+  return ` A published fold test puts printed ${test.name} under ${grouped(test.cycles)} folds, at a strain that we could not see. Our curve gives ${cycles(ours)} at ${percent(FOLD_STRAINS.practice, 1)}. Both can be so.`;
+}
+
+export function evidenceText(row: WholeFilament): string {
+  const { certainty, doubtFactor } = row.life;
+  const doubt = `The true curve lies within a factor of ${doubtFactor} of ours, nine times in ten.`;
+  return `${sentence(certainty)}${besideTest(row)} ${doubt}`;
+}
+
+export const FIGURE_ONE = {
+  name: 'Strain against life, and what it stands on',
+  aid: 'shade: 10 to 90 in 100; darker: one print run',
+  keys: 'Left and Right move the reading, with Shift ten steps, Home and End to the ends. Escape leaves it.',
+  ways: 'Drawn for flexing',
+  oneWay: 'One way',
+  bothWays: 'Both ways',
+  across: 'across layers',
+  firstFlex: 'first flex breaks',
+  gamma: (exponent: number) => `exponent ${exponent}`,
+  joint: (strain: number, isAsIs: boolean) => `your joint, ${isAsIs ? '' : 'counted as '}${percent(strain)}`,
+  table: 'Peak strain by which so many have broken, by cycles',
+  heads: ['cycles', '10 in 100', 'half', '90 in 100'],
+} as const;
+
+export const SENSITIVITY =
+  'Both ways counts as peak strain × 2 to the power ½. Hairlines: powers 0 and 1, between which nobody has measured.';
+
+/** “5 000 cycles: 2.6 % for half, 1.9 to 3.4”. */
+export function curveReading(
+  at: number,
+  spread: { readonly low: number; readonly half: number; readonly high: number } | undefined,
+): string {
+  const head = `${at >= 10 ? cycles(at) : Number(at.toFixed(1))} cycles`;
+  if (!spread) return `${head}: nobody has counted so far`;
+  return `${head}: ${percent(spread.half)} for half, ${(spread.low * 100).toFixed(2)} to ${(spread.high * 100).toFixed(2)}`;
+}
+
+/* ---- what the curve stands on ---- */
+
+export interface StandsRow {
+  readonly key: string;
+  readonly kind: ProvenanceKind;
+  readonly head: string;
+  readonly more: string;
+  /** The documents in full. */
+  readonly full: readonly string[];
+}
+
+function anchorHead({ what, cycles: count, strain, says }: Anchor): string {
+  const many = count >= 1e6 ? manyCycles(count) : grouped(count);
+  if (says === 'at') return `${what}; half break by ${many}${strain === undefined ? '' : ` at ${percent(strain)}`}`;
+  const at = strain === undefined ? '' : ` at ${percent(strain)}`;
+  return `${what}: ${says === 'fewer' ? 'fewer than' : 'at least'} ${many}${at}`;
+}
+
+/** Label of a point on the curve, in few words. */
+export function anchorLabel({ strain, seen, what, cycles: count }: Anchor): string {
+  if (strain === undefined) return '';
+  if (seen) return `${what.split(/[ ,:]/)[0]?.toLowerCase() ?? 'seen'}, ${percent(strain)}`;
+  return /practice/.test(what) ? `practice, ${cycles(count)} at ${percent(strain, 1)}` : `chosen, ${percent(strain)}`;
+}
+
+export function boundLabel({ says, cycles: count }: Anchor): string {
+  const many = count >= 1e6 ? manyCycles(count) : grouped(count);
+  return `fold test: ${says === 'fewer' ? 'fewer than' : 'at least'} ${many}, strain not seen`;
+}
+
+/** Everything that the curve stands on: what was seen, remembered and chosen, then what is read off it. */
+export function standsOn(row: WholeFilament, anchors: readonly Anchor[]): readonly StandsRow[] {
+  const { life } = row;
+  const kind = soundness(life.provenance);
+  const seen = anchors.map((anchor, at) => ({
+    key: `anchor ${at}`,
+    kind: anchor.kind,
+    head: anchorHead(anchor),
+    more: sentence(anchor.more),
+    full: anchor.sources.map((source) => sentence(cited(source))),
+  }));
+  const plain = (key: string, head: string, more: string, of: ProvenanceKind = kind): StandsRow => ({
+    key,
+    kind: of,
+    head,
+    more,
+    full: [],
+  });
+  const turn = transitionCycles(life);
+  return [
+    ...seen,
+    plain(
+      'transition',
+      turn < 1
+        ? 'Springy over all its life'
+        : `Bent to stay bent before ${cycles(turn)} cycles, within its spring after`,
+      'Where both parts of the curve are alike.',
+    ),
+    plain(
+      'first flex',
+      `First flex breaks it above ${percent(life.firstFlexBreakStrain, 0)}`,
+      'A coefficient of the fit may say more; it is never a ductility.',
+      'memory',
+    ),
+    plain(
+      'scatter',
+      `Specimens scatter by ${life.sigmaLog10N} in powers of ten`,
+      row.id === 'pla' ? 'Computed from the published band.' : 'By judgement; printed PLA was published with 0.55.',
+      row.id === 'pla' ? 'published' : 'memory',
+    ),
+    plain(
+      'doubt',
+      `The whole curve may be off by a factor of ${life.doubtFactor}`,
+      'Nine times in ten; by judgement.',
+      'memory',
+    ),
+    plain(
+      'gamma',
+      `Both ways counts by the power ${life.gamma} of 2`,
+      'Between 0, only the peak counts, and 1, only the range; by judgement.',
+      'memory',
+    ),
+    plain(
+      'rest',
+      `Holds at ${LIFE_HOLDS_FOR.roomTemperatureC} °C, up to ${LIFE_HOLDS_FOR.flexesPerSecond} flexes a second, ${LIFE_HOLDS_FOR.surface}`,
+      life.note === undefined ? '' : sentence(life.note),
+    ),
+  ];
+}
+
+/* ---- push left while held ---- */
+
+export const FIGURE_TWO = {
+  name: 'Push left while held bent',
+  aid: '23 °C, small strains; shade: low to high',
+  keys: 'Left and Right move the reading, Home and End to the ends. Escape leaves it.',
+  table: 'Share of the push left, by time held',
+  heads: ['held for', 'usual', 'least', 'most'],
+} as const;
+
+const DURATIONS: readonly (readonly [minutes: number, unit: string])[] = [
+  [43_200, 'month'],
+  [10_080, 'week'],
+  [1440, 'day'],
+  [60, 'hour'],
+  [1, 'minute'],
+];
+
+/** “1 day”, “3 months”, “6 hours”. */
+export function durationText(minutes: number): string {
+  const [size, unit] = DURATIONS.find(([least]) => minutes >= least * 0.999) ?? ([1, 'minute'] as const);
+  const count = Math.round(minutes / size);
+  return `${count} ${unit}${count === 1 ? '' : 's'}`;
+}
+
+export function pushReading(minutes: number, { usual, least, most }: PushLeft): string {
+  return `${durationText(minutes)}: ${share(usual)} left, ${share(least)} to ${share(most)}`;
+}
+
+export function heldText(row: WholeFilament): string {
+  const { properties: p } = row;
+  const soft = softensAt(row);
+  const set = valueText(p.setAfterDayHeld, false);
+  const rubber = row.id === 'tpu95a' ? ' Under a constant load it sags on: that is creep, not fatigue.' : '';
+  return `Held at small strain, it keeps of its push what the curve says, against a minute after it was bent. Let go after a day, ${set} stays. Nearer to where it softens, ${valueText(soft, false)}, it loses more, and no figure is given.${rubber}`;
+}
+
+/* ---- warmth and water ---- */
+
+export function warmthText(row: WholeFilament): string {
+  const { properties: p, crystalline } = row;
+  const glass = `${valueText(p.glassTransition, false)} (${rangeText(p.glassTransition, false)})`;
+  const sags = `${valueText(p.heatDeflection, false)} (${rangeText(p.heatDeflection, false)})`;
+  return crystalline
+    ? `Its glass transition lies at ${glass}, but crystals carry it past that; a loaded bar sags at ${sags}. Keep a joint that pushes well under the sag.`
+    : `It softens at its glass transition, ${glass}; a loaded bar sags at ${sags}. Keep a joint that pushes well under both.`;
+}
+
+export function waterText({ properties: p }: WholeFilament): string {
+  const takes = `It takes up ${valueText(p.waterUptake, false)} of water`;
+  const dry = [
+    p.youngsModulusDry && `${valueText(p.youngsModulusDry, false)} stiff`,
+    p.yieldStrainDry && `stays bent past ${valueText(p.yieldStrainDry, true)}`,
+  ].filter((part) => part !== undefined);
+  if (dry.length > 0) return `${takes}. Its figures are for damp as in a room; dry it is ${listed(dry)}.`;
+  const ratio = p.conditionedOverDryModulus;
+  return ratio ? `${takes}; in a room ${share(ratio.typical)} of its dry stiffness is left.` : `${takes}.`;
+}
+
+/* ---- the table ---- */
+
+export const NUMBERS = {
+  head: 'Every number, and where it comes from',
+  aside: 'box: low to high; ticks: the other filaments; open a source for the document',
+  copy: 'Copy',
+  copied: 'Copied',
+  notCopied: 'This browser does not let it be copied.',
+  back: 'All filaments',
+} as const;
+
+/** For a table of a program that the user has: one line a property, parted by tabs. */
+export function asTabbed(row: WholeFilament): string {
+  const lines = (Object.keys(PROPERTIES) as Property[]).flatMap((name) => {
+    const quantity = row.properties[name];
+    if (!quantity) return [];
+    const { strain } = PROPERTIES[name];
+    const isStrain = strain === true;
+    return [
+      [
+        PROPERTIES[name].name,
+        valueText(quantity, isStrain),
+        rangeText(quantity, isStrain),
+        soundness(quantity.provenance),
+      ].join('\t'),
+    ];
+  });
+  return [row.fullName, ...lines].join('\n').replaceAll(NO_BREAK, ' ');
+}
+
+export function takeItText(jointName: string): string {
+  return `Use it for ${jointName}`;
+}
+
+export function usedText(jointName: string, name: string, was: string): string {
+  return `${jointName} made of ${name}, was ${was}`;
+}
+
+/** Who uses it. */
+export function usedByText(count: number): string {
+  if (count === 0) return 'no joint of this part';
+  return count === 1 ? 'one joint of this part' : `${count} joints of this part`;
+}
+
+/** How it would bear the open joint. */
+export function jointSays(standing: Standing, jointName: string, wanted: number): string {
+  const { life } = standing;
+  if (life.breaksOnFirstFlex) return `At ${jointName} the first flex breaks it.`;
+  const half =
+    life.median > life.maxReportableCycles
+      ? `half last past ${manyCycles(life.maxReportableCycles)} cycles, where counting stops`
+      : `half break by ${cycles(life.median)} cycles`;
+  return `At ${jointName} ${half}; you want ${grouped(wanted)}.`;
+}
+
+export function asText(row: WholeFilament): string {
+  return row.printable ? 'printed, along lines, 23 °C' : 'moulded, along the flow, 23 °C';
+}
+
+export function titleOf(row: WholeFilament): string {
+  return capital(row.fullName);
+}
