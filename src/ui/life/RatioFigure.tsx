@@ -1,8 +1,9 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import { Mark } from '../app/Mark.tsx';
-import { cycles, type LengthUnit } from '../text/numbers.ts';
+import type { LengthUnit } from '../text/numbers.ts';
 import { swingText } from '../text/useText.ts';
 import {
+  axisFigure,
   FROM_REST,
   HOW_ANY_SWING,
   HOW_BOTH_WAYS,
@@ -70,8 +71,8 @@ function RulesTable({ rules, a: { life } }: RatioRules & { readonly a: Assessmen
           <td />
           <td className="on">
             <span className="span">
-              <span>{cycles(10 ** from)}</span>
-              <span>{cycles(10 ** to)}</span>
+              <span>{axisFigure(10 ** from)}</span>
+              <span>{axisFigure(10 ** to)}</span>
             </span>
           </td>
           <td className="r">cycles</td>

@@ -100,7 +100,7 @@ export function UseSentences({ of, filament }: { readonly of: BriefOf; readonly 
   const list = useRef<HTMLDivElement>(null);
   const goTo = useRef<'new' | 'button'>(undefined);
   const swings = swingsOf(joint);
-  const { measure } = driveOf(family, joint.movement.drive);
+  const { measure, step } = driveOf(family, joint.movement.drive);
   const isFull = swings.length >= MOVEMENT_LIMITS.also.max;
 
   useLayoutEffect(() => {
@@ -110,7 +110,7 @@ export function UseSentences({ of, filament }: { readonly of: BriefOf; readonly 
   }, [swings.length]);
 
   function add(): string | undefined {
-    const next = withAnother(joint, measure, MOVEMENT_LIMITS.cycles.max);
+    const next = withAnother(joint, step, MOVEMENT_LIMITS.cycles.max);
     const added = swingsOf(next).at(-1);
     const why = added && of.put(next, addedSaid(added, measure, unit), 'movement.also', ADD_SWING);
     if (why === undefined) goTo.current = 'new';

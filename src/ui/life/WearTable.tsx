@@ -1,6 +1,7 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import { meanStrain } from '../../core/life/meanStrain.ts';
 import type { Wear } from '../../core/life/lifeAnswer.ts';
+import { weakest } from '../../core/material/choose.ts';
 import { Mark } from '../app/Mark.tsx';
 import type { LengthUnit } from '../text/numbers.ts';
 import { swingText, timesText } from '../text/useText.ts';
@@ -17,6 +18,8 @@ import {
   WHO_WEARS_AID,
 } from '../text/wearText.ts';
 
+const FIGURES = [WEAR_HEADS.peak, WEAR_HEADS.ratio, WEAR_HEADS.mean, WEAR_HEADS.alone, WEAR_HEADS.share];
+
 function WearRow({ a, wear, at, unit }: { a: Assessment; wear: Wear; at: number; unit: LengthUnit }) {
   const swing = [a.joint.movement, ...(a.joint.movement.also ?? [])][at] ?? a.joint.movement;
   return (
@@ -25,11 +28,11 @@ function WearRow({ a, wear, at, unit }: { a: Assessment; wear: Wear; at: number;
         {swingText(swing, a.drive.measure, unit)}
         <small>{timesText(swing.cycles)}</small>
       </th>
-      <td>{strainText(wear.peakStrain)}</td>
-      <td>{ratioText(wear.ratio)}</td>
-      <td>{strainText(meanStrain(wear.peakStrain, wear.ratio))}</td>
-      <td>{aloneText(wear, a.life)}</td>
-      <td className="part">
+      <td data-head={WEAR_HEADS.peak}>{strainText(wear.peakStrain)}</td>
+      <td data-head={WEAR_HEADS.ratio}>{ratioText(wear.ratio)}</td>
+      <td data-head={WEAR_HEADS.mean}>{strainText(meanStrain(wear.peakStrain, wear.ratio))}</td>
+      <td data-head={WEAR_HEADS.alone}>{aloneText(wear, a.life)}</td>
+      <td data-head={WEAR_HEADS.share}>
         {a.life.breaksOnFirstFlex ? '' : shareOf(wear.share)}
         <Bar share={a.life.breaksOnFirstFlex ? 0 : wear.share} />
       </td>
@@ -54,27 +57,21 @@ export function WearTable({ assessment: a, unit }: { readonly assessment: Assess
   return (
     <>
       <h3 className="h">
-        {WHO_WEARS}
+        <span>
+          {WHO_WEARS}
+          <Mark kind={weakest(a.provenance.strain, a.provenance.life)} />
+        </span>
         <span className="aside">{WHO_WEARS_AID}</span>
       </h3>
       <table className="wear">
         <thead>
           <tr>
             <th scope="col">{WEAR_HEADS.flex}</th>
-            <th scope="col">
-              {WEAR_HEADS.peak}
-              <Mark kind={a.provenance.strain} />
-            </th>
-            <th scope="col">{WEAR_HEADS.ratio}</th>
-            <th scope="col">{WEAR_HEADS.mean}</th>
-            <th scope="col">
-              {WEAR_HEADS.alone}
-              <Mark kind={a.provenance.life} />
-            </th>
-            <th scope="col">
-              {WEAR_HEADS.share}
-              <Mark kind={a.provenance.life} />
-            </th>
+            {FIGURES.map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
           </tr>
         </thead>
         <tbody>

@@ -1,7 +1,5 @@
 /** Smaller movements beside the joint's own: adding, changing and taking out. */
 import { leastOf, type Joint, type Movement, type Swing } from '../../core/design/joint.ts';
-import { settled } from '../controls/settle.ts';
-import type { Measure } from '../text/amountText.ts';
 
 /** A first guess is this share of the joint's own movement, so many times as often. */
 const FIRST_GUESS = { share: 1 / 3, times: 10 } as const;
@@ -16,18 +14,18 @@ function withSwings(joint: Joint, also: readonly Swing[]): Joint {
 }
 
 /** A swing that the joint's own allows: to the same sides, smaller and more often. */
-function firstSwing(movement: Movement, measure: Measure, mostCycles: number): Swing {
+function firstSwing(movement: Movement, step: number, mostCycles: number): Swing {
   const cycles = Math.min(mostCycles, movement.cycles * FIRST_GUESS.times);
   const { amount } = movement;
   const least = leastOf(movement);
-  const round = (value: number) => settled(value, measure === 'turn' ? 'angle' : 'length', 'mm');
-  if (least > 0) return { amount, ways: 'between', least: round((amount + least) / 2), cycles };
+  if (least > 0) return { amount, ways: 'between', least: (amount + least) / 2, cycles };
   const ways = movement.ways === 'both ways' ? 'both ways' : 'one way';
-  return { amount: round(amount * FIRST_GUESS.share), ways, cycles };
+  const inSteps = Math.max(1, Math.round((amount * FIRST_GUESS.share) / step)) * step;
+  return { amount: Math.min(amount, inSteps), ways, cycles };
 }
 
-export function withAnother(joint: Joint, measure: Measure, mostCycles: number): Joint {
-  return withSwings(joint, [...swingsOf(joint), firstSwing(joint.movement, measure, mostCycles)]);
+export function withAnother(joint: Joint, step: number, mostCycles: number): Joint {
+  return withSwings(joint, [...swingsOf(joint), firstSwing(joint.movement, step, mostCycles)]);
 }
 
 export function without(joint: Joint, at: number): Joint {

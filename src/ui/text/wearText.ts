@@ -1,6 +1,6 @@
 /** Words of “Who wears it”: each kind of flex with its part of the wear, and how much the strain ratio counts. */
 import type { LifeAnswer, Wear } from '../../core/life/lifeAnswer.ts';
-import { cycles, MINUS, NO_BREAK, percent, share } from './numbers.ts';
+import { cycles, grouped, MINUS, NO_BREAK, percent, share } from './numbers.ts';
 
 export const WHO_WEARS = 'Who wears it';
 export const WHO_WEARS_AID = 'each kind of flex, alone and together';
@@ -51,7 +51,7 @@ const EXPONENTS: Readonly<Record<number, string>> = {
 export const RULES = {
   exponent: (gamma: number) => EXPONENTS[gamma] ?? `exponent ${Number(gamma.toFixed(2))}, set for this filament`,
   morrow: 'what stays on weakens it (Morrow)',
-  smithWatsonTopper: 'largest stress times range (Smith, Watson and Topper)',
+  smithWatsonTopper: 'largest stress times range (Smith, Watson, Topper)',
 } as const;
 
 export const USED_HERE = 'used here';
@@ -67,4 +67,9 @@ export function swingsAbout(mean: number, amplitude: number): string {
 }
 
 export const RULES_SAY =
-  'Nobody has measured which of them holds for printed plastics; where they differ much, so may the life.';
+  'Nobody has measured which of them holds for printed plastics; where they differ much, so may the life. The last two take stress as springy.';
+
+/** “10 000”, “1 M”: at the ends of an axis of cycles. */
+export function axisFigure(at: number): string {
+  return at >= 1e6 ? `${at / 1e6}${NO_BREAK}M` : grouped(at);
+}
