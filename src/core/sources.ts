@@ -36,6 +36,10 @@ export const SOURCES = {
     cite: 'Elastic–perfectly plastic bending of a rectangular section; standard texts on plasticity',
     read: 'from memory; verified by quadrature',
   },
+  'ramberg-osgood': {
+    cite: 'Stress–strain curve without a corner after W. Ramberg and W. R. Osgood 1943',
+    read: 'form from memory; first moment derived here; checked against figures computed outside this program',
+  },
   'strain-life': {
     cite: 'Strain–life form after Basquin, Coffin and Manson, with a Walker exponent for the strain ratio',
     read: 'form from memory; coefficients as the filament rows say',
@@ -135,6 +139,10 @@ export const SOURCES = {
   'cranley-patterson': {
     cite: 'Random shifts of a lattice as replicates, after R. Cranley and T. N. L. Patterson 1976',
     read: 'from memory; not opened',
+  },
+  'additive-shares': {
+    cite: 'Variance told apart by a sum of functions of one input each, after W. Hoeffding 1948, fitted by Hermite polynomials',
+    read: 'from memory; checked against the estimators of jansen-shares and against sums whose shares are known',
   },
   'jansen-shares': {
     cite: 'M. J. W. Jansen 1999, estimators of first-order and total shares of variance',

@@ -4,7 +4,6 @@ import { soundness, weakest } from '../material/choose.ts';
 import type { Problem } from '../problems.ts';
 import { ok, type Result } from '../result.ts';
 import { NOTCH_SENSITIVITY } from '../strength/rootFactor.ts';
-import { setAfterOneBend } from '../strength/permanentSet.ts';
 import { asRad } from '../units.ts';
 import { allowablesOf, limitsOf } from './allowables.ts';
 import type { Assessment, Travel } from './assessment.ts';
@@ -15,6 +14,7 @@ import { flexesOf } from './flexesOf.ts';
 import type { Joint } from './joint.ts';
 import { overBendOf } from './overBend.ts';
 import { askedOf, byHand, isExactByHand, type Respond } from './response.ts';
+import { setAnswer } from './setAnswer.ts';
 import { strainAnswer } from './strainAnswer.ts';
 import { understand, type Understood } from './understand.ts';
 import { usageNotes } from './usageNotes.ts';
@@ -65,8 +65,7 @@ export function assessUnderstood(
   const fit = fitOf(understood);
   const { strain, notes: strainNotes } = strainAnswer(understood, response);
   const effort = effortAnswer(understood, response);
-  const set = setAfterOneBend(strain.nominal, effort.modulus, filament.properties.yieldStress.typical);
-  const left = set.fraction * movement.amount;
+  const { set, kappaRatio } = setAnswer(understood, response, effort);
   const life = assessLife({
     flexes: flexesOf(understood, response, strain),
     acrossLayers,
@@ -93,8 +92,8 @@ export function assessUnderstood(
     fit,
     strain,
     effort,
-    set: { amount: left, fraction: set.fraction },
-    overBend: overBendOf(movement.amount, strain, limits, set.kappaRatio, response.solved, response.strainByHand),
+    set,
+    overBend: overBendOf(movement.amount, strain, limits, kappaRatio, response.solved, response.strainByHand),
     travel: travelOf(understood),
     life,
     allowables,
@@ -112,7 +111,7 @@ export function assessUnderstood(
       ...answered.notes,
       ...strainNotes,
       ...fitNotes(understood, fit),
-      ...usageNotes(understood, strain.peak, left),
+      ...usageNotes(understood, strain.peak, set.amount),
     ],
   } satisfies Assessment);
 }

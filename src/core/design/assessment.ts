@@ -79,6 +79,17 @@ export interface EffortAnswer {
   readonly widthRatio: number;
 }
 
+/** What stays bent after one flex to the wanted amount and a free release. */
+export interface SetAnswer {
+  /** Whole joint, [rad] or [mm]. */
+  readonly amount: number;
+  /** As a share of the wanted amount. */
+  readonly fraction: number;
+  /** Whole joint, [rad] or [mm]: as kind, and as harsh, as the figures of the row allow. */
+  readonly low: number;
+  readonly high: number;
+}
+
 /** How far past the wanted amount the whole joint may be moved, [rad] or [mm] as its drive measures. */
 export interface OverBend {
   /** Where the first trace of set begins: the skin reaches the yield stress. */
@@ -140,8 +151,7 @@ export interface Assessment {
   readonly fit: Fit;
   readonly strain: StrainAnswer;
   readonly effort: EffortAnswer;
-  /** Left after one flex to the wanted amount, whole joint, [rad] or [mm]. */
-  readonly set: { readonly amount: number; readonly fraction: number };
+  readonly set: SetAnswer;
   readonly overBend: OverBend;
   /** Only for a leaf that rolls to an arc; other kinds and drives bend to other shapes. */
   readonly travel: Travel | undefined;

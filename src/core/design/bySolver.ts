@@ -5,6 +5,7 @@ import { asRad, degrees, radians } from '../units.ts';
 import { askedOf, handResponse, isExactByHand, type Respond, type Response } from './response.ts';
 import { leastOf } from './joint.ts';
 import type { Solve } from './rememberSolved.ts';
+import { setAlong } from './setAlong.ts';
 import { solveJoint, type SolveDetail } from './solveJoint.ts';
 import type { Solved } from './solved.ts';
 import { effortUpTo, strainsUpTo } from './solvedPath.ts';
@@ -42,6 +43,7 @@ function solvedResponse(understood: Understood, solved: Solved): Response {
   const { within, atRoots } = strainsUpTo(solved, amount);
   const hand = strainOutside(understood);
   const [, first] = solved.forward.points;
+  const setLeft = hand > 0 ? undefined : setAlong(solved);
   return {
     nominalStrain: Math.max(within, atRoots, hand),
     strainWithin: Math.max(within, hand),
@@ -51,6 +53,7 @@ function solvedResponse(understood: Understood, solved: Solved): Response {
     stiffness: first && first.amount !== 0 ? first.effort / first.amount : 0,
     widthRatio: solved.widthRatio,
     exact: true,
+    ...(setLeft ? { setLeft } : {}),
     solved,
   };
 }

@@ -46,19 +46,19 @@ function noSuchDrive({ id, drives }: Drives, drive: string): Problem {
   return { code: 'not-one-of', message, field: 'movement.drive', value: drive, limit: possible };
 }
 
+type Checked = Problem | undefined;
+
 /** Compared in the drive's own measure, said in degrees where that is an angle. */
-function checkAmount(amount: number, drive: Drive): Problem | undefined {
+function checkAmount(amount: number, drive: Drive): Checked {
   const isTurn = drive.measure === 'turn';
   return outsideRange('movement.amount', isTurn ? 'angle' : 'travel', amount, drive, isTurn ? '°' : 'mm');
 }
 
-function checkCycles(cycles: number, field: string): Problem | undefined {
+function checkCycles(cycles: number, field: string): Checked {
   const outside = outsideRange(field, 'number of flexes', cycles, MOVEMENT_LIMITS.cycles, '');
   if (outside || Number.isInteger(cycles)) return outside;
   return { code: 'not-whole', message: `number of flexes ${cycles} is not whole; give a count`, field, value: cycles };
 }
-
-type Checked = Problem | undefined;
 
 /** Where a swing comes back to: short of its own end, and no farther to the other side than `farthest`. */
 function checkLeast(swing: Swing, farthest: Range, field: string, unit: '°' | 'mm'): Checked {
@@ -90,8 +90,8 @@ function checkAlso(movement: Movement, { min, measure }: Drive): readonly Checke
     ...also.slice(0, MOVEMENT_LIMITS.also.max).flatMap((swing, index) => {
       const field = `movement.also[${index}]`;
       return [
-        outsideRange(`${field}.amount`, unit === '°' ? 'angle' : 'travel', swing.amount, most, unit),
-        checkLeast(swing, farthest, field, unit),
+        outsideRange(`${field}.amount`, unit === '°' ? 'angle' : 'travel', swing.amount, most, unit) ??
+          checkLeast(swing, farthest, field, unit),
         checkCycles(swing.cycles, `${field}.cycles`),
       ];
     }),

@@ -21,6 +21,11 @@ export interface Response {
   readonly exact: boolean;
   /** True where a hand form that is exact tells the strain, in proportion to the amount, and not the way of the solver. */
   readonly strainByHand?: boolean;
+  /**
+   * What stays after one movement [rad] or [mm], summed up along the joint, by the strain at which its skin begins to flow;
+   * absent where that is not known place by place.
+   */
+  readonly setLeft?: (onset: number) => number;
   /** The whole way, where the solver was asked. */
   readonly solved?: Solved;
 }

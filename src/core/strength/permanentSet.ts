@@ -16,6 +16,21 @@ export function plasticMoment(kappaRatio: number): number {
 }
 
 /**
+ * Curvature over the curvature at first yield that a moment bends such a section to; the inverse of `plasticMoment`.
+ *
+ *     k = M/M_y for M ≤ M_y,   1/√(3 − 2·M/M_y) beyond
+ *
+ * @param moment - moment over the moment at first yield [-], 0 ≤ moment < 1.5
+ * @returns k [-]
+ *
+ * Source: elastic-plastic.
+ * @example plasticCurvature(1.375) // → 2
+ */
+export function plasticCurvature(moment: number): number {
+  return moment <= 1 ? moment : 1 / Math.sqrt(3 - 2 * moment);
+}
+
+/**
  * What stays bent after one bend and a free release.
  *
  *     set/forced = 1 − (3/2)/k + (1/2)/k³ = (k − 1)²·(k + ½)/k³,   k = ε·E/σ_y > 1
