@@ -33,15 +33,16 @@ export const startOnPage: StartEngine = ({ reply, died }) => {
   const tell = (message: Reply) => {
     if (!stopped) reply(message);
   };
-  async function run({ id, job, input }: Request): Promise<void> {
-    const { runJob } = await import('./jobs.ts');
+  async function run(request: Request): Promise<void> {
+    const { id } = request;
+    const { runRequest } = await import('./jobs.ts');
     // A moment to paint what is there already.
     await new Promise((resolve) => {
       setTimeout(resolve);
     });
     if (stopped) return;
     try {
-      tell({ is: 'done', id, output: runJob(job, input, () => undefined) });
+      tell({ is: 'done', id, output: runRequest(request, () => undefined) });
     } catch (error) {
       tell({ is: 'crashed', id, message: error instanceof Error ? error.message : String(error) });
     }

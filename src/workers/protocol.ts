@@ -4,8 +4,10 @@
  * and the worker remembers them.
  */
 import type { Assessment } from '../core/design/assessment.ts';
+import type { DoubtAnswer, DoubtAsked } from '../core/design/doubtAnswer.ts';
 import type { Joint } from '../core/design/joint.ts';
 import type { Remedy, Spare } from '../core/design/remedy.ts';
+import type { OwnFilament } from '../core/material/types.ts';
 import type { Result } from '../core/result.ts';
 
 /** What would make a joint pass, or how far each value may go while it does. */
@@ -27,6 +29,10 @@ interface Jobs {
     readonly output: Result<Assessment>;
   };
   readonly waysOut: { readonly input: { readonly joint: Joint }; readonly output: Result<Ways> };
+  readonly doubt: {
+    readonly input: { readonly joint: Joint; readonly asked: DoubtAsked };
+    readonly output: Result<DoubtAnswer>;
+  };
 }
 
 export type JobName = keyof Jobs;
@@ -37,11 +43,16 @@ export interface Request<K extends JobName = JobName> {
   readonly id: number;
   readonly job: K;
   readonly input: Input<K>;
+  /** Filaments of the user's own as they are now: a worker has a shelf of its own. */
+  readonly own: readonly OwnFilament[];
 }
 
-/** `ready` once, when the worker has loaded; then for each request any number of `progress`, and one of the others. */
+/**
+ * `ready` once, when the worker has loaded; then for each request any number of `progress`, with the share that is done
+ * where the job knows it, and one of the others.
+ */
 export type Reply =
   | { readonly is: 'ready' }
-  | { readonly is: 'progress'; readonly id: number }
+  | { readonly is: 'progress'; readonly id: number; readonly share?: number }
   | { readonly is: 'done'; readonly id: number; readonly output: Output<JobName> }
   | { readonly is: 'crashed'; readonly id: number; readonly message: string };

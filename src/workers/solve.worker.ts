@@ -1,23 +1,23 @@
 /** The worker: looks a job up, does it, and says how it ended. */
-import { runJob } from './jobs.ts';
+import { runRequest } from './jobs.ts';
 import type { Reply, Request } from './protocol.ts';
 
-const BEAT_MS = 250;
+const BEAT_MS = 120;
 
 function reply(message: Reply): void {
   globalThis.postMessage(message);
 }
 
 globalThis.addEventListener('message', ({ data }: MessageEvent<Request>) => {
-  const { id, job, input } = data;
+  const { id } = data;
   let beat = performance.now();
-  const alive = () => {
+  const alive = (share?: number) => {
     if (performance.now() - beat < BEAT_MS) return;
     beat = performance.now();
-    reply({ is: 'progress', id });
+    reply({ is: 'progress', id, ...(share === undefined ? {} : { share }) });
   };
   try {
-    reply({ is: 'done', id, output: runJob(job, input, alive) });
+    reply({ is: 'done', id, output: runRequest(data, alive) });
   } catch (error) {
     reply({ is: 'crashed', id, message: error instanceof Error ? error.message : String(error) });
   }

@@ -1,4 +1,3 @@
-import { normalCdf } from '../numeric/normal.ts';
 import { quantileOf, sampleCube, sampledShare } from '../numeric/sampling.ts';
 import { checkSpread } from '../print/spread.ts';
 import { fail, failIfAny, ok, type Result } from '../result.ts';
@@ -8,7 +7,7 @@ import { bySolver } from './bySolver.ts';
 import type { DoubtAnswer, DoubtAsked, Percentiles } from './doubtAnswer.ts';
 import { causesOf, printedAs, type Cause, type Draft } from './doubtCauses.ts';
 import { checkPrints } from './doubtCheck.ts';
-import { mechanicsNear, type Stray } from './doubtMechanics.ts';
+import { mechanicsNear, strayOf } from './doubtMechanics.ts';
 import { doubtShares, type Print } from './doubtShares.ts';
 import type { Joint } from './joint.ts';
 import type { Solve } from './rememberSolved.ts';
@@ -45,7 +44,7 @@ const CLOUD = 256;
  * @param work - what solves, and who is told how far it is [-]
  * @returns chance, percentiles and shares of the causes; the same for the same seed
  *
- * Source: strain-life, lattice-rules, jansen-shares.
+ * Source: strain-life, lattice-rules, additive-shares.
  */
 export function doubtOf(joint: Joint, asked: DoubtAsked, work: DoubtWork = {}): Result<DoubtAnswer> {
   const checked = understand(joint);
@@ -69,32 +68,47 @@ function doubtWith(understood: Understood, asked: DoubtAsked, work: DoubtWork, p
   if (!response.ok) return response;
   const nominal = assessedAs(understood, response.value);
   const causes = causesOf(understood, nominal, response.value, asked.spread);
-  const near = mechanicsNear(understood, response.value, strayOf(causes), solver, (share) => tell(0.2 * share));
-  if (!near.ok) return near;
-  const printOf = printsBy(understood, near.value);
-  const sampled = sampleCube(asked.how, asked.samples, causes.length, asked.seed);
-  const drafts = sampled.sets.map((set) => set.map((point) => draftAt(causes, point)));
-  const prints: LivedPrint[][] = [];
-  for (const set of inBlocks(drafts)) {
-    if (cancelled()) return fail({ code: 'cancelled', message: 'The sampling was stopped', field: 'joint' });
-    tell(0.2 + (0.3 * prints.length) / Math.ceil(asked.samples / BLOCK));
-    prints.push(set.map((draft) => lived(draft, printOf(draft))));
-  }
-  const told = resultsOf(nominal, prints.flat(), sampled.each);
-  const shares = doubtShares(causes, printOf, asked.seed, (share) => tell(0.5 + 0.3 * share));
-  if (isExactByHand(askedOf(understood))) return ok({ asked, replicates: sampled.replicates, ...told, ...shares });
-  const seen = checkPrints(understood, drafts.flat(), { carried: near.value, solver }, (share) =>
-    tell(0.8 + 0.2 * share),
+  const near = mechanicsNear(understood, response.value, strayOf(causes), solver, (share) =>
+    tell(PARTED.solved * share),
   );
-  return seen.ok ? ok({ asked, replicates: sampled.replicates, ...told, ...shares, checked: seen.value }) : seen;
+  if (!near.ok) return near;
+  const sampled = sampleCube(asked.how, asked.samples, causes.length, asked.seed);
+  const points = sampled.sets.flat();
+  const drafts = points.map((point) => draftAt(causes, point));
+  const prints = made(drafts, printsBy(understood, near.value), work);
+  if (!prints.ok) return prints;
+  const answer = {
+    asked,
+    replicates: sampled.replicates,
+    ...resultsOf(nominal, prints.value, sampled.each),
+    ...doubtShares(causes, points, prints.value),
+  };
+  if (isExactByHand(askedOf(understood))) return ok(answer);
+  const by = { carried: near.value, solver };
+  const seen = checkPrints(understood, drafts, by, (share) => tell(PARTED.sampled + (1 - PARTED.sampled) * share));
+  return seen.ok ? ok({ ...answer, checked: seen.value }) : seen;
 }
 
+/** How far the work is, as a share, when what is carried over has been solved, and when the prints have been made. */
+const PARTED = { solved: 0.3, sampled: 0.6 } as const;
 /** Prints between two looks at whether anybody still waits. */
-const BLOCK = 128;
+const BLOCK = 64;
 
-function inBlocks(sets: readonly (readonly Draft[])[]): readonly (readonly Draft[])[] {
-  const all = sets.flat();
-  return Array.from({ length: Math.ceil(all.length / BLOCK) }, (_, i) => all.slice(i * BLOCK, (i + 1) * BLOCK));
+function made(
+  drafts: readonly Draft[],
+  printOf: (draft: Draft) => Print,
+  { tell, cancelled }: DoubtWork,
+): Result<readonly LivedPrint[]> {
+  const prints: LivedPrint[] = [];
+  for (const draft of drafts) {
+    if (prints.length % BLOCK === 0) {
+      if (cancelled?.() === true)
+        return fail({ code: 'cancelled', message: 'The sampling was stopped', field: 'joint' });
+      tell?.(PARTED.solved + ((PARTED.sampled - PARTED.solved) * prints.length) / drafts.length);
+    }
+    prints.push(lived(draft, printOf(draft)));
+  }
+  return ok(prints);
 }
 
 function assessedAs(understood: Understood, response: Response): Assessment {
@@ -102,14 +116,6 @@ function assessedAs(understood: Understood, response: Response): Assessment {
   if (!assessed.ok) throw new RangeError('mechanics that have been answered are assessed');
   return assessed.value;
 }
-
-function strayOf(causes: readonly Cause[]): Stray {
-  const far = (name: Cause['name']) => Math.log(causes.find((cause) => cause.name === name)?.at(TWO_SIGMA) ?? 1);
-  return { thickness: far('thickness'), length: far('length') };
-}
-
-/** What a normal law has below two standard deviations. */
-const TWO_SIGMA = normalCdf(2);
 
 function draftAt(causes: readonly Cause[], point: readonly number[]): Draft {
   return Object.fromEntries(causes.map(({ name, at }, i) => [name, at(point[i] ?? 0.5)]));

@@ -42,7 +42,8 @@ function decades(name: CauseName, sigma: number, provenance: ProvenanceKind): re
 function fromRow(name: CauseName, quantity: Quantity, per = 1): readonly Cause[] {
   const { typical, low = typical, high = typical, provenance } = quantity;
   if (!(low < typical || high > typical)) return [];
-  const range = { typical: typical / per, low: low / per, high: high / per };
+  // A row of the user's own may reach down to nought, which has no logarithm.
+  const range = { typical: typical / per, low: Math.max(low, typical / 100) / per, high: high / per };
   return [{ name, provenance: soundness(provenance), at: (share) => splitLogNormal(range, share) }];
 }
 

@@ -1,14 +1,29 @@
 /** How strain and effort change with the thickness and the length of a joint, carried over from a few solves. */
+import { normalCdf } from '../numeric/normal.ts';
 import { ok, type Result } from '../result.ts';
 import { byHand, isExactByHand, askedOf, type Respond, type Response } from './response.ts';
 import type { Solved, SolvedPath } from './solved.ts';
-import { printedAs } from './doubtCauses.ts';
+import { printedAs, type Cause } from './doubtCauses.ts';
 import type { Understood } from './understand.ts';
 
 /** How far thickness and length may stray: logarithms at two standard deviations, 0 where they do not. */
 export interface Stray {
   readonly thickness: number;
   readonly length: number;
+}
+
+/** What a normal law has below two standard deviations. */
+const TWO_SIGMA = normalCdf(2);
+
+/**
+ * How far the causes of doubt let thickness and length stray.
+ *
+ * @param causes - all that vary [-]
+ * @returns logarithms at two standard deviations [-]
+ */
+export function strayOf(causes: readonly Cause[]): Stray {
+  const far = (name: Cause['name']) => Math.log(causes.find((cause) => cause.name === name)?.at(TWO_SIGMA) ?? 1);
+  return { thickness: far('thickness'), length: far('length') };
 }
 
 /** What of a response changes with size. */

@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { putOnShelf } from '../../../src/core/material/shelf.ts';
 import { createClient, type Client, type Settled } from '../../../src/workers/client.ts';
 import type { StartEngine } from '../../../src/workers/engine.ts';
 import type { Reply } from '../../../src/workers/protocol.ts';
 import { done, fakeEngines } from '../../support/engines.ts';
 import { LEAF } from '../../support/joints.ts';
+import { ownPetg } from '../../support/ownFilaments.ts';
 
 const INPUT = { joint: LEAF, drawn: true };
 const ask = (client: Client, caller = 'sheet') => client.ask(caller, 'assess', INPUT);
@@ -110,6 +112,37 @@ describe('a request that is given up', () => {
     client.cancel(asked.id);
     client.cancel(999);
     expect(started[0]?.stopped).toBe(false);
+  });
+});
+
+describe('what a request brings along', () => {
+  afterEach(() => putOnShelf([]));
+
+  it('are the filaments of the user as they are when it is asked', () => {
+    const { client, started } = clientOnFakes();
+    ask(client);
+    const own = ownPetg('own-spool');
+    putOnShelf([own]);
+    ask(client);
+    done(started[0], 'x');
+    expect(started[0]?.posted.map((request) => request.own)).toEqual([[], [own]]);
+  });
+});
+
+describe('how far a job is', () => {
+  it('is told to who asked, while it runs', async () => {
+    const { client, started } = clientOnFakes();
+    const shares: number[] = [];
+    const { id, settled } = client.ask('sheet', 'assess', INPUT, (share) => shares.push(share));
+    ask(client, 'other');
+    const tell = (of: number, share: number) => started[0]?.heard.reply({ is: 'progress', id: of, share });
+    tell(id, 0.25);
+    tell(id + 1, 0.5);
+    tell(id, 0.75);
+    done(started[0], 'x');
+    await settled;
+    tell(id, 0.9);
+    expect(shares).toEqual([0.25, 0.75]);
   });
 });
 

@@ -1,6 +1,7 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { assess } from '../../../src/core/design/assess.ts';
 import { bySolver } from '../../../src/core/design/bySolver.ts';
+import { doubtOf } from '../../../src/core/design/doubt.ts';
 import type { Joint } from '../../../src/core/design/joint.ts';
 import { narrowingLike, rememberSolved, withinSolves } from '../../../src/core/design/rememberSolved.ts';
 import { solveJoint } from '../../../src/core/design/solveJoint.ts';
@@ -8,11 +9,14 @@ import { understand } from '../../../src/core/design/understand.ts';
 import { FAMILIES } from '../../../src/core/flexures/index.ts';
 import { findFamily } from '../../../src/core/flexures/known.ts';
 import { FILAMENTS } from '../../../src/core/material/filaments.ts';
+import { putOnShelf } from '../../../src/core/material/shelf.ts';
+import { USUAL_SPREAD } from '../../../src/core/print/spread.ts';
 import { newJoint } from '../../../src/store/newJoint.ts';
 import { createClient } from '../../../src/workers/client.ts';
 import { startOnPage } from '../../../src/workers/engine.ts';
-import { runJob } from '../../../src/workers/jobs.ts';
+import { runJob, runRequest } from '../../../src/workers/jobs.ts';
 import { changed } from '../../support/joints.ts';
+import { ownPetg } from '../../support/ownFilaments.ts';
 
 const silent = () => undefined;
 
@@ -23,6 +27,7 @@ function jointOf(id: string): Joint {
 }
 
 const NECK = jointOf('neck');
+type Judged = ReturnType<typeof judged>;
 const judged = (joint: Joint) => assess(joint, bySolver());
 
 describe('the job that assesses', () => {
@@ -81,6 +86,43 @@ describe('the job that looks for ways out', () => {
     const count = found.value.spares.find(({ value }) => value === 'count')?.limit ?? Number.NaN;
     const thicker = judged(changed(passing, { sizes: { lines: count } }));
     expect(thicker.ok && thicker.value.verdict.grade).toBe('pass');
+  });
+});
+
+describe('the job that works out doubt', () => {
+  const asked = { spread: USUAL_SPREAD, samples: 256, how: 'quasi-random', seed: 3 } as const;
+
+  it('answers as the core does, in plain data that can cross', () => {
+    const answer = runJob('doubt', { joint: NECK, asked }, silent);
+    expect(answer).toEqual(doubtOf(NECK, asked));
+    expect(structuredClone(answer)).toEqual(answer);
+  });
+
+  it('tells how far it is, never less than before, and nearly to the end', () => {
+    const shares: number[] = [];
+    runJob('doubt', { joint: NECK, asked: { ...asked, seed: 4 } }, (share) => shares.push(share ?? 0));
+    expect(shares.every((share, i) => share >= (shares[i - 1] ?? 0) && share <= 1)).toBe(true);
+    expect(shares.at(-1)).toBe(1);
+    expect(new Set(shares).size).toBeGreaterThan(12);
+  });
+
+  it('says why a joint cannot be sampled', () => {
+    const spread = { ...USUAL_SPREAD, lengths: 5 };
+    const refused = runJob('doubt', { joint: NECK, asked: { ...asked, spread } }, silent);
+    expect(!refused.ok && refused.problems[0].field).toBe('spread.lengths');
+  });
+});
+
+describe('a request with filaments of the user', () => {
+  afterEach(() => putOnShelf([]));
+
+  it('is answered with them', () => {
+    const own = ownPetg('own-spool');
+    const joint = changed(NECK, { profile: { filament: own.id } });
+    const asked = { id: 1, job: 'assess' as const, input: { joint, drawn: false } };
+    const [without, with_] = [[], [own]].map((shelf) => runRequest({ ...asked, own: shelf }, silent) as Judged);
+    expect(without && !without.ok && without.problems[0].code).toBe('unknown-filament');
+    expect(with_?.ok && with_.value.filament).toEqual(own);
   });
 });
 
