@@ -103,7 +103,9 @@ function joining(a: Assessment, unit: LengthUnit): string {
     return 'so the first flex may break it; by the life curve alone ';
   }
   if (limit.name === 'yield' && over && !a.life.breaksOnFirstFlex) {
-    const left = a.set.amount > 0 ? ` of up to ${roughAmount(a.set.amount, a.drive.measure, unit)}` : '';
+    const { amount, low, high } = a.set;
+    const say = (left: number) => roughAmount(left, a.drive.measure, unit);
+    const left = amount > 0 ? ` of about ${say(amount)}, ${say(low)} to ${say(high)}` : '';
     return `so it takes a set${left}; `;
   }
   const lasts = a.life.beyond !== 'wanted' && a.life.chance >= a.joint.movement.chance;
