@@ -92,7 +92,7 @@ export function writeJointLink(joint: Joint): string {
   if (also !== undefined) link.set('also', also.map((swing) => swingOf(swing, joint)).join('*'));
   for (const [key, [group]] of Object.entries(KEYS)) {
     const from: object = (group === 'joint' ? joint : joint[group]) ?? {};
-    const value: unknown = Reflect.get(from, key);
+    const value = Reflect.get(from, key) as string | number | boolean | undefined;
     if (value !== undefined) link.set(key, String(value));
   }
   return link.toString();

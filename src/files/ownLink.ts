@@ -76,7 +76,7 @@ function packed(quantity: Quantity, base: Quantity | undefined, isShort: boolean
 }
 
 function originFrom(letter: unknown, words: unknown): Json {
-  const origin = Object.hasOwn(ORIGINS, String(letter)) ? ORIGINS[letter as Letter] : undefined;
+  const origin = typeof letter === 'string' && Object.hasOwn(ORIGINS, letter) ? ORIGINS[letter as Letter] : undefined;
   if (!origin) return {};
   const said = typeof words === 'string' ? words : '';
   const source = origin.kind === 'published' ? { source: 'named-by-user' } : {};
@@ -166,8 +166,8 @@ export function writeOwnJointLink(joint: Joint): string {
 /** The row as a file would hold it, of any shape yet. */
 function asDocument(said: Json): Json {
   const { id, name, fullName = name, from, remark = '', printable, crystalline, values, life } = said;
-  const own = { from: String(from), remark } as OwnFilament['own'];
-  const base = baseOf({ id: String(id), name: String(name), own });
+  const own = { from, remark } as OwnFilament['own'];
+  const base = baseOf({ id, name, own } as OwnFilament);
   const properties: Record<string, unknown> = { ...base?.properties };
   for (const [key, parts] of Object.entries(isObject(values) ? values : {})) {
     if (!PROPERTY_NAMES.includes(key as PropertyName)) continue;

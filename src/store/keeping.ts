@@ -77,7 +77,7 @@ function reopenJoint(): void {
 }
 
 function keepChanges(storage: PartStorage, found: readonly OwnFilament[]): void {
-  let kept = found;
+  let onDisk = found;
   let isTaking = false;
   async function heard(): Promise<void> {
     useKeeping.setState({ savedElsewhere: true });
@@ -91,8 +91,8 @@ function keepChanges(storage: PartStorage, found: readonly OwnFilament[]): void 
   const windows = listenToOtherWindows(() => void heard());
   const write = async (part: Parameters<Saver['save']>[0]) => {
     const { own } = useSession.getState();
-    if (own !== kept) await saveShelf(storage, own);
-    kept = own;
+    if (own !== onDisk) await saveShelf(storage, own);
+    onDisk = own;
     await savePart(storage, part);
     windows.tellSaved();
     useKeeping.setState({ savedElsewhere: false });

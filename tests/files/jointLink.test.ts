@@ -56,16 +56,16 @@ describe('a joint link', () => {
       held: true,
       heldHours: 72,
     };
-    const joint = {
+    const swung = {
       ...changed(LEAF, { movement: more }),
       surroundings: { temperatureC: 45.5, moisture: 'dry' as const },
     };
-    const link = writeJointLink(joint);
+    const link = writeJointLink(swung);
     expect(link).toContain('&least=-5deg&also=12deg_one+way_500*20deg_between_20_10deg&');
     expect(link).toContain('&heldHours=72&');
     expect(link).toContain('&temperatureC=45.5&moisture=dry');
     const read = readJointLink(link);
-    expect(read.ok ? read.value.joint : read.problems).toEqual(joint);
+    expect(read.ok ? read.value.joint : read.problems).toEqual(swung);
   });
 
   it.each([

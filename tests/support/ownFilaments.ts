@@ -29,7 +29,8 @@ const provenance: fc.Arbitrary<Provenance> = fc.oneof(
   fc.record({ kind: fc.constant('computed' as const), from: said, inputs: fc.constantFrom(...INPUTS) }),
 );
 
-const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+/** Never −0, which JSON does not tell from 0. */
+const within = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((value) => value + 0);
 
 /** Any value that a property may have. */
 export function quantityOf(name: PropertyName): fc.Arbitrary<Quantity> {

@@ -1,4 +1,4 @@
-import { FILAMENTS } from '../material/filaments.ts';
+import { everyFilament } from '../material/shelf.ts';
 import { familyOf } from '../flexures/known.ts';
 import { isAsked } from '../flexures/drives.ts';
 import type { Parameter } from '../flexures/family.ts';
@@ -161,10 +161,12 @@ const largerFillet: Proposer = (a, judge) => {
 };
 
 const otherFilament: Proposer = (a) =>
-  FILAMENTS.filter((filament) => filament.printable && filament.id !== a.filament.id).map((filament) => ({
-    kind: 'other filament',
-    after: { ...a.joint, profile: { ...a.joint.profile, filament: filament.id } },
-  }));
+  everyFilament()
+    .filter((filament) => filament.printable && filament.id !== a.filament.id)
+    .map((filament) => ({
+      kind: 'other filament',
+      after: { ...a.joint, profile: { ...a.joint.profile, filament: filament.id } },
+    }));
 
 const turn: Proposer = (a) => {
   const flat = familyOf(a.joint).lyings.includes('flat');

@@ -31,7 +31,16 @@ function quantityInOrder(quantity: Quantity): Quantity {
 }
 
 /** The row with its fields in the order in which files have them, so that the same row gives the same text. */
-export function inOrder({ id, name, fullName, printable, crystalline, properties, life, own }: OwnFilament): OwnFilament {
+export function inOrder({
+  id,
+  name,
+  fullName,
+  printable,
+  crystalline,
+  properties,
+  life,
+  own,
+}: OwnFilament): OwnFilament {
   const present = PROPERTY_NAMES.flatMap((key) => {
     const quantity = properties[key];
     return quantity === undefined ? [] : [[key, quantityInOrder(quantity)] as const];
@@ -148,7 +157,8 @@ export function withValue(
 }
 
 /**
- * The row with one value as another row has it, with its source and notes.
+ * The row with one value as another row has it, with its source and notes; one that follows from another value by a rule
+ * follows it again.
  *
  * Problems: those of `checkFilament`.
  *
@@ -159,12 +169,27 @@ export function withValue(
  */
 export function withValueOf(row: OwnFilament, name: PropertyName, like: Filament): Result<OwnFilament> {
   const { [name]: _gone, ...others } = row.properties;
-  const quantity = wholeRow(like).properties[name];
+  const theirs = wholeRow(like).properties;
+  const quantity = again(row.properties, theirs, name);
   const properties = {
     ...others,
     ...(quantity === undefined ? {} : { [name]: quantity }),
   } as OwnFilament['properties'];
   return judged({ ...row, properties: settled(properties, name) });
+}
+
+/** A value as another row has it, or by its rule from what this row has. */
+function again(
+  ours: OwnFilament['properties'],
+  theirs: OwnFilament['properties'],
+  name: PropertyName,
+): Quantity | undefined {
+  const quantity = theirs[name];
+  const rule = FOLLOWS.find(({ value }) => value === name);
+  if (quantity === undefined || rule === undefined) return quantity;
+  const [from, itsFrom] = [ours[rule.from], theirs[rule.from]];
+  const isAsTheirs = (['typical', 'low', 'high'] as const).every((end) => from?.[end] === itsFrom?.[end]);
+  return from === undefined || isAsTheirs ? quantity : following(quantity, from, rule.by);
 }
 
 /** How sure one is of a curve, by where it comes from. */

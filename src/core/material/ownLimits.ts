@@ -59,8 +59,9 @@ export const PROPERTY_LIMITS: Readonly<Record<PropertyName, Limits>> = {
   },
   density: { what: 'density', units: ['kg/m³'], min: 100, max: 5000, because: 'no filament is lighter or heavier' },
   sustainedStrainLimit: strain('strain held for long'),
-  permissibleStrainSingle: strain('strain stood once in a while'),
-  permissibleStrainRepeated: strain('strain stood again and again'),
+  // Shares of the yield strain, whose least they must not forbid.
+  permissibleStrainSingle: { ...strain('strain stood once in a while'), min: 1e-5 },
+  permissibleStrainRepeated: { ...strain('strain stood again and again'), min: 1e-6 },
   permissibleStrainSingleHandbook: strain('strain stood once, by a handbook'),
   thickSectionStrainFactor: factor('share of strain left in a thick section'),
   glassTransition: warm('glass transition'),

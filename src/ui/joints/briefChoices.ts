@@ -2,7 +2,7 @@
 import { leastOf, WAYS, type Joint, type Ways } from '../../core/design/joint.ts';
 import type { FlexureFamily } from '../../core/flexures/family.ts';
 import { findDrive } from '../../core/flexures/drives.ts';
-import { FILAMENTS } from '../../core/material/filaments.ts';
+import { everyFilament } from '../../core/material/shelf.ts';
 import { FIT_RULES, type FitRule, type Lying, type PrintProfile } from '../../core/print/profile.ts';
 import { effortText, setAmount } from '../text/amountText.ts';
 import {
@@ -138,9 +138,9 @@ const CHOICES: Readonly<Record<Exclude<BriefChoice, NamedSize>, (of: ChoiceOf) =
     path: 'profile.filament',
     value: joint.profile.filament,
     // The moulded row is there to compare with; it is offered only where it stands already.
-    options: FILAMENTS.filter(({ id, printable }) => printable || id === joint.profile.filament).map(
-      ({ id, name }) => ({ value: id, text: name }),
-    ),
+    options: everyFilament()
+      .filter(({ id, printable }) => printable || id === joint.profile.filament)
+      .map(({ id, name }) => ({ value: id, text: name })),
     with: (value) => withProfile(joint, { filament: value }),
   }),
   lying: ({ joint, family }) => ({

@@ -1,7 +1,7 @@
 /** Sentences about filaments of the user's own: what is said of changes, of files, and of where a value comes from. */
 import { PROPERTY_LIMITS } from '../../core/material/ownLimits.ts';
 import type { PropertyName, Provenance } from '../../core/material/types.ts';
-import { listed, sentence } from './said.ts';
+import { listed } from './said.ts';
 import { nameOfFile } from './shellText.ts';
 
 const quoted = (name: string) => `“${name}”`;
@@ -35,6 +35,11 @@ export function nothingNewText(names: readonly string[]): string {
   return `You have ${listed(names.map(quoted))} already, word for word.`;
 }
 
+/** Why no more can be made. */
+export function fullText(most: number): string {
+  return `you have ${most} filaments of your own, as many as are kept; remove one first`;
+}
+
 /** Why a row cannot be removed now. */
 export function inUseText(joints: readonly string[]): string {
   return `used by ${listed(joints.map(quoted))}; give ${joints.length === 1 ? 'it' : 'them'} another filament first`;
@@ -51,7 +56,7 @@ export const OWN_ACTIONS = {
 
 /** A name for a row made from another: “My PETG”, then “My PETG 2”. */
 export function ownName(from: string, taken: readonly string[]): string {
-  const stem = /^My /.test(from) ? from.replace(/ \d+$/, '') : `My ${from}`;
+  const stem = from.startsWith('My ') ? from.replace(/ \d+$/, '') : `My ${from}`;
   let n = 1;
   const name = () => (n === 1 ? stem : `${stem} ${n}`);
   while (taken.includes(name())) n += 1;
@@ -68,53 +73,77 @@ export function propertyLabel(name: PropertyName): string {
   return capital(PROPERTY_LIMITS[name].what);
 }
 
-/** Who says so: what the user can choose from, and the row of the table where a value stands as it was. */
-export type Origin = 'test' | 'document' | 'memory' | 'as made';
+/** Who says so: what the user can choose from, and what a value was made from where it stands as it was. */
+export type Told = 'test' | 'document' | 'memory' | 'as made';
+type Chosen = Exclude<Told, 'as made'>;
 
-export const ORIGIN_TEXT: Readonly<Record<Exclude<Origin, 'as made'>, string>> = {
+export const TOLD_TEXT: Readonly<Record<Chosen, string>> = {
   test: 'your test',
   document: 'a document',
   memory: 'from memory',
 };
 
-/** What is asked for beside each origin. */
-export const ORIGIN_ASKS: Readonly<Record<Exclude<Origin, 'as made'>, string>> = {
+/** What is asked for beside each. */
+export const TOLD_ASKS: Readonly<Record<Chosen, string>> = {
   test: 'what you measured, and how often',
   document: 'which document, and where in it',
   memory: 'anything worth knowing',
 };
 
-/** The words of an origin that has none yet. */
-export const ORIGIN_UNSAID: Readonly<Record<Exclude<Origin, 'as made'>, string>> = {
-  test: 'measured by you, not said how',
-  document: 'named by you, not said where',
-  memory: '',
+/** The words that stand until there are some. */
+const UNSAID: Readonly<Record<'test' | 'document', string>> = {
+  test: 'not said how',
+  document: 'not said which',
 };
 
-export function asMadeText(from: string): string {
-  return `as in ${from}`;
+/** The provenance that a choice and its words make. */
+export function provenanceOf(told: Chosen, words: string): Provenance {
+  if (told === 'test') return { kind: 'measured', what: words || UNSAID.test };
+  if (told === 'document') return { kind: 'published', source: 'named-by-user', place: words || UNSAID.document };
+  return words === '' ? { kind: 'memory' } : { kind: 'memory', because: words };
 }
 
-/** Where a value comes from, in the user's words; empty where nothing was said. */
-export function originWords(provenance: Provenance): string {
-  if (provenance.kind === 'measured') return provenance.what;
-  if (provenance.kind === 'published') return provenance.place;
-  return provenance.kind === 'memory' ? (provenance.because ?? '') : provenance.from;
+/** What was said of where a value comes from, in the user's words; empty where nothing was. */
+export function wordsOf(provenance: Provenance): string {
+  const words =
+    provenance.kind === 'measured' ? provenance.what : provenance.kind === 'published' ? provenance.place : '';
+  if (provenance.kind === 'memory') return provenance.because ?? '';
+  return Object.values(UNSAID).includes(words) ? '' : words;
 }
 
-/** A message of the core as it stands under a field. */
-export const refusedText = (message: string): string => sentence(message);
+/** A value that nobody has touched: “as in PETG”, or by the rule that it follows. */
+export function asMadeText(from: string, isRule: boolean): string {
+  return isRule ? 'by its rule' : `as in ${from}`;
+}
 
 export const EDITOR = {
   name: 'Name',
   remark: 'Remark',
   remarkAsks: 'maker, spool, colour, how it was dried',
-  low: 'low',
-  high: 'high',
-  origin: 'where it comes from',
-  words: 'in your words',
-  add: 'Add a value',
-  curve: 'Life curve',
   values: 'Values',
-  hint: (step: string) => `up and down keys step ${step}`,
+  curve: 'Life curve',
+  usual: (label: string) => label,
+  low: (label: string) => `${label}, low`,
+  high: (label: string) => `${label}, high`,
+  told: (label: string) => `${label}, where it comes from`,
+  words: (label: string) => `${label}, in your words`,
+  hint: (step: string, why: string) => `up and down keys step ${step}; ${why}`,
+  ways: {
+    few: ['Half break by ', ' flexes at '],
+    many: ['half break by ', ' flexes at '],
+    first: 'On the first flex it breaks above ',
+    back: 'Bending back as far counts with the power ',
+    scatter: 'Prints scatter by ',
+    scatterUnit: 'decades of life',
+    doubt: 'The true curve lies within a factor of ',
+    counted: 'Nobody counted past ',
+    countedUnit: 'flexes',
+  },
+  labels: {
+    fewCycles: 'Few flexes',
+    fewStrain: 'Strain at few flexes',
+    manyCycles: 'Many flexes',
+    manyStrain: 'Strain at many flexes',
+    curve: 'The life curve',
+  },
 } as const;
