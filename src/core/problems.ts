@@ -50,6 +50,12 @@ export const PROBLEM_CODES = [
   'across-layers',
   'thick-pp',
   'sags-when-held',
+  'softens',
+  'brittle-cold',
+  'warmer-than-counted',
+  'nylon-dry',
+  'too-warm-to-hold',
+  'held-past-yield',
   'no-answer',
   // the solver
   'no-convergence',

@@ -3,7 +3,7 @@
  * force, whose moments statics alone decides: M = P·(L − x). Its curvatures and its spring-back are integrated here with odex, an
  * integrator from the registry that shares nothing with the core, and its force found by halving.
  */
-import { Solver } from 'odex';
+import { Solver } 
 import { describe, expect, it } from 'vitest';
 import { setAlong } from '../../src/core/design/setAlong.ts';
 import { solveJoint } from '../../src/core/design/solveJoint.ts';
@@ -30,9 +30,11 @@ const pushed = leftOf({
   movement: { ...LEAF.movement, drive: 'pushed', amount: PUSH },
 });
 
+/** Curvature over that at first yield for a moment over that at first yield. */
+const curvature = (m: number) => (m <= 1 ? m : 1 / Math.sqrt(3 - 2 * m));
+
 /** Movement of the tip over what it would be if the root just began to flow, for a moment at the root over that at yield. */
 function movementAt(moment: number): number {
-  const curvature = (m: number) => (m <= 1 ? m : 1 / Math.sqrt(3 - 2 * m));
   const solver = new Solver(1);
   solver.absoluteTolerance = 1e-11;
   solver.relativeTolerance = 1e-11;

@@ -19,6 +19,7 @@ import { strainAnswer } from './strainAnswer.ts';
 import { understand, type Understood } from './understand.ts';
 import { usageNotes } from './usageNotes.ts';
 import { lifeGrade, verdictOf } from './verdict.ts';
+import { surroundingsNotes, warmthFinding, warmthOf } from './warmth.ts';
 
 /** What assesses a joint: `assess` by hand forms, or with the solver's answer. */
 export type Judge = (joint: Joint) => Result<Assessment>;
@@ -72,6 +73,7 @@ export function assessUnderstood(
     thickness,
     filament,
   });
+  const warmth = warmthOf(understood);
   const limits = limitsOf(filament, acrossLayers);
   const allowables = allowablesOf(strain.peak, limits, movement, lifeGrade(life, movement));
 
@@ -97,7 +99,11 @@ export function assessUnderstood(
     travel: travelOf(understood),
     life,
     allowables,
-    verdict: verdictOf(life, allowables, fit, movement, feelOf(movement, effort, filament, response.solved)),
+    warmth,
+    verdict: verdictOf(life, allowables, fit, movement, [
+      warmthFinding(warmth),
+      ...feelOf(movement, effort, filament, response.solved),
+    ]),
     provenance: {
       // The factor at the root rests on a notch sensitivity that nobody has measured.
       strain: strain.rootFactor > 1 ? NOTCH_SENSITIVITY.provenance.kind : 'computed',
@@ -112,6 +118,7 @@ export function assessUnderstood(
       ...strainNotes,
       ...fitNotes(understood, fit),
       ...usageNotes(understood, strain.peak, set.amount),
+      ...surroundingsNotes(understood, warmth),
     ],
   } satisfies Assessment);
 }

@@ -37,7 +37,8 @@ export type VerdictReason =
   | 'effort'
   | 'stays'
   | 'comes back'
-  | 'touches';
+  | 'touches'
+  | 'warmth';
 
 export interface Verdict {
   readonly grade: Grade;
@@ -88,6 +89,17 @@ export interface SetAnswer {
   /** Whole joint, [rad] or [mm]: as kind, and as harsh, as the figures of the row allow. */
   readonly low: number;
   readonly high: number;
+}
+
+/** How it stands the warmth in which it is used [°C]. */
+export interface WarmthAnswer {
+  readonly temperatureC: number;
+  /** Where its filament softens, and by how much it stays below that. */
+  readonly softensAt: number;
+  readonly spare: number;
+  /** Below the glass transition of what is rubbery in a room. */
+  readonly isBrittle: boolean;
+  readonly grade: Grade;
 }
 
 /** How far past the wanted amount the whole joint may be moved, [rad] or [mm] as its drive measures. */
@@ -156,6 +168,7 @@ export interface Assessment {
   /** Only for a leaf that rolls to an arc; other kinds and drives bend to other shapes. */
   readonly travel: Travel | undefined;
   readonly life: LifeAnswer;
+  readonly warmth: WarmthAnswer;
   readonly allowables: readonly Allowable[];
   readonly verdict: Verdict;
   /** Weakest kind of provenance behind strain, effort and life. */

@@ -9,9 +9,10 @@ import { outsideRange, type Problem } from '../problems.ts';
 import { failIfAny, fail, ok, type Result } from '../result.ts';
 import type { Mm } from '../units.ts';
 import type { Joint } from './joint.ts';
+import { asSurrounded } from './asSurrounded.ts';
 import { checkMovement, checkSurroundings } from './movementLimits.ts';
 
-/** A joint whose every input has been checked, with its family, filament and thin section looked up. */
+/** A joint whose every input has been checked, with its family, filament as it is used, and thin section looked up. */
 export interface Understood {
   readonly joint: Joint;
   readonly family: FlexureFamily;
@@ -79,8 +80,8 @@ export function understand(joint: Joint): Result<Understood> {
     const message = `There is no kind of flexure called “${joint.family}”; choose one from the list`;
     return fail({ code: 'unknown-family', message, field: 'family', value: joint.family });
   }
-  const filament = findFilament(joint.profile.filament);
-  if (!filament) {
+  const found = findFilament(joint.profile.filament);
+  if (!found) {
     const message = `There is no filament called “${joint.profile.filament}”; choose one from the list`;
     return fail({ code: 'unknown-filament', message, field: 'profile.filament', value: joint.profile.filament });
   }
@@ -104,7 +105,7 @@ export function understand(joint: Joint): Result<Understood> {
     family,
     drive: driveOf(family, joint.movement.drive),
     sizes,
-    filament,
+    filament: asSurrounded(found, joint),
     section,
     length: size('length') ?? Number.NaN,
     padThickness: size('pad'),

@@ -39,6 +39,16 @@ export function strainFactorAcrossLayers(filament: Filament): Quantity {
 }
 
 /**
+ * Where a filament softens: past its glass transition, or, where crystals carry it past that, where it sags under load.
+ *
+ * @param filament - row of the filament table [-]
+ * @returns temperature [°C] with its range and provenance
+ */
+export function softensAt({ crystalline, properties }: Pick<Filament, 'crystalline' | 'properties'>): Quantity {
+  return crystalline ? properties.heatDeflection : properties.glassTransition;
+}
+
+/**
  * How sound a number is, judged by what it rests on: a computed one counts as from memory
  * as soon as one of its inputs is.
  *

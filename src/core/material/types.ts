@@ -56,6 +56,7 @@ export interface FilamentProperties {
   /** Of nylons, which a room keeps damp. */
   readonly youngsModulusDry?: Quantity;
   readonly yieldStrainDry?: Quantity;
+  readonly conditionedOverDryModulus?: Quantity;
 }
 
 /** What else is known of a filament and no answer rests on yet. */

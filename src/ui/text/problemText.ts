@@ -163,6 +163,13 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
   'sags-when-held': (p) =>
     `This filament sags under a load that stays on${typeof p.value === 'number' ? ` (${percent(p.value)} here)` : ''}; use it where the joint is let go between flexes.`,
 
+  softens: asSaid,
+  'brittle-cold': asSaid,
+  'warmer-than-counted': asSaid,
+  'nylon-dry': asSaid,
+  'too-warm-to-hold': asSaid,
+  'held-past-yield': asSaid,
+
   'no-answer': () => 'No answer was found for these values; change one of them a little.',
 
   'no-convergence': asSaid,

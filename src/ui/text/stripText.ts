@@ -23,6 +23,7 @@ const NUMBERS: Readonly<Record<VerdictReason, (assessment: Assessment) => string
   stays: () => 'stays',
   'comes back': () => 'comes back',
   touches: () => 'touches itself',
+  warmth: ({ warmth }) => `${warmth.temperatureC}\u00a0°C`,
 };
 
 /**

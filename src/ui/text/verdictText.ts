@@ -26,6 +26,7 @@ const CAUTION: Readonly<Record<VerdictReason, string>> = {
   stays: 'it may stay in its second place',
   'comes back': 'it may come back by itself',
   touches: 'it comes close to itself',
+  warmth: 'warmth or cold may spoil it',
 };
 
 const FAIL: Readonly<Record<VerdictReason, string>> = {
@@ -40,6 +41,7 @@ const FAIL: Readonly<Record<VerdictReason, string>> = {
   stays: 'it stays in its second place',
   'comes back': 'it comes back by itself',
   touches: 'it touches itself on the way',
+  warmth: 'it softens where it is used',
 };
 
 const GRADES: Readonly<Record<Grade, string>> = {

@@ -8,7 +8,6 @@ export const PA12: FurtherRow = {
   },
   life: '0.012 at 10⁶ by judgement below sintered PA12 (29.3 MPa / about 1650 MPa = 0.018, S4); low-cycle anchor 1000 flexes at 0.147 from practice',
   properties: {
-    conditionedOverDryModulus: memory([0.85, 0.75, 0.95], '', 'any'),
     tensileStrength: memory([42, 32, 50], 'MPa', 'along lines'),
     stressAtBreak: memory([40, 30, 50], 'MPa', 'along lines'),
     acrossLayersStrengthRatio: memory(

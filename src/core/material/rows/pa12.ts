@@ -34,6 +34,7 @@ export const PA12: Filament = {
     ),
     glassTransition: memory([45, 38, 55], '°C', 'any'),
     heatDeflection: memory([110, 80, 150], '°C', 'any'),
+    conditionedOverDryModulus: memory([0.85, 0.75, 0.95], '', 'any'),
   },
   life: strainLife({
     A: 0.03831,

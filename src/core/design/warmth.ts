@@ -1,0 +1,86 @@
+import { softensAt } from '../material/choose.ts';
+import type { Problem } from '../problems.ts';
+import type { WarmthAnswer } from './assessment.ts';
+import type { Finding } from './feel.ts';
+import { A_ROOM } from './joint.ts';
+import type { Understood } from './understand.ts';
+
+/** Kelvins below where it softens at which a joint sags, and at which that is doubtful: judgement, no source. */
+const ROOM_BELOW = { sags: 5, doubtful: 20 } as const;
+/** Above this lives and limits, counted in a room, are said with a caution: judgement, no source [°C]. */
+const WARM = 30;
+
+/**
+ * How a joint stands the warmth it is used in: by how much it stays below where its filament softens.
+ *
+ * @param understood - a checked joint [-]
+ * @returns temperatures [°C], and whether it is too cold for what is tough only above its glass transition
+ */
+export function warmthOf({ joint, filament }: Pick<Understood, 'joint' | 'filament'>): WarmthAnswer {
+  const { temperatureC } = joint.surroundings ?? A_ROOM;
+  const { typical } = softensAt(filament);
+  const spare = typical - temperatureC;
+  const glass = filament.properties.glassTransition.typical;
+  const isBrittle = glass < A_ROOM.temperatureC && temperatureC < glass;
+  const grade = spare <= ROOM_BELOW.sags ? 'fail' : spare <= ROOM_BELOW.doubtful || isBrittle ? 'caution' : 'pass';
+  return { temperatureC, softensAt: typical, spare, isBrittle, grade };
+}
+
+/**
+ * What warmth has to do with the verdict.
+ *
+ * @param warmth - how it stands it [°C]
+ * @returns a finding with the room that is left over the room wanted as its margin [-]
+ */
+export function warmthFinding({ grade, spare, isBrittle }: WarmthAnswer): Finding {
+  return { grade, reason: 'warmth', margin: isBrittle ? 0 : spare / ROOM_BELOW.doubtful };
+}
+
+/**
+ * Cautions that follow from where a joint is used.
+ *
+ * @param understood - a checked joint [-]
+ * @param warmth - how it stands the warmth [°C]
+ * @returns notes [-]: `softens`, `brittle-cold`, `warmer-than-counted`, `nylon-dry`, or none
+ */
+export function surroundingsNotes({ joint, filament }: Understood, warmth: WarmthAnswer): readonly Problem[] {
+  const { temperatureC: value, softensAt: limit, grade, isBrittle } = warmth;
+  const notes: Problem[] = [];
+  const note = (code: Problem['code'], message: string, at: number) =>
+    notes.push({ code, message, field: 'surroundings.temperatureC', value, limit: at });
+  if (isBrittle) {
+    const glass = filament.properties.glassTransition.typical;
+    note('brittle-cold', `Below ${glass} °C ${filament.name} turns brittle; keep it warmer, or flex it less`, glass);
+  } else if (grade !== 'pass') {
+    note(
+      'softens',
+      `${filament.name} softens at about ${limit} °C, and ${value} °C is near or past that; choose one that softens later`,
+      limit,
+    );
+  }
+  if (value > WARM) {
+    const message = `Lives and limits were counted at ${A_ROOM.temperatureC} °C; at ${value} °C it bends more easily, stays bent sooner and lasts otherwise`;
+    note('warmer-than-counted', message, A_ROOM.temperatureC);
+  }
+  if (isDryNylon(joint, filament)) {
+    const message =
+      'Stiffness and limits are those of dry nylon; its life curve is that of damp nylon, and moisture moves lives by more than PA6 and PA12 differ';
+    notes.push({ code: 'nylon-dry', message, field: 'surroundings.moisture', value: 'dry' });
+  }
+  return notes;
+}
+
+/**
+ * Whether a joint is of a nylon that is kept dry.
+ *
+ * @param joint - where it is used [-]
+ * @param filament - row of the filament table [-]
+ * @returns true where its figures for damp air do not hold [-]
+ */
+export function isDryNylon(
+  { surroundings = A_ROOM }: Pick<Understood['joint'], 'surroundings'>,
+  { properties }: Pick<Understood['filament'], 'properties'>,
+): boolean {
+  const { youngsModulusDry, conditionedOverDryModulus } = properties;
+  return surroundings.moisture === 'dry' && (youngsModulusDry ?? conditionedOverDryModulus) !== undefined;
+}
