@@ -32,13 +32,13 @@ test('reads fractions and inches, and keeps the old value when it cannot', async
   await length.fill('twelve');
   await length.press('Enter');
   await expect(length).toHaveAttribute('aria-invalid', 'true');
-  await expect(page.getByRole('main').getByRole('alert')).not.toBeEmpty();
+  await expect(page.getByRole('region', { name: 'What is wanted' }).getByRole('alert')).not.toBeEmpty();
   await expect(verdict(page)).toContainText(percent(core(withLength(9.525)).strain.peak));
   await length.press('Escape');
   await expect(length).toHaveValue('9.525');
   await field(page, 'Lines across').fill('2.5');
   await field(page, 'Lines across').press('Enter');
-  await expect(page.getByRole('main').getByRole('alert')).toContainText('whole');
+  await expect(page.getByRole('region', { name: 'What is wanted' }).getByRole('alert')).toContainText('whole');
 });
 
 test('drags the length, and strain, life and drawing agree with the core', async ({ page }) => {

@@ -4,6 +4,7 @@ import type { LengthUnit } from '../text/numbers.ts';
 import { swingText } from '../text/useText.ts';
 import {
   axisFigure,
+  CYCLES,
   FROM_REST,
   HOW_ANY_SWING,
   HOW_BOTH_WAYS,
@@ -43,41 +44,36 @@ function RulesTable({ rules, a: { life } }: RatioRules & { readonly a: Assessmen
   const place = (power: number) => `${(100 * (power - from)) / (to - from)}%`;
   const between = Array.from({ length: to - from + 1 }, (_, i) => from + i);
   return (
-    <table className="rules">
-      <caption className="vh">{RULE_CAPTION}</caption>
-      <tbody>
-        {rules.map(({ name, median, used }) => (
-          <tr key={name} className={used ? 'used' : undefined}>
-            <th scope="row">
-              {name}
-              {used && `, ${USED_HERE}`}
-            </th>
-            <td className="on" aria-hidden="true">
-              <span className="rule">
-                {between.map((power) => (
-                  <i key={power} style={{ left: place(power) }} />
-                ))}
-                {median !== undefined && median >= 1 && median <= counted && (
-                  <b style={{ left: place(Math.log10(median)) }} />
-                )}
-              </span>
-            </td>
-            <td className="r">{ruleLife(median, life)}</td>
-          </tr>
-        ))}
-      </tbody>
-      <tfoot aria-hidden="true">
-        <tr>
-          <td />
-          <td className="on">
-            <span className="span">
-              <span>{axisFigure(10 ** from)}</span>
-              <span>{axisFigure(10 ** to)}</span>
-            </span>
-          </td>
-          <td className="r">cycles</td>
-        </tr>
-      </tfoot>
-    </table>
+    <>
+      <table className="rules">
+        <caption className="vh">{RULE_CAPTION}</caption>
+        <tbody>
+          {rules.map(({ name, median, used }) => (
+            <tr key={name} className={used ? 'used' : undefined}>
+              <th scope="row">
+                {name}
+                {used && `, ${USED_HERE}`}
+              </th>
+              <td className="on" aria-hidden="true">
+                <span className="rule">
+                  {between.map((power) => (
+                    <i key={power} style={{ left: place(power) }} />
+                  ))}
+                  {median !== undefined && median >= 1 && median <= counted && (
+                    <b style={{ left: place(Math.log10(median)) }} />
+                  )}
+                </span>
+              </td>
+              <td className="r">{ruleLife(median, life)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p className="rules-axis" aria-hidden="true">
+        <span>{axisFigure(10 ** from)}</span>
+        <span>{axisFigure(10 ** to)}</span>
+        <span>{CYCLES}</span>
+      </p>
+    </>
   );
 }

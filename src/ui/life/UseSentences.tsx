@@ -107,7 +107,7 @@ export function UseSentences({ of, filament }: { readonly of: BriefOf; readonly 
     if (goTo.current === 'new') lastSentence(list.current)?.querySelector('input')?.focus();
     if (goTo.current === 'button') list.current?.querySelector<HTMLElement>('.add')?.focus();
     goTo.current = undefined;
-  }, [swings.length]);
+  });
 
   function add(): string | undefined {
     const next = withAnother(joint, step, MOVEMENT_LIMITS.cycles.max);

@@ -45,9 +45,12 @@ function inSurroundings(joint: Joint, change: Partial<Surroundings>): Joint {
   return isRoom ? rest : { ...rest, surroundings: next };
 }
 
+const sayDegrees = (value: number) => String(Number(value.toFixed(1))).replace('-', MINUS);
+const sayHours = (value: number) => (Number.isInteger(value) ? grouped(value) : String(Number(value.toFixed(2))));
+
 export function temperatureSpec({ joint, unit, put }: BriefOf): ValueSpec {
   const { temperatureC } = joint.surroundings ?? A_ROOM;
-  const say = (value: number) => String(Number(value.toFixed(1))).replace('-', MINUS);
+  const say = sayDegrees;
   const label = USE_LABELS.temperature;
   return {
     key: 'temperature',
@@ -91,7 +94,7 @@ export function hoursOf({ movement }: Joint): number {
 
 export function hoursSpec({ joint, unit, put }: BriefOf): ValueSpec {
   const hours = hoursOf(joint);
-  const say = (value: number) => (Number.isInteger(value) ? grouped(value) : String(Number(value.toFixed(2))));
+  const say = sayHours;
   const label = USE_LABELS.hours;
   return {
     key: 'hours',

@@ -11,7 +11,7 @@ import { effortText } from './amountText.ts';
 import { kindText } from './kindText.ts';
 import { grouped, percent } from './numbers.ts';
 import { cited, quantityRow, row, type SourceRow } from './sourceRow.ts';
-import { useRows, wearRows } from './useSourceText.ts';
+import { holdingRows, wearRows } from './useSourceText.ts';
 
 /** Whether the figures are those of the solver, and not of a form that is exact as well. */
 function isSolved({ joint, drive, sizes, section, solved }: Assessment): boolean {
@@ -164,7 +164,7 @@ export function sourceRows(assessment: Assessment): readonly SourceRow[] {
     ...wearRows(a),
     ...limitRows(a),
     ...setRows(a),
-    ...useRows(a),
+    ...holdingRows(a),
     row('measured', 'Your tests', 'none yet; a counted test print is worth more than the curve'),
   ];
 }

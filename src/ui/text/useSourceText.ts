@@ -31,7 +31,7 @@ export function wearRows({ life, filament }: Whole): readonly SourceRow[] {
 }
 
 /** What holding it bent, warmth and damp rest on. */
-export function useRows({ filament: { properties: p } }: Whole): readonly SourceRow[] {
+export function holdingRows({ filament: { properties: p } }: Whole): readonly SourceRow[] {
   return [
     quantityRow('How fast its push fades when held, a power of time', p.relaxationExponent),
     quantityRow('What stays after a day held', p.setAfterDayHeld),

@@ -69,6 +69,8 @@ export function swingsAbout(mean: number, amplitude: number): string {
 export const RULES_SAY =
   'Nobody has measured which of them holds for printed plastics; where they differ much, so may the life. The last two take stress as springy.';
 
+export const CYCLES = 'cycles';
+
 /** “10 000”, “1 M”: at the ends of an axis of cycles. */
 export function axisFigure(at: number): string {
   return at >= 1e6 ? `${at / 1e6}${NO_BREAK}M` : grouped(at);

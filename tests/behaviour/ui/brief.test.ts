@@ -134,7 +134,7 @@ describe('a swing that comes back only so far', () => {
       'Angle made 15°, was 35',
     ]);
     expect(puts[0]?.next.movement.least).toBeCloseTo(radians(14), 12);
-    expect(puts[1]?.next.movement.least).toBe(-radians(15));
+    expect(puts[1]?.next.movement.least).toBe(radians(-15));
     expect(puts[2]?.next.movement.least).toBe(radians(10));
   });
 

@@ -92,16 +92,16 @@ describe('another movement', () => {
   });
 
   it('is changed in each of its values, in the past tense with the old one', () => {
-    const it = of(withSwings([SMALL]));
-    swingSpec(it, 0, 'amount').take(radians(12), radians(10));
-    swingSpec(it, 0, 'cycles').take(50_000, 100_000);
-    swingWaysSpec(it, 0).take('between');
-    expect(it.puts.map(({ said }) => said)).toEqual([
+    const one = of(withSwings([SMALL]));
+    swingSpec(one, 0, 'amount').take(radians(12), radians(10));
+    swingSpec(one, 0, 'cycles').take(50_000, 100_000);
+    swingWaysSpec(one, 0).take('between');
+    expect(one.puts.map(({ said }) => said)).toEqual([
       'Movement 2 made 12°, was 10',
       'Movement 2 made 50 000 times, was 100 000',
       'Movement 2 made back as far as 0°, was one way',
     ]);
-    expect(it.puts.map(({ next }) => swingsOf(next)[0])).toEqual([
+    expect(one.puts.map(({ next }) => swingsOf(next)[0])).toEqual([
       { ...SMALL, amount: radians(12) },
       { ...SMALL, cycles: 50_000 },
       { ...SMALL, ways: 'between', least: 0 },
@@ -109,22 +109,22 @@ describe('another movement', () => {
   });
 
   it('is refused where it goes farther than the joint’s own, on either side', () => {
-    const it = of(withSwings([SMALL]));
-    expect(plain(swingSpec(it, 0, 'amount').take(radians(40), radians(10)))).toBe(
+    const one = of(withSwings([SMALL]));
+    expect(plain(swingSpec(one, 0, 'amount').take(radians(40), radians(10)))).toBe(
       'How far movement 2 goes cannot be over 35°; 40° is.',
     );
-    expect(plain(swingWaysSpec(it, 0).take('both ways'))).toBe(
+    expect(plain(swingWaysSpec(one, 0).take('both ways'))).toBe(
       'How far movement 2 comes back cannot be under 0°; −10° is.',
     );
-    expect(it.puts).toEqual([]);
+    expect(one.puts).toEqual([]);
   });
 
   it('stops by steps at the ends of the joint’s own', () => {
     const between: Swing = { ...SMALL, ways: 'between', least: radians(-2) };
-    const it = of(withSwings([between], { ways: 'between', least: radians(-5) }));
-    expect(swingSpec(it, 0, 'least').min).toBe(radians(-5));
-    expect(swingSpec(it, 0, 'least').max).toBeCloseTo(radians(9), 12);
-    expect(swingSpec(it, 0, 'amount').max).toBe(LEAF.movement.amount);
+    const one = of(withSwings([between], { ways: 'between', least: radians(-5) }));
+    expect(swingSpec(one, 0, 'least').min).toBe(radians(-5));
+    expect(swingSpec(one, 0, 'least').max).toBeCloseTo(radians(9), 12);
+    expect(swingSpec(one, 0, 'amount').max).toBe(LEAF.movement.amount);
   });
 });
 

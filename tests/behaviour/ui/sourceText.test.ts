@@ -4,6 +4,9 @@ import type { Joint } from '../../../src/core/design/joint.ts';
 import { sourceRows } from '../../../src/ui/text/sourceText.ts';
 import { assessed as answer, changed, LEAF } from '../../support/joints.ts';
 
+const names = (joint: Joint) => sourceRows(answer(joint)).map(({ name }) => name);
+const namesIn = (filament: string) => names(changed(LEAF, { profile: { filament } }));
+
 describe('where the numbers come from', () => {
   const assessed = assess({ ...LEAF, profile: { ...LEAF.profile, filament: 'tpu95a' } });
   const rows = assessed.ok ? sourceRows(assessed.value) : [];
@@ -15,7 +18,6 @@ describe('where the numbers come from', () => {
   });
 
   it('tells of several movements, and of the other end of a swing, only where there are such', () => {
-    const names = (joint: Joint) => sourceRows(answer(joint)).map(({ name }) => name);
     expect(names(LEAF).join()).not.toMatch(/Wear of|Exponent of/);
     const also = [{ amount: 0.1, ways: 'both ways', cycles: 10 }] as const;
     const swings = names(changed(LEAF, { movement: { ways: 'both ways', also } }));
@@ -24,10 +26,8 @@ describe('where the numbers come from', () => {
   });
 
   it('tells what holding, warmth and damp rest on', () => {
-    const names = (filament: string) =>
-      sourceRows(answer(changed(LEAF, { profile: { filament } }))).map(({ name }) => name);
-    expect(names('petg').filter((name) => /held|glassy|sags|dry/.test(name))).toHaveLength(4);
-    expect(names('pa6').join()).toMatch(/Modulus when dry.*Strain at which it stays bent when dry/);
+    expect(namesIn('petg').filter((name) => /held|glassy|sags|dry/.test(name))).toHaveLength(4);
+    expect(namesIn('pa6').join()).toMatch(/Modulus when dry.*Strain at which it stays bent when dry/);
   });
 
   it('tells how a figure was worked out', () => {

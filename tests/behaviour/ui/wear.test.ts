@@ -9,6 +9,9 @@ import { assessed, changed, LEAF } from '../../support/joints.ts';
 const plain = (text: string) => text.replaceAll(/[\u00a0\u2009]/g, ' ');
 const BOTH = changed(LEAF, { movement: { ways: 'both ways' } });
 
+const lives = (medians: readonly (number | undefined)[]) =>
+  medians.map((median) => ({ name: '', median, used: false }));
+
 function rulesOf(joint: Joint) {
   const found = ratioRulesOf(assessed(joint));
   if (!found) throw new Error('a swing that does not begin at rest has its rules');
@@ -49,8 +52,6 @@ describe('how both ways counts', () => {
   });
 
   it('has an axis of whole decades that holds every life that is printed', () => {
-    const lives = (medians: readonly (number | undefined)[]) =>
-      medians.map((median) => ({ name: '', median, used: false }));
     expect(decadesOf(lives([3200, 7800, 21_000]), 1e6)).toEqual([3, 5]);
     expect(decadesOf(lives([1.5, 4e7, undefined]), 1e6)).toEqual([0, 6]);
     expect(decadesOf(lives([1e9]), 1e6)).toEqual([5, 7]);
