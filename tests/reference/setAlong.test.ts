@@ -3,7 +3,6 @@
  * force, whose moments statics alone decides: M = P·(L − x). Its curvatures and its spring-back are integrated here with odex, an
  * integrator from the registry that shares nothing with the core, and its force found by halving.
  */
-import { Solver } 
 import { describe, expect, it } from 'vitest';
 import { setAlong } from '../../src/core/design/setAlong.ts';
 import { solveJoint } from '../../src/core/design/solveJoint.ts';
@@ -12,6 +11,7 @@ import type { Joint } from '../../src/core/design/joint.ts';
 import { setAfterOneBend } from '../../src/core/strength/permanentSet.ts';
 import { expectClose } from '../support/close.ts';
 import { LEAF } from '../support/joints.ts';
+import { Solver } from '../support/odex.ts';
 
 function leftOf(joint: Joint) {
   const understood = understand(joint);

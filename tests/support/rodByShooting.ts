@@ -3,24 +3,7 @@
  * first order, integrated by an extrapolation method, with the unknown forces at the root found by Newton's method on
  * differences. It shares no code and no method with the solver.
  */
-import { createRequire } from 'node:module';
-
-/** What is used of the package: its own types are source text that this project's settings would refuse. */
-interface Odex {
-  readonly Solver: new (size: number) => {
-    absoluteTolerance: number;
-    relativeTolerance: number;
-    maxSteps: number;
-    solve(
-      f: (s: number, y: number[]) => number[],
-      from: number,
-      y: number[],
-      to: number,
-    ): { readonly y: number[]; readonly outcome: number };
-  };
-}
-const require = createRequire(import.meta.url);
-const { Solver } = require('odex') as Odex;
+import { Solver } from './odex.ts';
 
 /** A rod by its own coordinate u from 0 to 1: length per u, as-printed curvature, and stiffness EA, GA, EI there. */
 export interface Rod {
