@@ -1,8 +1,9 @@
 import { assessLife } from '../life/assessLife.ts';
 import type { LifeAnswer } from '../life/lifeAnswer.ts';
-import { softensAt } from '../material/compare.ts';
+import { softensAt } from '../material/choose.ts';
 import type { Filament, WholeFilament } from '../material/types.ts';
 import { allowablesOf, limitsOf } from './allowables.ts';
+import { asSurrounded } from './asSurrounded.ts';
 import type { AllowableName, Assessment, Grade } from './assessment.ts';
 import { lifeGrade } from './verdict.ts';
 
@@ -26,12 +27,13 @@ const SEVERITY: Readonly<Record<Grade, number>> = { pass: 0, beyond: 1, caution:
  * than anyone can print.
  *
  * @param a - the joint as assessed [-]
- * @param filament - any row [-]
+ * @param row - any row, for a room [-]
  * @returns life in cycles, neither rounded nor capped, and the grade
  *
  * Source: strain-life.
  */
-export function standingOf(a: Assessment, filament: Filament): Standing {
+export function standingOf(a: Assessment, row: Filament): Standing {
+  const filament = asSurrounded(row, a.joint);
   const acrossLayers = a.joint.profile.lying === 'upright';
   const { movement } = a.joint;
   const life = assessLife({ flexes: a.life.wear, acrossLayers, thickness: a.section.thickness, filament });

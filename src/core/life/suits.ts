@@ -1,5 +1,5 @@
 /** What a filament suits in terms of flexing, by stated limits on its figures. */
-import { softensAt } from '../material/compare.ts';
+import { softensAt } from '../material/choose.ts';
 import type { WholeFilament } from '../material/types.ts';
 import { stressLeft } from './relaxation.ts';
 import { reckonedFolds } from './reckonedFolds.ts';

@@ -1,6 +1,6 @@
 /** What is compared of filaments, one name for each: what tells how it flexes. */
 import { soundness } from './choose.ts';
-import type { Filament, Quantity, WholeFilament } from './types.ts';
+import type { Quantity, WholeFilament } from './types.ts';
 
 export const TRAITS = [
   'stiffness',
@@ -57,11 +57,12 @@ export function fromMemory(rows: readonly WholeFilament[]): { readonly memory: n
 }
 
 /**
- * Where a filament softens: past its glass transition, or, where crystals carry it past that, where it sags under load.
+ * The same of every number that is known of one filament.
  *
- * @param filament - row of the filament table [-]
- * @returns temperature [°C] with its range and provenance
+ * @param row - a whole row [-]
+ * @returns counts of values [-]
  */
-export function softensAt({ crystalline, properties }: Pick<Filament, 'crystalline' | 'properties'>): Quantity {
-  return crystalline ? properties.heatDeflection : properties.glassTransition;
+export function numbersFromMemory({ properties }: WholeFilament): ReturnType<typeof fromMemory> {
+  const values = Object.values(properties) as readonly Quantity[];
+  return { memory: values.filter(({ provenance }) => soundness(provenance) === 'memory').length, all: values.length };
 }

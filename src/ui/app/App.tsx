@@ -45,7 +45,7 @@ function Sheet() {
       <Head place={place} />
       <MessageBar />
       <KeepingBars />
-      <Suspense fallback={<main className="main" aria-busy="true" />}>
+      <Suspense>
         <place.Page />
       </Suspense>
       {!place.own && <TitleBlock />}

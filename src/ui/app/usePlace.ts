@@ -6,8 +6,8 @@ function subscribe(changed: () => void): () => void {
   return () => window.removeEventListener('hashchange', changed);
 }
 
-/** The place that the address names before any `/`, else the first. */
+/** The place that the address begins with, else the first. */
 export function usePlace(): Place {
   const hash = useSyncExternalStore(subscribe, () => location.hash);
-  return PLACES.find(({ id }) => hash.split('/')[0] === `#${id}`) ?? PLACES[0];
+  return PLACES.find(({ id }) => hash.startsWith(`#${id}`)) ?? PLACES[0];
 }

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { lazy, Suspense, useMemo } from 'react';
 import { inOrder, standingOf } from '../../core/design/acrossFilaments.ts';
 import { countedNote } from '../text/filamentsText.ts';
 import { fromMemory } from '../../core/material/compare.ts';
@@ -14,6 +14,8 @@ import { sharedPaper } from './papers.ts';
 import { SharedCurves } from './SharedCurves.tsx';
 import { Suits } from './Suits.tsx';
 import type { YourJoint } from './useYourJoint.ts';
+
+const TakeFile = lazy(async () => ({ default: (await import('./own/TakeFile.tsx')).TakeFile }));
 
 /** Page one: every filament beside the others, set against one of the part's joints. */
 export function AllFilaments({ rows, yours }: { readonly rows: readonly WholeFilament[]; readonly yours: YourJoint }) {
@@ -41,6 +43,11 @@ export function AllFilaments({ rows, yours }: { readonly rows: readonly WholeFil
           <Marked rows={rows} />
         </div>
         <CompareTable rows={compared} all={all} joint={joint} />
+        <div className="own-of">
+          <Suspense>
+            <TakeFile />
+          </Suspense>
+        </div>
         <Suits rows={compared.map(({ row }) => row)} />
         <section className="curves-of-all" aria-label="Curves">
           <Marked rows={rows} />

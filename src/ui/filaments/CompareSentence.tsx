@@ -1,3 +1,4 @@
+import { useId, useState } from 'react';
 import type { Order } from '../../core/design/acrossFilaments.ts';
 import { useSession } from '../../store/session.ts';
 import { ChoiceField, type ChoiceSpec } from '../controls/ChoiceField.tsx';
@@ -8,11 +9,14 @@ import {
   NO_JOINT,
   ORDER_OPTIONS,
   SAME_STRAIN,
+  STRAIN_SOURCE,
   shownOptions,
   type ShownRows,
 } from '../text/filamentsText.ts';
+import { kindWords } from '../text/filamentValueText.ts';
 import { percent } from '../text/numbers.ts';
 import { useComparing } from './comparing.ts';
+import { SourceMark } from './SourceMark.tsx';
 import type { YourJoint } from './useYourJoint.ts';
 
 /** Nothing that is offered is refused. */
@@ -54,6 +58,8 @@ function useSpecs(count: number, { joint }: YourJoint): Record<'shown' | 'order'
 export function CompareSentence({ count, yours }: { readonly count: number; readonly yours: YourJoint }) {
   const specs = useSpecs(count, yours);
   const { joint, assessment } = yours;
+  const noteId = useId();
+  const [open, setOpen] = useState(false);
   return (
     <div className="compare-says">
       <Sentence className="about">
@@ -65,12 +71,24 @@ export function CompareSentence({ count, yours }: { readonly count: number; read
         )}
         {assessment && (
           <>
-            : <span className="num">{percent(assessment.strain.peak)}</span> strain,{' '}
-            {movementWords(assessment.joint.movement)}
+            : <span className="num">{percent(assessment.strain.peak)}</span>
+            <SourceMark
+              kind={assessment.provenance.strain}
+              of="this strain"
+              open={open}
+              controls={noteId}
+              onToggle={() => setOpen(!open)}
+            />{' '}
+            strain, {movementWords(assessment.joint.movement)}
           </>
         )}
         .
       </Sentence>
+      {open && assessment && (
+        <p className="origin-said" id={noteId}>
+          {kindWords(assessment.provenance.strain)}: {STRAIN_SOURCE} <a href="#joints">{assessment.joint.name}</a>.
+        </p>
+      )}
       <p className="small">{assessment ? SAME_STRAIN : joint ? JOINT_REFUSED : NO_JOINT}</p>
     </div>
   );

@@ -1,12 +1,13 @@
 import { useEffect, useMemo } from 'react';
-import { shelfChanges } from '../../core/material/shelf.ts';
+import { FILAMENTS } from '../../core/material/filaments.ts';
+import { wholeRow } from '../../core/material/wholeRow.ts';
 import { useSession } from '../../store/session.ts';
+import { useShelf } from '../../store/shelf.ts';
 import { rowName } from '../text/filamentsText.ts';
 import { AllFilaments } from './AllFilaments.tsx';
 import './filaments.css';
 import { OneFilament } from './OneFilament.tsx';
 import { useFilamentId } from './route.ts';
-import { everyRow } from './rows.ts';
 import { useYourJoint } from './useYourJoint.ts';
 
 /** What the tab of the browser says. */
@@ -21,9 +22,8 @@ function useTitle(name: string): void {
 export default function FilamentsPlace() {
   const id = useFilamentId();
   const yours = useYourJoint();
-  const changes = shelfChanges();
-  // oxlint-disable-next-line react/exhaustive-deps -- the shelf tells of its changes by their count
-  const rows = useMemo(everyRow, [changes]);
+  const shelf = useShelf();
+  const rows = useMemo(() => [...FILAMENTS, ...shelf].map(wholeRow), [shelf]);
   const row = rows.find((one) => one.id === id);
   useTitle(row ? rowName(row) : 'Filaments');
   return row ? <OneFilament key={row.id} {...{ row, rows, yours }} /> : <AllFilaments {...{ rows, yours }} />;

@@ -51,7 +51,7 @@ function NumberRow({ property, quantity, others }: RowProps) {
   return (
     <tr id={numberRowId(property)} tabIndex={-1}>
       <th scope="row">{name}</th>
-      <td className="bar">
+      <td className="among">
         <RangeBar
           {...{ axis, quantity }}
           label={spokenTrait(name, quantity, isStrain)}
@@ -60,7 +60,7 @@ function NumberRow({ property, quantity, others }: RowProps) {
       </td>
       <td className="r">{valueText(quantity, isStrain)}</td>
       <td className="now">{rangeText(quantity, isStrain)}</td>
-      <td className="kind">
+      <td className="number-kind">
         <MarkShape kind={kind} />
         {kindWords(kind)}
       </td>

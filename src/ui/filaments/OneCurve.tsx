@@ -4,7 +4,7 @@ import { drawnCurve, peakSpreadAt, severityAt } from '../../core/life/curveOf.ts
 import type { WholeFilament } from '../../core/material/types.ts';
 import { PointTable } from '../charts/PointTable.tsx';
 import { cycleStops } from '../charts/stops.ts';
-import { curveReading, FIGURE_ONE, SENSITIVITY } from '../text/filamentText.ts';
+import { curveReading, FIGURE_ONE, POINTS, SENSITIVITY } from '../text/filamentText.ts';
 import { grouped, percent } from '../text/numbers.ts';
 import { LogFigure } from './LogFigure.tsx';
 import { OneCurvePlot } from './OneCurvePlot.tsx';
@@ -83,7 +83,7 @@ export function OneCurve({ row, joint }: Props) {
           })}
         />
       </LogFigure>
-      <p className="small">{way === 'bothWays' ? SENSITIVITY : ''}</p>
+      <p className="small">{way === 'bothWays' ? SENSITIVITY : POINTS}</p>
     </section>
   );
 }

@@ -1,11 +1,13 @@
-import { useEffect, useMemo, useRef } from 'react';
+import { lazy, Suspense, useEffect, useMemo, useRef } from 'react';
 import { standingOf } from '../../core/design/acrossFilaments.ts';
+import { warmestFor } from '../../core/design/warmest.ts';
 import { suitsOf } from '../../core/life/suits.ts';
 import { strengthOf } from '../../core/material/evidence.ts';
+import { isOwn } from '../../core/material/shelf.ts';
 import type { WholeFilament } from '../../core/material/types.ts';
 import { useSession } from '../../store/session.ts';
 import { VerdictShape } from '../app/VerdictShape.tsx';
-import { countedNote, practiceText, rowName, SUITS_TEXT, usesText } from '../text/filamentsText.ts';
+import { countedBelow, practiceText, rowName, SUITS_TEXT, usesText } from '../text/filamentsText.ts';
 import {
   evidenceHead,
   evidenceText,
@@ -17,7 +19,7 @@ import {
   warmthText,
   waterText,
 } from '../text/filamentText.ts';
-import { fromMemory } from '../../core/material/compare.ts';
+import { numbersFromMemory } from '../../core/material/compare.ts';
 import { FilamentActions } from './FilamentActions.tsx';
 import { FilamentsTitle } from './FilamentsTitle.tsx';
 import { JumpMark } from './JumpMark.tsx';
@@ -28,6 +30,10 @@ import { addressOf } from './route.ts';
 import { StandsOn } from './StandsOn.tsx';
 import { useNeighbours } from './useNeighbours.ts';
 import type { YourJoint } from './useYourJoint.ts';
+
+const OwnActions = lazy(async () => ({ default: (await import('./own/OwnActions.tsx')).OwnActions }));
+const OwnEditor = lazy(async () => ({ default: (await import('./own/OwnEditor.tsx')).OwnEditor }));
+const TakeFile = lazy(async () => ({ default: (await import('./own/TakeFile.tsx')).TakeFile }));
 
 interface Props {
   readonly row: WholeFilament;
@@ -107,7 +113,7 @@ export function OneFilament({ row, rows, yours }: Props) {
     if (document.activeElement === document.body) main.current?.focus();
   }, []);
   const strength = strengthOf(row.life.certainty);
-  const { memory, all } = fromMemory([row]);
+  const { memory, all } = numbersFromMemory(row);
   const count = joints.filter(({ profile }) => profile.filament === row.id).length;
   return (
     <>
@@ -125,24 +131,33 @@ export function OneFilament({ row, rows, yours }: Props) {
           <p>{evidenceText(row)}</p>
           {a && standing && <p className="at-joint">{jointSays(standing, a.joint.name, a.joint.movement.cycles)}</p>}
         </section>
-        <OneCurve key={a?.joint.id} row={row} joint={a && standing && { standing, strain: a.strain.peak }} />
-        <div className="beside">
-          <StandsOn row={row} />
+        <div className="left">
+          <OneCurve key={a?.joint.id} row={row} joint={a && standing && { standing, strain: a.strain.peak }} />
           <section className="held" aria-label="Fig. 2">
             <PushLeftFigure row={row} />
             <p className="small">{heldText(row)}</p>
           </section>
         </div>
-        <section className="around" aria-label="Warmth and water">
-          <p>{warmthText(row)}</p>
-          <p>{waterText(row)}</p>
-        </section>
+        <div className="right">
+          <StandsOn row={row} />
+          <section className="around" aria-label="Warmth and water">
+            <p>{warmthText(row, joint && warmestFor(joint, row))}</p>
+            <p>{waterText(row)}</p>
+          </section>
+        </div>
+        <Suspense fallback={<div className="own-of" />}>
+          <div className="own-of">
+            <OwnActions filament={row} />
+            <TakeFile />
+            {isOwn(row) && <OwnEditor filament={row} />}
+          </div>
+        </Suspense>
         <NumbersTable row={row} rows={rows} />
         <FilamentActions row={row} joint={joint} />
       </main>
       <FilamentsTitle
         what={{ name: 'Filament', says: titleOf(row) }}
-        caution={countedNote(memory, all)}
+        caution={countedBelow(memory, all)}
         used={count}
         against={a}
       />

@@ -35,6 +35,8 @@ const STOPS: readonly number[] = [
   129_600,
 ];
 const TOLD: readonly number[] = [1, 60, DAY, 10_080, 43_200, 129_600];
+/** Of these, what has room for its words under the axis. */
+const FIGURED: readonly number[] = [1, 60, DAY, 10_080, 129_600];
 const SAMPLES = 40;
 
 const nearest = (minutes: number) =>
@@ -56,7 +58,7 @@ function Plot({
   const left = times.map((minutes) => ({ minutes, ...pushLeft(minutes, exponent) }));
   const day = pushLeft(DAY, exponent);
   const ticks = {
-    x: TOLD.filter((_, i) => !narrow || i % 2 === 0).map((at) => ({ at, text: durationText(at) })),
+    x: TOLD.map((at) => ({ at, text: FIGURED.includes(at) && !(narrow && at === 60) ? durationText(at) : '' })),
     y: [0, 0.25, 0.5, 0.75, 1].map((at) => ({ at, text: at === 1 ? share(1) : String(at * 100) })),
   };
   return (

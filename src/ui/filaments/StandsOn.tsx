@@ -1,3 +1,4 @@
+import '../joints/foot.css';
 import { EVIDENCE, type Anchor } from '../../core/material/evidence.ts';
 import type { RowId, WholeFilament } from '../../core/material/types.ts';
 import { MarkShape } from '../app/MarkShape.tsx';

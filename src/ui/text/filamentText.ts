@@ -4,8 +4,7 @@ import { LIFE_HOLDS_FOR } from '../../core/life/assessLife.ts';
 import { transitionCycles } from '../../core/life/curveOf.ts';
 import type { PushLeft } from '../../core/life/relaxation.ts';
 import { reckonedFolds, FOLD_STRAINS } from '../../core/life/reckonedFolds.ts';
-import { soundness } from '../../core/material/choose.ts';
-import { softensAt } from '../../core/material/compare.ts';
+import { softensAt, soundness } from '../../core/material/choose.ts';
 import { FOLD_TEST, GUESSED_FOLD, strengthOf, type Anchor, type Strength } from '../../core/material/evidence.ts';
 import type { ProvenanceKind, Quantity, WholeFilament } from '../../core/material/types.ts';
 import { cited, PROPERTIES, rangeText, valueText, type Property } from './filamentValueText.ts';
@@ -88,6 +87,10 @@ export const FIGURE_ONE = {
   table: 'Peak strain by which so many have broken, by cycles',
   heads: ['cycles', '10 in 100', 'half', '90 in 100'],
 } as const;
+
+/** What its points and lines are. */
+export const POINTS =
+  'Filled: seen in a document; hollow: remembered or chosen; arrows: a bound whose strain nobody saw. Dotted: bent so that layers are pulled apart.';
 
 export const SENSITIVITY =
   'Both ways counts as peak strain × 2 to the power ½. Hairlines: powers 0 and 1, between which nobody has measured.';
@@ -226,22 +229,27 @@ export function heldText(row: WholeFilament): string {
   const soft = softensAt(row);
   const set = valueText(p.setAfterDayHeld, false);
   const rubber = row.id === 'tpu95a' ? ' Under a constant load it sags on: that is creep, not fatigue.' : '';
-  return `Held at small strain, it keeps of its push what the curve says, against a minute after it was bent. Let go after a day, ${set} stays. Nearer to where it softens, ${valueText(soft, false)}, it loses more, and no figure is given.${rubber}`;
+  return `Held at small strain, it keeps of its push what the curve says, against a minute after it was bent. Let go after a day, ${set} stays. The figure is for a room; nearer to where it softens, ${valueText(soft, false)}, it loses more, and none is given.${rubber}`;
 }
 
 /* ---- warmth and water ---- */
 
-export function warmthText(row: WholeFilament): string {
+/** `warmest` is as warm as a joint may get, where there is a joint. */
+export function warmthText(row: WholeFilament, warmest: number | undefined): string {
   const { properties: p, crystalline } = row;
   const glass = `${valueText(p.glassTransition, false)} (${rangeText(p.glassTransition, false)})`;
   const sags = `${valueText(p.heatDeflection, false)} (${rangeText(p.heatDeflection, false)})`;
+  const upTo =
+    warmest === undefined
+      ? ''
+      : ` By our rule a joint may get as warm as ${warmest}${NO_BREAK}°C; past that it is doubtful.`;
   return crystalline
-    ? `Its glass transition lies at ${glass}, but crystals carry it past that; a loaded bar sags at ${sags}. Keep a joint that pushes well under the sag.`
-    : `It softens at its glass transition, ${glass}; a loaded bar sags at ${sags}. Keep a joint that pushes well under both.`;
+    ? `Its glass transition lies at ${glass}, but crystals carry it past that; a loaded bar sags at ${sags}.${upTo}`
+    : `It softens at its glass transition, ${glass}; a loaded bar sags at ${sags}.${upTo}`;
 }
 
 export function waterText({ properties: p }: WholeFilament): string {
-  const takes = `It takes up ${valueText(p.waterUptake, false)} of water`;
+  const takes = `Of water it takes up ${valueText(p.waterUptake, false)}`;
   const dry = [
     p.youngsModulusDry && `${valueText(p.youngsModulusDry, false)} stiff`,
     p.yieldStrainDry && `stays bent past ${valueText(p.yieldStrainDry, true)}`,
@@ -256,7 +264,7 @@ export function waterText({ properties: p }: WholeFilament): string {
 export const NUMBERS = {
   head: 'Every number, and where it comes from',
   aside: 'box: low to high; ticks: the other filaments; open a source for the document',
-  copy: 'Copy',
+  copy: 'Copy the numbers',
   copied: 'Copied',
   notCopied: 'This browser does not let it be copied.',
   back: 'All filaments',
@@ -298,12 +306,12 @@ export function usedByText(count: number): string {
 /** How it would bear the open joint. */
 export function jointSays(standing: Standing, jointName: string, wanted: number): string {
   const { life } = standing;
-  if (life.breaksOnFirstFlex) return `At ${jointName} the first flex breaks it.`;
+  if (life.breaksOnFirstFlex) return `As your ${jointName} the first flex breaks it.`;
   const half =
     life.median > life.maxReportableCycles
       ? `half last past ${manyCycles(life.maxReportableCycles)} cycles, where counting stops`
       : `half break by ${cycles(life.median)} cycles`;
-  return `At ${jointName} ${half}; you want ${grouped(wanted)}.`;
+  return `As your ${jointName} ${half}; you want ${grouped(wanted)}.`;
 }
 
 export function asText(row: WholeFilament): string {

@@ -62,6 +62,8 @@ export function movementWords({ ways, cycles: wanted }: Movement): string {
 
 export const NO_JOINT = 'Nothing bends in your part yet, so no life is told.';
 export const JOINT_REFUSED = 'Your joint cannot be worked out as it stands, so no life is told.';
+export const STRAIN_SOURCE =
+  'worked out from its sizes, with the share of the root’s concentration from memory; every step stands on its sheet,';
 export const SAME_STRAIN =
   'All bear the strain of your joint as it is; another filament would change it by a little shear only.';
 
@@ -246,6 +248,11 @@ export function sharedReading(
 ): string {
   const known = strains.map(([name, strain]) => `${name} ${strain === undefined ? 'not counted' : percent(strain)}`);
   return `${at >= 10 ? cycles(at) : Number(at.toFixed(1))} cycles: ${known.join(', ')}`;
+}
+
+/** The same of the table of one filament. */
+export function countedBelow(memory: number, all: number): string {
+  return `Estimates from nominal data, not a safety case. Of its ${grouped(all)} numbers, ${grouped(memory)} are from memory. Test yours.`;
 }
 
 export function countedNote(memory: number, all: number): string {
