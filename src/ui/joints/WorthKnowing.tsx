@@ -3,7 +3,7 @@ import type { LengthUnit } from '../text/numbers.ts';
 import { problemText } from '../text/problemText.ts';
 
 /** The verdict says these in its own sentence. */
-const SAID_ABOVE: readonly ProblemCode[] = ['not-whole-lines', 'not-whole-layers'];
+const SAID_ABOVE: readonly ProblemCode[] = ['not-whole-lines', 'not-whole-layers', 'softens', 'brittle-cold'];
 
 /** Cautions that do not decide the verdict. */
 export function WorthKnowing({ notes, unit }: { readonly notes: readonly Problem[]; readonly unit: LengthUnit }) {

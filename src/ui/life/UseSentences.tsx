@@ -1,5 +1,7 @@
 import { useLayoutEffect, useRef, type ReactNode } from 'react';
+import { A_ROOM } from '../../core/design/joint.ts';
 import { MOVEMENT_LIMITS } from '../../core/design/movementLimits.ts';
+import { isDryNylon } from '../../core/design/warmth.ts';
 import { driveOf } from '../../core/flexures/drives.ts';
 import type { Filament } from '../../core/material/types.ts';
 import { ChoiceField, type ChoiceSpec } from '../controls/ChoiceField.tsx';
@@ -40,7 +42,7 @@ interface SurroundingsProps {
 
 /** Where it is used and how long it is held. */
 function Surroundings({ of, filament, children }: SurroundingsProps) {
-  const takesUpWater = filament.properties.youngsModulusDry !== undefined;
+  const takesUpWater = isDryNylon({ surroundings: { ...A_ROOM, moisture: 'dry' } }, filament);
   return (
     <Sentence className="use">
       It is used at <Live spec={temperatureSpec(of)} /> at most

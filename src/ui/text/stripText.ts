@@ -1,7 +1,7 @@
 /** What a cell of the joint strip says under the joint's name: the verdict's word and the one number behind it. */
 import type { Assessment, VerdictReason } from '../../core/design/assessment.ts';
 import { effortText } from './amountText.ts';
-import { inHundred, percent } from './numbers.ts';
+import { inHundred, MINUS, NO_BREAK, percent } from './numbers.ts';
 import { gradeWord } from './verdictText.ts';
 
 const chanceText = ({ life }: Assessment) => `${inHundred(life.chance)} in 100`;
@@ -23,7 +23,7 @@ const NUMBERS: Readonly<Record<VerdictReason, (assessment: Assessment) => string
   stays: () => 'stays',
   'comes back': () => 'comes back',
   touches: () => 'touches itself',
-  warmth: ({ warmth }) => `${warmth.temperatureC}\u00a0°C`,
+  warmth: ({ warmth }) => `${warmth.temperatureC}${NO_BREAK}°C`.replace('-', MINUS),
 };
 
 /**

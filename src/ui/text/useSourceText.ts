@@ -38,6 +38,7 @@ export function holdingRows({ filament: { properties: p } }: Whole): readonly So
     quantityRow('Where it turns from glassy to rubbery', p.glassTransition),
     quantityRow('Where a loaded bar sags', p.heatDeflection),
     ...(p.youngsModulusDry ? [quantityRow('Modulus when dry', p.youngsModulusDry)] : []),
+    ...(p.conditionedOverDryModulus ? [quantityRow('Damp modulus over dry', p.conditionedOverDryModulus)] : []),
     ...(p.yieldStrainDry ? [quantityRow('Strain at which it stays bent when dry', p.yieldStrainDry, true)] : []),
   ];
 }

@@ -5,10 +5,11 @@ import type { Allowable, AllowableName, Assessment, Fit, Grade, VerdictReason } 
 import { leastGap, secondRest } from '../../core/design/solvedPath.ts';
 import { familyOf } from '../../core/flexures/known.ts';
 import { isTouching } from '../../core/geometry/touching.ts';
+import { softensAt, soundness } from '../../core/material/choose.ts';
 import type { ProvenanceKind } from '../../core/material/types.ts';
 import { amountText, effortText, roughAmount, setAmount } from './amountText.ts';
 import { kindText } from './kindText.ts';
-import { cycles, grouped, inHundred, length, percent, share, type LengthUnit } from './numbers.ts';
+import { cycles, grouped, inHundred, length, MINUS, NO_BREAK, percent, share, type LengthUnit } from './numbers.ts';
 import { figure, type Said } from './said.ts';
 
 const CAUTION: Readonly<Record<VerdictReason, string>> = {
@@ -26,7 +27,7 @@ const CAUTION: Readonly<Record<VerdictReason, string>> = {
   stays: 'it may stay in its second place',
   'comes back': 'it may come back by itself',
   touches: 'it comes close to itself',
-  warmth: 'warmth or cold may spoil it',
+  warmth: 'it is used near where it softens',
 };
 
 const FAIL: Readonly<Record<VerdictReason, string>> = {
@@ -57,9 +58,10 @@ export function gradeWord(grade: Grade): string {
 }
 
 /** “Caution: it will probably last”. */
-export function verdictHeading({ verdict, fit }: Assessment): string {
+export function verdictHeading({ verdict, fit, warmth }: Assessment): string {
   const { grade, reason } = verdict;
   if (grade === 'pass' || grade === 'beyond') return GRADES[grade];
+  if (reason === 'warmth' && warmth.isBrittle) return `${GRADES[grade]}: cold makes it brittle`;
   const layers = reason === 'printing' && fit.countOf === 'layers';
   const why = (grade === 'fail' ? FAIL : CAUTION)[reason];
   return `${GRADES[grade]}: ${layers ? why.replace('lines', 'layers') : why}`;
@@ -212,7 +214,30 @@ function gapPart({ joint, solved, drive }: Assessment, unit: LengthUnit): Said {
   return [`At ${at} it comes within `, figure(length(met.gap, unit), 'computed'), ' of itself.'];
 }
 
-type Part = 'bending' | 'printing' | 'effort' | 'rest' | 'gap';
+/** How near it is used to where its filament softens, or turns brittle; nothing where it is far from either. */
+function warmthPart({ warmth, filament }: Assessment): Said {
+  const { grade, isBrittle, temperatureC, softensAt: at, spare } = warmth;
+  if (grade === 'pass') return [];
+  const degrees = (value: number, mark?: ProvenanceKind) =>
+    figure(`${Math.round(value)}${NO_BREAK}°C`.replace('-', MINUS), mark);
+  if (isBrittle) {
+    const glass = filament.properties.glassTransition;
+    const turns = degrees(glass.typical, soundness(glass.provenance));
+    return [`${filament.name} turns brittle under `, turns, ', and it gets as cold as ', degrees(temperatureC), '.'];
+  }
+  const softens = degrees(at, soundness(softensAt(filament).provenance));
+  const where = `${spare > 0 ? 'close under' : 'past'} the `;
+  const follows = grade === 'fail' ? 'it sags out of shape.' : 'it bends more easily and may sag.';
+  return [
+    'Used at ',
+    degrees(temperatureC),
+    ` it is ${where}`,
+    softens,
+    ` at which ${filament.name} softens, so ${follows}`,
+  ];
+}
+
+type Part = 'warmth' | 'bending' | 'printing' | 'effort' | 'rest' | 'gap';
 /** What is said first, where that is not the bending. */
 const GOVERNS: Partial<Readonly<Record<VerdictReason, Part>>> = {
   printing: 'printing',
@@ -220,6 +245,7 @@ const GOVERNS: Partial<Readonly<Record<VerdictReason, Part>>> = {
   stays: 'rest',
   'comes back': 'rest',
   touches: 'gap',
+  warmth: 'warmth',
 };
 
 /** The sentences of the verdict, the governing matter first. */
@@ -230,6 +256,7 @@ export function verdictSentences(a: Assessment, unit: LengthUnit): readonly Said
     effort: effortPart(a),
     rest: restPart(a, unit),
     gap: gapPart(a, unit),
+    warmth: warmthPart(a),
   };
   const first = GOVERNS[a.verdict.reason] ?? 'bending';
   const others = (Object.keys(parts) as Part[]).filter((part) => part !== first).map((part) => parts[part]);

@@ -85,6 +85,27 @@ describe('the verdict names the figure, its limit, and what follows', () => {
     );
   });
 
+  it('warmth near or past where it softens, and cold, before the bending', () => {
+    const at = (temperatureC: number, filament = 'petg') =>
+      assessed({
+        ...changed(LEAF, { sizes: { length: 40 }, profile: { filament } }),
+        surroundings: { temperatureC, moisture: 'damp' },
+      });
+    expect(plain(at(40))[0]).toMatch(/^At 35° the skin/);
+    const near = at(65);
+    expect(verdictHeading(near)).toBe('Caution: it is used near where it softens');
+    expect(plain(near)[0]).toBe(
+      `Used at 65 °C it is close under the ${near.warmth.softensAt} °C at which PETG softens, so it bends more easily and may sag.`,
+    );
+    expect(verdictHeading(at(90))).toBe('Fail: it softens where it is used');
+    expect(plain(at(90))[0]).toMatch(
+      /^Used at 90 °C it is past the \d+ °C at which PETG softens, so it sags out of shape\.$/,
+    );
+    const cold = at(-38, 'tpu95a');
+    expect(verdictHeading(cold)).toBe('Caution: cold makes it brittle');
+    expect(plain(cold)[0]).toMatch(/^TPU 95A turns brittle under −\d+ °C, and it gets as cold as −38 °C\.$/);
+  });
+
   it('across layers it says why the limit is lower', () => {
     const a = assessed(changed(LEAF, { profile: { lying: 'upright' } }));
     expect(plain(a)[0]).toContain('when bending pulls its layers apart');
