@@ -3,11 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { NETWORK_HEADER, reportNetwork } from '../../src/cli/networkReport.ts';
 import { HEADER, reportPart } from '../../src/cli/report.ts';
 import type { Part } from '../../src/core/design/joint.ts';
+import { writeFilaments } from '../../src/files/filamentText.ts';
 import { readNetwork } from '../../src/files/networkFile.ts';
 import { readPart } from '../../src/files/partFile.ts';
 
 /** The examples of the README: what goes in, and what comes out, shortened and rounded. */
-const [given, answer, path, network, networkAnswer] = [
+const [given, answer, path, network, networkAnswer, filaments] = [
   ...readFileSync(new URL('../../README.md', import.meta.url), 'utf8').matchAll(/```json\n(.*?)```/gs),
 ].map(([, json]) => json ?? '');
 
@@ -54,6 +55,12 @@ describe('the examples of the README', () => {
     if (!read.ok) throw new Error('the network of the example must be read');
     expect(read.notes).toEqual([]);
     expectSaid(networkAnswer, { ...NETWORK_HEADER, ...reportNetwork(read.value, read.notes, { parts: 3 }) });
+  });
+
+  it('show a filament of one’s own as it is written, which is the one of the saved part', () => {
+    const saved = readPart(readFileSync(new URL('saved/part-v3.json', import.meta.url), 'utf8'));
+    if (!saved.ok) throw new Error('the saved part must be read');
+    expectSaid(filaments, JSON.parse(writeFilaments(saved.value.filaments)));
   });
 
   it('would be missed if a figure went wrong', () => {
