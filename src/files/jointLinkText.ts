@@ -3,10 +3,10 @@ import type { Joint, Swing } from '../core/design/joint.ts';
 import { findDrive } from '../core/flexures/drives.ts';
 import { findFamily } from '../core/flexures/known.ts';
 import { asRad, degrees, radians, type Rad } from '../core/units.ts';
-import { MIGRATIONS, versionAfter } from './partMigrations.ts';
+import { PART_VERSION } from './limits.ts';
 
 /** The same as that of the part file, whose steps older links take too. */
-export const LINK_VERSION = String(versionAfter(MIGRATIONS));
+export const LINK_VERSION = String(PART_VERSION);
 
 export type Kind = 'text' | 'number' | 'yes or no';
 export type Group = 'joint' | 'movement' | 'profile' | 'surroundings';

@@ -1,5 +1,7 @@
 /** What writers and readers of files agree on, and the screen as well. */
 export const PART_FORMAT = 'bendbook-part';
+/** What is written; the steps to it are in `partMigrations.ts`, which only a reader needs. */
+export const PART_VERSION = 3;
 export const FILAMENT_FORMAT = 'bendbook-filament';
 export const FILAMENT_VERSION = 1;
 export const UNITS = 'mm N MPa rad';

@@ -2,8 +2,7 @@
 import type { Joint, Part } from '../core/design/joint.ts';
 import { findFamily } from '../core/flexures/known.ts';
 import { ownFilaments } from '../core/material/shelf.ts';
-import { PART_FORMAT, UNITS } from './limits.ts';
-import { MIGRATIONS, versionAfter } from './partMigrations.ts';
+import { PART_FORMAT, PART_VERSION, UNITS } from './limits.ts';
 
 /** The fields of these names that are there, in this order. */
 function picked<T extends object>(from: T, names: readonly (keyof T)[]) {
@@ -45,6 +44,6 @@ function inOrder({ id, name, family, sizes, movement, profile, surroundings, mea
 export function writePart({ name, invented, joints }: Part, shelf = ownFilaments()): string {
   const part = { name, invented, joints: joints.map(inOrder) };
   const filaments = shelf.filter(({ id }) => joints.some(({ profile }) => profile.filament === id));
-  const document = { format: PART_FORMAT, version: versionAfter(MIGRATIONS), units: UNITS, part, filaments };
+  const document = { format: PART_FORMAT, version: PART_VERSION, units: UNITS, part, filaments };
   return `${JSON.stringify(document, null, 2)}\n`;
 }

@@ -5,12 +5,12 @@ import type { Problem } from '../../src/core/problems.ts';
 import { findFilament, shelfChanges } from '../../src/core/material/shelf.ts';
 import { radians } from '../../src/core/units.ts';
 import { MAX_NAME } from '../../src/files/names.ts';
-import { MAX_PART_BYTES } from '../../src/files/limits.ts';
+import { MAX_PART_BYTES, PART_VERSION } from '../../src/files/limits.ts';
 import { readKeptPart, readPart, readPartBytes } from '../../src/files/partFile.ts';
 import { writePart } from '../../src/files/partText.ts';
 import { LEAF as WORKED } from '../support/joints.ts';
 import { ownPetg } from '../support/ownFilaments.ts';
-import { migrate, type Document, type Migration } from '../../src/files/partMigrations.ts';
+import { migrate, MIGRATIONS, versionAfter, type Document, type Migration } from '../../src/files/partMigrations.ts';
 
 const LEAF = { ...WORKED, id: 'flap', name: 'Rain flap' };
 const PART = { name: 'Station', invented: false, joints: [LEAF] };
@@ -219,6 +219,10 @@ describe('bytes', () => {
 });
 
 describe('versions', () => {
+  it('end with the one that is written', () => {
+    expect(PART_VERSION).toBe(versionAfter(MIGRATIONS));
+  });
+
   it('newer than this program are refused and said to be untouched', () => {
     const [problem] = problemsOf(fileWith({}, {}, { version: 7 }));
     expect(problem).toMatchObject({ code: 'newer-version', field: 'version', value: 7, limit: 3 });

@@ -104,7 +104,7 @@ describe('the report of a joint', () => {
     const endless = {
       ...leaf,
       verdict: { ...leaf.verdict, margin: Infinity },
-      set: { amount: NaN, fraction: 0 },
+      set: { ...leaf.set, amount: NaN, fraction: 0 },
     };
     const said = reportAssessment(endless);
     expect(at(said, 'verdict.margin')).toBeNull();

@@ -1,16 +1,27 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { Joint } from '../../core/design/joint.ts';
-import { writeJointLink } from '../../files/jointLinkText.ts';
+import { firstScreenStands } from '../joints/firstScreen.ts';
+import { NO_LINK_WRITER } from '../text/shellText.ts';
+import { useMessages } from '../../store/messages.ts';
 import { useKindCome } from '../joints/kindsCome.ts';
 import { useCurrentJoint } from '../joints/useCurrentJoint.ts';
 import { QuietButton } from './QuietButton.tsx';
 
-/** A filament of the user's own has to come along, and what writes it is fetched for it. */
+const writer = () => import('../../files/ownLink.ts');
+
 async function linkTo(joint: Joint): Promise<string> {
   const page = location.href.slice(0, location.href.length - location.hash.length).replace(/#$/, '');
-  if (!joint.profile.filament.startsWith('own-')) return `${page}#${writeJointLink(joint)}`;
-  const { writeOwnJointLink } = await import('../../files/ownLink.ts');
+  const { writeOwnJointLink } = await writer();
   return `${page}#${writeOwnJointLink(joint)}`;
+}
+
+/** Some clipboards only open right after a click, so that what writes links has to be there before it. */
+function useWriterLater(): void {
+  useEffect(() => {
+    void firstScreenStands()
+      .then(writer)
+      .catch(() => undefined);
+  }, []);
 }
 
 /** Copies a link that carries the open joint; where the clipboard is refused, shows the link to be copied by hand. */
@@ -21,18 +32,22 @@ export function CopyLink() {
   // What was copied, and whether the clipboard took it; of no interest once the joint has changed.
   const [copied, setCopied] = useState<{ readonly joint: Joint; readonly link: string; readonly taken: boolean }>();
   const shown = copied !== undefined && copied.joint === joint ? copied : undefined;
+  useWriterLater();
 
   function copy(): void {
     if (joint === undefined) return;
     const clipboard = navigator.clipboard as Clipboard | undefined;
-    void linkTo(joint).then(async (link) => {
-      const writing = clipboard?.writeText(link) ?? Promise.reject(new Error('no clipboard'));
-      const taken = await writing.then(
-        () => true,
-        () => false,
-      );
-      setCopied({ joint, link, taken });
-    });
+    void linkTo(joint).then(
+      async (link) => {
+        const writing = clipboard?.writeText(link) ?? Promise.reject(new Error('no clipboard'));
+        const taken = await writing.then(
+          () => true,
+          () => false,
+        );
+        setCopied({ joint, link, taken });
+      },
+      () => useMessages.getState().say({ grade: 'fail', text: NO_LINK_WRITER }),
+    );
   }
 
   return (

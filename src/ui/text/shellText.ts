@@ -91,6 +91,8 @@ export function linkRefused(why: string): string {
   return `The link could not be opened. ${why} Your part is as it was.`;
 }
 
+export const NO_LINK_WRITER = 'No link was made: what writes links did not come; load the page again.';
+
 export function partFull(most: number): string {
   return `The part has ${most} joints, as many as a file can hold.`;
 }
