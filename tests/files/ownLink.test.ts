@@ -111,7 +111,7 @@ describe('a joint link with a filament of the user’s own', () => {
 /** The figures of a row without a word. */
 function figuresOf({ properties, life, ...row }: OwnFilament) {
   const values = Object.entries(properties).map(([name, quantity]) => {
-    const { typical, low, high, unit } = quantity as NonNullable<typeof quantity>;
+    const { typical, low, high, unit } = quantity;
     return [name, typical, low, high, unit];
   });
   const { certainty: _certainty, provenance: _provenance, note: _note, ...curve } = life;

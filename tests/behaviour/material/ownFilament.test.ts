@@ -180,10 +180,10 @@ describe('a name', () => {
   });
 });
 
-describe('the life curve', () => {
-  /** PETG by its two anchors, as read off its own curve. */
-  const at = (cycles: number) => ({ cycles, strain: strainAtLife(cycles, ownPetg().life) });
+/** A point of PETG's own curve. */
+const at = (cycles: number) => ({ cycles, strain: strainAtLife(cycles, ownPetg().life) });
 
+describe('the life curve', () => {
   it('through two points of itself is itself', () => {
     const { b, c, A, B } = ownPetg().life;
     const through = made(curveThrough([at(1000), at(1_000_000)], { b, c }));
