@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Standing } from '../../core/design/acrossFilaments.ts';
 import type { Movement } from '../../core/design/joint.ts';
 import type { DrawnCurve } from '../../core/life/curveOf.ts';
@@ -46,8 +47,9 @@ function Note({ row, of }: { readonly row: WholeFilament; readonly of: OpenSourc
   return <OriginNote head={head} origin={originOfQuantity(quantity)} />;
 }
 
-/** One filament: its bars, its curve, and how it bears the joint. */
-export function CompareRow({ row, standing, axes, curves, paper, joint, noteId, open, onToggle }: Props) {
+/** One filament: its bars, its curve, and how it bears the joint. Remembered, so that a note opened redraws one row. */
+export const CompareRow = memo(function CompareRow(props: Props) {
+  const { row, standing, axes, curves, paper, joint, noteId, open, onToggle } = props;
   const name = rowName(row);
   const isInUse = joint?.filament === row.id;
   const mark = (of: OpenSource['of']) => ({
@@ -117,4 +119,4 @@ export function CompareRow({ row, standing, axes, curves, paper, joint, noteId, 
       )}
     </>
   );
-}
+});

@@ -1,4 +1,4 @@
-import { useId, useMemo, useState } from 'react';
+import { useCallback, useId, useMemo, useState } from 'react';
 import type { Standing } from '../../core/design/acrossFilaments.ts';
 import { drawnCurve } from '../../core/life/curveOf.ts';
 import type { WholeFilament } from '../../core/material/types.ts';
@@ -42,8 +42,10 @@ export function CompareTable({ rows, all, joint }: Props) {
     [all],
   );
   const paper = useMemo(() => sharedPaper(strain), [strain]);
-  const toggle = (source: OpenSource) =>
-    setOpen((now) => (now?.id === source.id && now.of === source.of ? undefined : source));
+  const toggle = useCallback(
+    (source: OpenSource) => setOpen((now) => (now?.id === source.id && now.of === source.of ? undefined : source)),
+    [],
+  );
   return (
     <section className="compare" aria-label="Fig. 1">
       <p className="cap">

@@ -1,0 +1,149 @@
+/** The pages as markup: every figure is the core's, and beside every figure is the way to its source. */
+import { renderToStaticMarkup } from 'react-dom/server';
+import { describe, expect, it } from 'vitest';
+import { standingOf } from '../../../src/core/design/acrossFilaments.ts';
+import { soundness } from '../../../src/core/material/choose.ts';
+import { fromMemory, TRAITS, traitOf } from '../../../src/core/material/compare.ts';
+import { FILAMENTS } from '../../../src/core/material/filaments.ts';
+import type { Quantity } from '../../../src/core/material/types.ts';
+import { wholeRow } from '../../../src/core/material/wholeRow.ts';
+import { AllFilaments } from '../../../src/ui/filaments/AllFilaments.tsx';
+import { CompareTable } from '../../../src/ui/filaments/CompareTable.tsx';
+import { OneFilament } from '../../../src/ui/filaments/OneFilament.tsx';
+import {
+  figureIn,
+  isStrain,
+  kindWords,
+  originOfQuantity,
+  PROPERTIES,
+  rangeText,
+  spokenTrait,
+  TRAIT_NAMES,
+  valueText,
+  type Property,
+} from '../../../src/ui/text/filamentValueText.ts';
+import { asTabbed } from '../../../src/ui/text/filamentText.ts';
+import { chanceText, conflictText, lifeText, rowName } from '../../../src/ui/text/filamentsText.ts';
+import { plainly } from '../../../src/ui/text/said.ts';
+import { assessed, changed, LEAF } from '../../support/joints.ts';
+
+const ROWS = FILAMENTS.map(wholeRow);
+const A = assessed(LEAF);
+const escaped = (text: string) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+const all = ROWS.map((row) => ({ row, standing: standingOf(A, row) }));
+const joint = { strain: A.strain.peak, movement: LEAF.movement, filament: 'petg', isEstimate: false };
+
+/** The markup of one row of the comparison. */
+function rowMarkup(id: string, markup: string): string {
+  const from = markup.indexOf(`data-row="${id}"`);
+  return markup.slice(from, markup.indexOf('</tr>', from));
+}
+
+describe('the comparison', () => {
+  const markup = renderToStaticMarkup(<CompareTable rows={all} all={all} joint={joint} />);
+
+  it.each(ROWS.map((row) => [row.id, row] as const))('%s shows the figures of its row', (id, row) => {
+    const shown = rowMarkup(id, markup);
+    for (const trait of TRAITS) {
+      const quantity = traitOf(row, trait);
+      if (!quantity) continue;
+      const said = spokenTrait(TRAIT_NAMES[trait], quantity, isStrain(trait));
+      expect(shown).toContain(escaped(said));
+      if (trait !== 'repeated') expect(shown).toContain(`>${figureIn(quantity.typical, isStrain(trait))}</span>`);
+    }
+  });
+
+  it.each(ROWS.map((row) => [row.id, row] as const))('%s has a mark beside every number', (id, row) => {
+    const shown = rowMarkup(id, markup);
+    // The ring of “again and again” has no number of its own; the life has.
+    const numbers = TRAITS.filter((trait) => trait !== 'repeated' && traitOf(row, trait));
+    expect(shown.match(/class="pv"/g)).toHaveLength(numbers.length + 1);
+  });
+
+  it.each(ROWS.map((row) => [row.id, row] as const))('%s tells the life that the core gives', (id, row) => {
+    const standing = standingOf(A, row);
+    const shown = rowMarkup(id, markup);
+    expect(shown).toContain(`>${lifeText(standing)}<`);
+    expect(shown).toContain(chanceText(standing));
+    const { median, maxReportableCycles } = standing.life;
+    if (median > maxReportableCycles) expect(lifeText(standing)).toMatch(/^over [12]/);
+  });
+
+  it('draws nothing that is no number', () => {
+    expect(markup).not.toMatch(/NaN|undefined|Infinity/);
+  });
+
+  it('needs no joint', () => {
+    const without = ROWS.map((row) => ({ row, standing: undefined }));
+    const bare = renderToStaticMarkup(<CompareTable rows={without} all={without} joint={undefined} />);
+    expect(bare).not.toMatch(/NaN|undefined|Infinity/);
+    expect(bare.match(/no joint/g)).toHaveLength(ROWS.length);
+  });
+
+  it('stands in any strain that a joint may have', () => {
+    for (const length of [0.9, 3, 150]) {
+      const a = assessed(changed(LEAF, { sizes: { length }, movement: { amount: length < 1 ? 2 : 0.6 } }));
+      const rows = ROWS.map((row) => ({ row, standing: standingOf(a, row) }));
+      const drawn = renderToStaticMarkup(
+        <CompareTable rows={rows} all={rows} joint={{ ...joint, strain: a.strain.peak }} />,
+      );
+      expect(drawn).not.toMatch(/NaN|undefined|Infinity/);
+    }
+  });
+});
+
+describe('the page of all', () => {
+  const markup = renderToStaticMarkup(<AllFilaments rows={ROWS} yours={{ joint: LEAF, assessment: A }} />);
+
+  it('says how many values are from memory, as counted', () => {
+    const { memory, all: values } = fromMemory(ROWS);
+    expect(markup).toContain(`Of the ${values} values in Fig. 1, ${memory} are from memory`);
+  });
+
+  it('says that the evidence disagrees before any figure of ours', () => {
+    expect(plainly(conflictText())).toContain('a million folds and nylon fewer than 1\u2009000');
+    expect(markup.indexOf('disagrees')).toBeLessThan(markup.indexOf('<table'));
+  });
+
+  it('has no broken figure', () => expect(markup).not.toMatch(/NaN|undefined|Infinity/));
+});
+
+describe.each(ROWS.map((row) => [row.id, row] as const))('the page of %s', (_, row) => {
+  const markup = renderToStaticMarkup(<OneFilament row={row} rows={ROWS} yours={{ joint: LEAF, assessment: A }} />);
+  const properties = Object.entries(row.properties) as [Property, Quantity][];
+
+  it('tells every number of the row, with its range, kind and source', () => {
+    for (const [name, quantity] of properties) {
+      const from = markup.indexOf(`id="number-${name}"`);
+      const line = markup.slice(from, markup.indexOf('</tr>', from));
+      expect(from, name).toBeGreaterThan(0);
+      expect(line).toContain(escaped(valueText(quantity, PROPERTIES[name].strain === true)));
+      expect(line).toContain(escaped(rangeText(quantity, PROPERTIES[name].strain === true)));
+      expect(line).toContain(kindWords(soundness(quantity.provenance)));
+      expect(line).toContain(escaped(originOfQuantity(quantity).says));
+      for (const document of originOfQuantity(quantity).full) expect(line).toContain(escaped(document));
+    }
+  });
+
+  it('gives the document of every published number', () => {
+    for (const [, quantity] of properties) {
+      if (quantity.provenance.kind === 'published') expect(originOfQuantity(quantity).full).not.toEqual([]);
+    }
+  });
+
+  it('leads from every number of its sentence to that number’s row', () => {
+    const sentence = markup.slice(markup.indexOf('class="four'), markup.indexOf('<section'));
+    expect(sentence.match(/class="num"/g)).toHaveLength(4);
+    expect(sentence.match(/class="pv"/g)).toHaveLength(4);
+  });
+
+  it('has no broken figure', () => expect(markup).not.toMatch(/NaN|undefined|Infinity/));
+
+  it('copies a line for each number', () => {
+    const [head, ...lines] = asTabbed(row).split('\n');
+    expect(head).toBe(row.fullName);
+    expect(lines).toHaveLength(properties.length);
+    expect(rowName(row)).not.toBe('');
+    for (const line of lines) expect(line.split('\t')).toHaveLength(4);
+  });
+});
