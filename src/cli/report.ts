@@ -2,10 +2,13 @@
 import { assess } from '../core/design/assess.ts';
 import type { Allowable, Assessment } from '../core/design/assessment.ts';
 import { bySolver } from '../core/design/bySolver.ts';
+import { holdAnswer, type Between, type HoldAnswer } from '../core/design/hold.ts';
 import type { Joint, Part, Swing } from '../core/design/joint.ts';
 import { findDrive } from '../core/flexures/drives.ts';
 import { findFamily } from '../core/flexures/index.ts';
+import { meanStrain, meanStrainLives } from '../core/life/meanStrain.ts';
 import type { Problem } from '../core/problems.ts';
+import type { Result } from '../core/result.ts';
 import {
   amounts,
   effort as effortIn,
@@ -98,7 +101,32 @@ function effortOf({ effort }: Assessment) {
   };
 }
 
-function lifeOf({ life }: Assessment) {
+/** Each kind of flex; how long it would last alone is said where there are others. */
+function wearOf({ life, drive: { measure } }: Assessment) {
+  return life.wear.map((wear) => ({
+    ...amounts('amount', wear.amount, measure),
+    cycles: wear.cycles,
+    peak_strain: wear.peakStrain,
+    ratio: wear.ratio,
+    mean_strain: meanStrain(wear.peakStrain, wear.ratio),
+    equivalent_strain: wear.equivalentStrain,
+    ...(life.wear.length > 1 ? { alone_p50: wear.median } : {}),
+    share: wear.share,
+  }));
+}
+
+/** Median life of its own swing by the rules for a strain that stays on; those past what was counted are withheld. */
+function lifeByRule({ life, filament, effort }: Assessment) {
+  const { byExponent, morrow, smithWatsonTopper } = meanStrainLives(life.wear[0], filament, effort.modulus);
+  return {
+    ...Object.fromEntries(byExponent.map(({ gamma, median }) => [`exponent_${gamma}`, { p50: median }])),
+    morrow: morrow === undefined ? null : { p50: morrow },
+    smith_watson_topper: { p50: smithWatsonTopper },
+  };
+}
+
+function lifeOf(assessment: Assessment) {
+  const { life } = assessment;
   return {
     ...life.total,
     scatter_only: { ...life.scatter },
@@ -106,6 +134,8 @@ function lifeOf({ life }: Assessment) {
     breaks_on_first_flex: life.breaksOnFirstFlex,
     beyond: life.beyond,
     counted_up_to: life.maxReportableCycles,
+    wear: wearOf(assessment),
+    ...(life.wear[0].ratio === 0 ? {} : { own_by_rule: lifeByRule(assessment) }),
   };
 }
 
@@ -129,12 +159,58 @@ function overBendOf({ overBend, drive: { measure } }: Assessment) {
   };
 }
 
+function setOf({ set, drive: { measure } }: Assessment) {
+  return {
+    ...amounts('amount', set.amount, measure),
+    fraction: set.fraction,
+    ...amounts('low', set.low, measure),
+    ...amounts('high', set.high, measure),
+  };
+}
+
+function warmthOf({ warmth }: Assessment) {
+  return {
+    temperature_C: warmth.temperatureC,
+    softens_at_C: warmth.softensAt,
+    spare_C: warmth.spare,
+    brittle: warmth.isBrittle,
+    grade: warmth.grade,
+  };
+}
+
+function sharesOf({ typical, low, high }: Between) {
+  return { share: typical, share_low: low, share_high: high };
+}
+
+/** Held bent for as long as is said, or a day; null where it is too warm to say. */
+function heldOf({ drive: { measure } }: Assessment, answer: Result<HoldAnswer>) {
+  if (!answer.ok) return null;
+  const { held, sags, exponent } = answer.value;
+  const { hours, left, effort, stays } = held;
+  return {
+    held_for_h: hours,
+    effort_left: {
+      ...effortIn(effort.typical, measure),
+      ...effortIn(effort.low, measure, 'low_'),
+      ...effortIn(effort.high, measure, 'high_'),
+      ...sharesOf(left),
+    },
+    stays: {
+      ...amounts('amount', stays.typical, measure),
+      ...amounts('low', stays.low, measure),
+      ...amounts('high', stays.high, measure),
+    },
+    further_after_a_day_under_load: sharesOf(sags),
+    exponent_provenance: { ...exponent.provenance },
+  };
+}
+
 function allowableOf({ name, limit, strain, margin, applies, grade, provenance }: Allowable) {
   return { name, limit, strain, margin, applies, grade, provenance: { ...provenance } };
 }
 
-function answersOf(assessment: Assessment) {
-  const { strain, set, life, joint, verdict, drive } = assessment;
+function answersOf(assessment: Assessment, hold: Result<HoldAnswer>) {
+  const { strain, life, joint, verdict, drive } = assessment;
   return {
     drive: drive.id,
     measure: drive.measure,
@@ -142,8 +218,10 @@ function answersOf(assessment: Assessment) {
     ...sectionOf(assessment),
     peak_strain: { value: strain.peak, where: strain.where, nominal: strain.nominal, root_factor: strain.rootFactor },
     effort: effortOf(assessment),
-    set: { ...amounts('amount', set.amount, drive.measure), fraction: set.fraction },
+    set: setOf(assessment),
     over_bend: overBendOf(assessment),
+    held_bent: heldOf(assessment, hold),
+    warmth: warmthOf(assessment),
     life_cycles: lifeOf(assessment),
     chance: { reach_wanted: life.chance, scatter_only: life.chanceScatterOnly, wanted: joint.movement.chance },
     allowables: assessment.allowables.map(allowableOf),
@@ -156,8 +234,13 @@ function answersOf(assessment: Assessment) {
 /** One assessed joint as the terminal says it. */
 export function reportAssessment(assessment: Assessment): JointReport {
   const { joint, life } = assessment;
+  const hold = holdAnswer(assessment);
   const notes: Problem[] = [...assessment.notes];
-  const answers = sayable(answersOf(assessment), '', notes, life.maxReportableCycles) as Readonly<Record<string, Json>>;
+  // Of what is not held nobody asks whether it may be.
+  if (joint.movement.held) notes.push(...(hold.ok ? hold.notes : hold.problems));
+  const answers = sayable(answersOf(assessment, hold), '', notes, life.maxReportableCycles) as Readonly<
+    Record<string, Json>
+  >;
   return { id: joint.id, name: joint.name, family: joint.family, inputs: inputsOf(joint), ...answers, notes };
 }
 

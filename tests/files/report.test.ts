@@ -4,8 +4,10 @@ import { describe, expect, it } from 'vitest';
 import { reportAssessment, reportPart } from '../../src/cli/report.ts';
 import { assess } from '../../src/core/design/assess.ts';
 import type { Assessment } from '../../src/core/design/assessment.ts';
+import { holdAnswer } from '../../src/core/design/hold.ts';
 import type { Part } from '../../src/core/design/joint.ts';
 import { readPart } from '../../src/files/partFile.ts';
+import { expectClose } from '../support/close.ts';
 import { joint } from '../support/partGenerators.ts';
 
 function savedPart(): Part {
@@ -112,8 +114,57 @@ describe('the report of a joint', () => {
     expect(said['notes']).toMatchObject([
       { code: 'no-answer', field: 'set.amount_rad' },
       { code: 'no-answer', field: 'set.amount_deg' },
+      { code: 'no-answer', field: 'held_bent.stays.amount_rad' },
+      { code: 'no-answer', field: 'held_bent.stays.amount_deg' },
       { code: 'no-answer', field: 'verdict.margin' },
     ]);
+  });
+
+  it('says of each kind of flex what it wears, and alone would last', () => {
+    const { movement } = leaf.joint;
+    const also = [{ amount: movement.amount / 2, ways: 'one way' as const, cycles: 100 }];
+    const answer = assess({ ...leaf.joint, movement: { ...movement, also } });
+    if (!answer.ok) throw new Error(answer.problems[0].message);
+    const wear = at(reportAssessment(answer.value), 'life_cycles.wear') as readonly {
+      readonly share: number;
+      readonly alone_p50: number;
+    }[];
+    expect(wear).toMatchObject([{ cycles: movement.cycles }, { cycles: 100, ratio: 0 }]);
+    expectClose(wear[0]!.share + wear[1]!.share, 1, { rel: 1e-12, because: 'round-off' });
+    expect(wear.map((one) => one.alone_p50)).toEqual(answer.value.life.wear.map(({ median }) => median));
+    expect(at(report, 'life_cycles.wear.0')).not.toHaveProperty('alone_p50');
+  });
+
+  it('says what stays, with its range; what holding leaves; and how it stands the warmth', () => {
+    const { set } = leaf;
+    expect(report['set']).toMatchObject({ amount_rad: set.amount, low_rad: set.low, high_rad: set.high });
+    const held = holdAnswer(leaf);
+    if (!held.ok) throw new Error('a room is not too warm');
+    const { left, stays } = held.value.held;
+    expect(report['held_bent']).toMatchObject({
+      held_for_h: 24,
+      effort_left: { share: left.typical, share_low: left.low },
+      stays: { amount_rad: stays.typical },
+    });
+    expect(report['warmth']).toMatchObject({ temperature_C: 23, grade: 'pass' });
+  });
+
+  it('says nothing of holding where it is too warm, and why where it is held', () => {
+    const warm = { ...leaf.joint, surroundings: { temperatureC: 90, moisture: 'damp' as const } };
+    const answer = assess({ ...warm, movement: { ...warm.movement, held: true } });
+    if (!answer.ok) throw new Error(answer.problems[0].message);
+    const said = reportAssessment(answer.value);
+    expect(said['held_bent']).toBeNull();
+    expect(said['notes']).toContainEqual(expect.objectContaining({ code: 'too-warm-to-hold' }));
+  });
+
+  it('tells by which rule a swing that never rests lasts how long', () => {
+    const { movement } = leaf.joint;
+    const answer = assess({ ...leaf.joint, movement: { ...movement, ways: 'between', least: movement.amount / 2 } });
+    if (!answer.ok) throw new Error(answer.problems[0].message);
+    const said = reportAssessment(answer.value);
+    expect(at(said, 'life_cycles.own_by_rule')).toHaveProperty('smith_watson_topper');
+    expect(report['life_cycles']).not.toHaveProperty('own_by_rule');
   });
 
   it('withholds lives past what anyone has counted, and says so', () => {

@@ -5,7 +5,7 @@ const PLAIN = new Set(
   `lines count exact nearest in_row side_by_side value nominal root_factor fraction p10 p50 p90 equivalent_strain
   counted_up_to reach_wanted scatter_only wanted limit strain margin cycles chance ratio ratio_to_next effort position
   elements residual part parts share leaves_at_share guided free strain_within strain_at_roots iterations strain_left
-  strain_right version`.split(/\s+/),
+  strain_right version peak_strain mean_strain alone_p50 share_low share_high`.split(/\s+/),
 );
 const UNIT = /_(mm|rad|deg|N|Nmm|MPa|N_per_mm|Nmm_per_rad|h|C)$/;
 
