@@ -14,6 +14,7 @@ test('adds, changes and takes out a movement with the keyboard alone', async ({ 
   await page.goto('/');
   const add = inUse(page).getByRole('button', { name: 'Add another movement' });
   await expect(add).toBeVisible();
+  await page.getByRole('slider', { name: 'Effort against movement' }).focus();
   await tabTo(page, add);
   await page.keyboard.press('Enter');
   const amount = field(page, 'How far movement 2 goes');

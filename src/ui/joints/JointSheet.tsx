@@ -16,6 +16,7 @@ const Curves = memo(lazy(async () => ({ default: (await import('../charts/Curves
 const SolvedCurves = memo(
   lazy(async () => ({ default: (await import('../charts/solved/SolvedCurves.tsx')).SolvedCurves })),
 );
+const LifeSheet = memo(lazy(async () => ({ default: (await import('../life/LifeSheet.tsx')).LifeSheet })));
 const Foot = memo(lazy(async () => ({ default: (await import('./Foot.tsx')).Foot })));
 
 /** One joint on the sheet: what is wanted, the answer, the drawing, the curves, and what to carry away. */
@@ -49,6 +50,7 @@ export function JointSheet({ joint }: { joint: Joint }) {
                   <SolvedCurves assessment={chartedLater} bent={bent} unit={unit} onSize={sizeTo} />
                 </div>
               )}
+              <LifeSheet joint={joint} assessment={later.value} unit={unit} onChange={changeJoint} />
               <Foot assessment={later.value} unit={unit} />
             </Suspense>
           )}

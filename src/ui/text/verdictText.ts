@@ -214,12 +214,13 @@ function gapPart({ joint, solved, drive }: Assessment, unit: LengthUnit): Said {
   return [`At ${at} it comes within `, figure(length(met.gap, unit), 'computed'), ' of itself.'];
 }
 
+const degrees = (value: number, mark?: ProvenanceKind) =>
+  figure(`${Math.round(value)}${NO_BREAK}°C`.replace('-', MINUS), mark);
+
 /** How near it is used to where its filament softens, or turns brittle; nothing where it is far from either. */
 function warmthPart({ warmth, filament }: Assessment): Said {
   const { grade, isBrittle, temperatureC, softensAt: at, spare } = warmth;
   if (grade === 'pass') return [];
-  const degrees = (value: number, mark?: ProvenanceKind) =>
-    figure(`${Math.round(value)}${NO_BREAK}°C`.replace('-', MINUS), mark);
   if (isBrittle) {
     const glass = filament.properties.glassTransition;
     const turns = degrees(glass.typical, soundness(glass.provenance));

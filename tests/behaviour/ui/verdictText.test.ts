@@ -24,6 +24,12 @@ const plain = (a: Assessment) =>
 
 const notes = (joint: Joint) => printNotes(assessed(joint), 'mm').join('\n').replaceAll('\u00a0', ' ');
 
+const at = (temperatureC: number, filament = 'petg') =>
+  assessed({
+    ...changed(LEAF, { sizes: { length: 40 }, profile: { filament } }),
+    surroundings: { temperatureC, moisture: 'damp' },
+  });
+
 describe('the verdict names the figure, its limit, and what follows', () => {
   it('caution: over the limit for often, so a life and a chance', () => {
     const a = assessed(LEAF);
@@ -86,11 +92,6 @@ describe('the verdict names the figure, its limit, and what follows', () => {
   });
 
   it('warmth near or past where it softens, and cold, before the bending', () => {
-    const at = (temperatureC: number, filament = 'petg') =>
-      assessed({
-        ...changed(LEAF, { sizes: { length: 40 }, profile: { filament } }),
-        surroundings: { temperatureC, moisture: 'damp' },
-      });
     expect(plain(at(40))[0]).toMatch(/^At 35° the skin/);
     const near = at(65);
     expect(verdictHeading(near)).toBe('Caution: it is used near where it softens');
