@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { assessLife, type LifeInput } from '../../src/core/life/assessLife.ts';
+import { meanStrainLives } from '../../src/core/life/meanStrain.ts';
 import { chanceOfReaching, medianForChance, spreadAround, totalSigma } from '../../src/core/life/scatter.ts';
 import { lifeAtStrain, LONGEST_LIFE, strainAtLife } from '../../src/core/life/strainLife.ts';
 import { FILAMENTS } from '../../src/core/material/filaments.ts';
@@ -16,9 +18,10 @@ const strain = fc.integer({ min: 0, max: 15_000 }).map((n) => n / 10_000);
 const cycles = fc.integer({ min: 0, max: 1100 }).map((n) => 10 ** (n / 100));
 const sigma = fc.integer({ min: 5, max: 200 }).map((n) => n / 100);
 const share = fc.integer({ min: 1, max: 999 }).map((n) => n / 1000);
+const asRatio = fc.integer({ min: -100, max: 99 }).map((n) => n / 100);
 const flexing: fc.Arbitrary<OneFlex> = fc.record({
   peakStrain: strain,
-  ratio: fc.integer({ min: -100, max: 99 }).map((n) => n / 100),
+  ratio: asRatio,
   cycles,
   acrossLayers: fc.boolean(),
   thickness: length(0.05, 5),
@@ -71,6 +74,131 @@ describe('life', () => {
         expect(lifeOf({ ...easy, ratio: -1 }).median).toBeLessThanOrEqual(median);
         expect(lifeOf({ ...easy, acrossLayers: true }).median).toBeLessThanOrEqual(median);
         expect(lifeOf({ ...easy, thickness: 5 }).median).toBeLessThanOrEqual(median);
+      }),
+    );
+  });
+});
+
+/** A joint's own flex, and others of no larger strain beside it. */
+const several: fc.Arbitrary<LifeInput> = fc
+  .tuple(
+    flexing,
+    fc.array(fc.record({ share: fc.integer({ min: 1, max: 100 }), cycles, ratio: asRatio }), { maxLength: 4 }),
+  )
+  .map(([{ peakStrain, ratio, cycles: own, ...how }, rest]) => ({
+    ...how,
+    flexes: [
+      { amount: 1, peakStrain, ratio, cycles: own },
+      ...rest.map((one) => ({ ...one, amount: one.share / 100, peakStrain: (peakStrain * one.share) / 100 })),
+    ],
+  }));
+
+describe('several kinds of flex', () => {
+  it('wear it out in shares that add up to all of it', () => {
+    fc.assert(
+      fc.property(several, (input) => {
+        const { wear, median, breaksOnFirstFlex } = assessLife(input);
+        expectClose(
+          wear.reduce((sum, { share: part }) => sum + part, 0),
+          1,
+          { abs: 1e-12, because: 'round-off' },
+        );
+        expect(wear.every(({ share: part }) => part >= 0 && part <= 1)).toBe(true);
+        const damage = wear.reduce((sum, one) => sum + one.cycles / one.median, 0);
+        if (!breaksOnFirstFlex) expectClose(wear[0].cycles / median, damage, { rel: 1e-12, because: 'round-off' });
+      }),
+    );
+  });
+
+  it('never last longer for one more', () => {
+    fc.assert(
+      fc.property(several, cycles, (input, more) => {
+        const { chance, median } = assessLife(input);
+        const [own] = input.flexes;
+        const added = assessLife({
+          ...input,
+          flexes: [...input.flexes, { ...own, peakStrain: own.peakStrain / 2, cycles: more }],
+        });
+        expect(added.chance).toBeLessThanOrEqual(chance + 1e-15);
+        expect(added.median).toBeLessThanOrEqual(median * (1 + 1e-14));
+      }),
+    );
+  });
+
+  it('are one where they are alike', () => {
+    fc.assert(
+      fc.property(flexing, fc.integer({ min: 1, max: 99 }), ({ peakStrain, ratio, cycles: all, ...how }, percent) => {
+        const flex = { amount: 1, peakStrain, ratio };
+        const [part, rest] = [(all * percent) / 100, (all * (100 - percent)) / 100];
+        const whole = assessLife({ ...how, flexes: [{ ...flex, cycles: all }] });
+        const split = assessLife({
+          ...how,
+          flexes: [
+            { ...flex, cycles: part },
+            { ...flex, cycles: rest },
+          ],
+        });
+        expectClose(split.chance, whole.chance, { abs: 1e-12, because: 'round-off' });
+        expectClose(split.median / part, whole.median / all, { rel: 1e-12, because: 'round-off' });
+      }),
+    );
+  });
+});
+
+describe('the other end of a swing', () => {
+  it('makes it last longer the less far it comes back', () => {
+    fc.assert(
+      fc.property(flexing, fc.integer({ min: 1, max: 50 }), (input, percent) => {
+        const nearer = Math.min(0.99, input.ratio + percent / 100);
+        expect(lifeOf({ ...input, ratio: nearer }).median).toBeGreaterThanOrEqual(lifeOf(input).median);
+      }),
+    );
+  });
+
+  it('matters the more the larger the exponent', () => {
+    fc.assert(
+      fc.property(flexing, ({ peakStrain, ratio, filament: row }) => {
+        const [wear] = lifeOf({
+          peakStrain,
+          ratio,
+          cycles: 1,
+          acrossLayers: false,
+          thickness: 0.4,
+          filament: row,
+        }).wear;
+        const { byExponent, mean, amplitude } = meanStrainLives(wear, row, 1000);
+        const medians = byExponent.map(({ median }) => median);
+        const order = ratio < 0 ? medians.toSorted((x, y) => y - x) : medians.toSorted((x, y) => x - y);
+        expect(medians).toEqual(order);
+        expectClose(mean + amplitude, peakStrain, { abs: 1e-15, because: 'round-off' });
+        expectClose(byExponent[1]!.median, wear.median, { rel: 1e-9, because: 'round-off, magnified by 1/b' });
+      }),
+    );
+  });
+
+  it('counts for the largest stress times the range as for the exponent ½ where all is springy', () => {
+    fc.assert(
+      fc.property(filament, fc.integer({ min: -100, max: 90 }), fc.integer({ min: 1, max: 100 }), (row, r, e) => {
+        const life = { ...row.life, B: 1e-12, firstFlexBreakStrain: Infinity };
+        const never = { ...row.properties, yieldStress: { ...row.properties.yieldStress, typical: Infinity } };
+        const springy = { ...row, life, properties: never };
+        const [peakStrain, ratio] = [e / 1000, r / 100];
+        const [wear] = lifeOf({
+          peakStrain,
+          ratio,
+          cycles: 1,
+          acrossLayers: false,
+          thickness: 0.4,
+          filament: springy,
+        }).wear;
+        const { smithWatsonTopper } = meanStrainLives(wear, springy, 1000);
+        const most = Math.min(wear.median, smithWatsonTopper);
+        if (most > 1 && most < LONGEST_LIFE) {
+          expectClose(smithWatsonTopper, wear.median, {
+            rel: 1e-3,
+            because: 'what is left of the plastic term, magnified by 1/b',
+          });
+        }
       }),
     );
   });

@@ -68,7 +68,9 @@ export function lifeAtStrain(
 function solvedLife(equivalent: number, { A, b, B, c }: Coefficients): number {
   const excess = (u: number): number => Math.log(A * Math.exp(b * u) + B * Math.exp(c * u)) - Math.log(equivalent);
   const whereTermIs = (strain: number): number => Math.max(Math.log(strain / A) / b, Math.log(strain / B) / c);
-  const root = findRoot(excess, whereTermIs(equivalent), whereTermIs(equivalent / 2), 1e-12);
+  // A little wider, so that round-off cannot put a root that is at an end outside: where one term is next to nothing.
+  const [early, late] = [whereTermIs(equivalent * (1 + 1e-9)), whereTermIs(equivalent / (2 + 1e-9))];
+  const root = findRoot(excess, early, late, 1e-12);
   if (!root.ok) throw new RangeError('a strain–life curve must fall: A, B > 0 and b, c < 0');
   return Math.exp(root.value.value) / 2;
 }
