@@ -6,14 +6,14 @@ import { fail, failIfAny, ok, type Result } from '../core/result.ts';
 import { filamentDocumentShape } from './filamentShape.ts';
 import { readFilaments } from './filaments.ts';
 import { readDocument, textOf } from './jsonDocument.ts';
-import { FILAMENT_FORMAT, FILAMENT_VERSION, MAX_FILAMENT_BYTES } from './limits.ts';
+import { FILAMENT_FORMAT, FILAMENT_VERSION, MAX_PART_BYTES } from './limits.ts';
 import { capped, ignoredFields, shapeProblem } from './shape.ts';
 
 const KIND = {
   format: FILAMENT_FORMAT,
   noun: 'file of filaments',
   newest: FILAMENT_VERSION,
-  maxBytes: MAX_FILAMENT_BYTES,
+  maxBytes: MAX_PART_BYTES,
 } as const;
 
 /**

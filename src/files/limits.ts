@@ -6,8 +6,7 @@ export const FILAMENT_FORMAT = 'bendbook-filament';
 export const FILAMENT_VERSION = 1;
 export const UNITS = 'mm N MPa rad';
 export const MAX_JOINTS = 200;
-/** Two hundred joints take a tenth of this, and as many filaments of the user's own half. */
+/** Of a part or of filaments: two hundred joints take a tenth of this, and as many filaments of the user's own half. */
 export const MAX_PART_BYTES = 6_000_000;
-export const MAX_FILAMENT_BYTES = MAX_PART_BYTES;
 /** Movements beside the main one. */
 export const MAX_ALSO = 20;

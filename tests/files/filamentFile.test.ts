@@ -6,7 +6,7 @@ import type { Problem } from '../../src/core/problems.ts';
 import type { Result } from '../../src/core/result.ts';
 import { readFilamentBytes, readFilamentFile, saysFilaments } from '../../src/files/filamentFile.ts';
 import { writeFilaments } from '../../src/files/filamentText.ts';
-import { MAX_FILAMENT_BYTES } from '../../src/files/limits.ts';
+import { MAX_PART_BYTES } from '../../src/files/limits.ts';
 import { ownFilament, ownPetg } from '../support/ownFilaments.ts';
 import { anyJson } from '../support/partGenerators.ts';
 
@@ -130,7 +130,7 @@ describe('a file of filaments', () => {
   });
 
   it('is refused for its size before it is parsed', () => {
-    expect(problemsOf(' '.repeat(MAX_FILAMENT_BYTES + 1))).toMatchObject([{ code: 'too-large' }]);
+    expect(problemsOf(' '.repeat(MAX_PART_BYTES + 1))).toMatchObject([{ code: 'too-large' }]);
     const many = Array.from({ length: 201 }, () => 0);
     expect(problemsOf(JSON.stringify({ format: 'bendbook-filament', version: 1, filaments: many }))).toMatchObject([
       { code: 'too-large', value: 201, limit: 200 },

@@ -4,9 +4,18 @@ import { soundness } from './choose.ts';
 import { checkFilament } from './ownCheck.ts';
 import { curveThrough, type Anchors } from './ownCurve.ts';
 import { CURVE_FIGURES, PROPERTY_LIMITS, PROPERTY_NAMES, type CurveFigure } from './ownLimits.ts';
+import { ofOther, settled } from './ownFollows.ts';
 import { isOwn } from './shelf.ts';
 import { wholeRow } from './wholeRow.ts';
-import type { Filament, OwnFilament, PropertyName, Provenance, Quantity, StrainLifeCurve } from './types.ts';
+import type {
+  Filament,
+  OwnFilament,
+  PropertyName,
+  Provenance,
+  ProvenanceKind,
+  Quantity,
+  StrainLifeCurve,
+} from './types.ts';
 
 /** What a user says of one value. */
 export interface Figures {
@@ -77,43 +86,6 @@ export function ownFrom(row: Filament, name: string, id: string): OwnFilament {
   return inOrder({ ...wholeRow(row), id, name, fullName: name, own });
 }
 
-/** Rules by which one value follows from another, as long as nobody has set it by hand. */
-const FOLLOWS: readonly {
-  readonly value: PropertyName;
-  readonly from: PropertyName;
-  readonly by: (figure: number) => number;
-}[] = [
-  { value: 'permissibleStrainSingle', from: 'yieldStrain', by: (strain) => 0.7 * strain },
-  { value: 'permissibleStrainRepeated', from: 'permissibleStrainSingle', by: (strain) => 0.6 * strain },
-  { value: 'stressLossHour', from: 'relaxationExponent', by: (exponent) => 100 * (1 - 60 ** -exponent) },
-  { value: 'stressLossDay', from: 'relaxationExponent', by: (exponent) => 100 * (1 - 1440 ** -exponent) },
-];
-
-const rounded = (value: number) => Number(value.toPrecision(3));
-
-function following(before: Quantity, from: Quantity, by: (figure: number) => number): Quantity {
-  const { low: _low, high: _high, note: _note, ...kept } = before;
-  const { provenance } = before;
-  if (provenance.kind !== 'computed') return before;
-  const inputs = soundness(from.provenance) === 'memory' ? 'published and memory' : 'published';
-  return {
-    ...kept,
-    typical: rounded(by(from.typical)),
-    ...(from.low === undefined ? {} : { low: rounded(by(from.low)) }),
-    ...(from.high === undefined ? {} : { high: rounded(by(from.high)) }),
-    provenance: { ...provenance, inputs: provenance.inputs === 'memory' ? 'memory' : inputs },
-  };
-}
-
-/** The properties after one was changed: what follows from it by a rule is worked out anew, and so on. */
-function settled(properties: OwnFilament['properties'], changed: PropertyName): OwnFilament['properties'] {
-  return FOLLOWS.filter(({ from }) => from === changed).reduce((all, { value, from, by }) => {
-    const [before, source] = [all[value], all[from]];
-    if (before?.provenance.kind !== 'computed' || source === undefined) return all;
-    return settled({ ...all, [value]: following(before, source, by) }, value);
-  }, properties);
-}
-
 function judged(next: OwnFilament): Result<OwnFilament> {
   return failIfAny(checkFilament(next)) ?? ok(inOrder(next));
 }
@@ -123,9 +95,15 @@ function blank(name: PropertyName): Pick<Quantity, 'unit' | 'direction'> {
   return { unit: PROPERTY_LIMITS[name].units[0], direction: 'any' };
 }
 
+/** Where low and high come from, when they are still those of before; undefined where they are new or absent. */
+function rangeKept({ low, high, range, provenance }: Quantity, now: Figures): ProvenanceKind | undefined {
+  if (low !== now.low || high !== now.high || (low ?? high) === undefined) return undefined;
+  return range ?? soundness(provenance);
+}
+
 /**
  * The row with one value changed. Permissible strains follow the yield strain, and losses the exponent of relaxation,
- * unless they were set by hand; a note on the old figure goes.
+ * unless they were set by hand; a note on the old figure goes, and a low and a high that stay keep what they rest on.
  *
  * Problems: those of `checkFilament`.
  *
@@ -135,7 +113,7 @@ function blank(name: PropertyName): Pick<Quantity, 'unit' | 'direction'> {
  * @param provenance - where they come from [-]
  * @returns the new row [-]
  *
- * Source: s5-allowable-strain, permissible strains.
+ * Source: s5-allowable-strain.
  */
 export function withValue(
   row: OwnFilament,
@@ -143,8 +121,10 @@ export function withValue(
   figures: Figures,
   provenance: Provenance,
 ): Result<OwnFilament> {
-  const { unit, direction } = row.properties[name] ?? blank(name);
+  const before = row.properties[name];
+  const { unit, direction } = before ?? blank(name);
   const { typical, low, high } = figures;
+  const range = before && rangeKept(before, figures);
   const quantity = quantityInOrder({
     typical,
     ...(low === undefined ? {} : { low }),
@@ -152,6 +132,7 @@ export function withValue(
     unit,
     direction,
     provenance,
+    ...(range === undefined || range === provenance.kind ? {} : { range }),
   });
   return judged({ ...row, properties: settled({ ...row.properties, [name]: quantity }, name) });
 }
@@ -170,26 +151,12 @@ export function withValue(
 export function withValueOf(row: OwnFilament, name: PropertyName, like: Filament): Result<OwnFilament> {
   const { [name]: _gone, ...others } = row.properties;
   const theirs = wholeRow(like).properties;
-  const quantity = again(row.properties, theirs, name);
+  const quantity = ofOther(row.properties, theirs, name);
   const properties = {
     ...others,
     ...(quantity === undefined ? {} : { [name]: quantity }),
   } as OwnFilament['properties'];
   return judged({ ...row, properties: settled(properties, name) });
-}
-
-/** A value as another row has it, or by its rule from what this row has. */
-function again(
-  ours: OwnFilament['properties'],
-  theirs: OwnFilament['properties'],
-  name: PropertyName,
-): Quantity | undefined {
-  const quantity = theirs[name];
-  const rule = FOLLOWS.find(({ value }) => value === name);
-  if (quantity === undefined || rule === undefined) return quantity;
-  const [from, itsFrom] = [ours[rule.from], theirs[rule.from]];
-  const isAsTheirs = (['typical', 'low', 'high'] as const).every((end) => from?.[end] === itsFrom?.[end]);
-  return from === undefined || isAsTheirs ? quantity : following(quantity, from, rule.by);
 }
 
 /** How sure one is of a curve, by where it comes from. */

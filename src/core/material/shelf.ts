@@ -24,14 +24,14 @@ export function putOnShelf(filaments: readonly OwnFilament[]): void {
  * nothing that was worked out is forgotten for it.
  *
  * @param filaments - rows with keys that begin with `own-`, each once [-]
- * @param use - what is done meanwhile [-]; it must end before it returns
+ * @param act - what is done meanwhile [-]; it must end before it returns
  * @returns what it gives [-]
  */
-export function withOnShelf<T>(filaments: readonly OwnFilament[], use: () => T): T {
+export function withOnShelf<T>(filaments: readonly OwnFilament[], act: () => T): T {
   const kept = own;
   own = [...filaments, ...kept.filter(({ id }) => !filaments.some((one) => one.id === id))];
   try {
-    return use();
+    return act();
   } finally {
     own = kept;
   }

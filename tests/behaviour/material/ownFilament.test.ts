@@ -84,6 +84,16 @@ describe('a changed value', () => {
     expect(others).toEqual(before);
   });
 
+  it('leaves low and high resting on what they rested on, until one of them is changed', () => {
+    const { low, high } = ownPetg().properties.yieldStress as { low: number; high: number };
+    const typical = made(withValue(ownPetg(), 'yieldStress', { typical: 44, low, high }, TEST));
+    expect(typical.properties.yieldStress).toMatchObject({ provenance: TEST, range: 'memory' });
+    const again = made(withValue(typical, 'yieldStress', { typical: 45, low, high }, TEST));
+    expect(again.properties.yieldStress).toMatchObject({ provenance: TEST, range: 'memory' });
+    const all = made(withValue(again, 'yieldStress', { typical: 45, low: 40, high }, TEST));
+    expect('range' in all.properties.yieldStress).toBe(false);
+  });
+
   it('leaves the row that it was made from as it was', () => {
     const before = ownPetg();
     made(withValue(before, 'density', { typical: 1300 }, TEST));

@@ -3,7 +3,7 @@ import { strainAtLife } from '../../../core/life/strainLife.ts';
 import type { Anchors } from '../../../core/material/ownCurve.ts';
 import { withAnchors, withCurve, withCurveOf } from '../../../core/material/ownFilament.ts';
 import { CURVE_LIMITS, type CurveFigure } from '../../../core/material/ownLimits.ts';
-import type { OwnFilament, Provenance, WholeFilament } from '../../../core/material/types.ts';
+import type { OwnFilament, Provenance } from '../../../core/material/types.ts';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { Sentence } from '../../controls/Sentence.tsx';
 import { ValueField } from '../../controls/ValueField.tsx';
@@ -15,7 +15,7 @@ import { WordsField } from './WordsField.tsx';
 
 interface Props {
   readonly filament: OwnFilament;
-  readonly base: WholeFilament | undefined;
+  readonly base: OwnFilament | undefined;
 }
 
 /** Where the curve is read until somebody reads it elsewhere. */

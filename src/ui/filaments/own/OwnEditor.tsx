@@ -1,8 +1,7 @@
 import { FILAMENTS } from '../../../core/material/filaments.ts';
-import { withWords } from '../../../core/material/ownFilament.ts';
+import { ownFrom, withWords } from '../../../core/material/ownFilament.ts';
 import { PROPERTY_NAMES } from '../../../core/material/ownLimits.ts';
 import type { OwnFilament } from '../../../core/material/types.ts';
-import { wholeRow } from '../../../core/material/wholeRow.ts';
 import { useShelf } from '../../../store/shelf.ts';
 import { NameField } from '../../app/NameField.tsx';
 import { EDITOR, OWN_SAID } from '../../text/ownText.ts';
@@ -17,7 +16,8 @@ export function OwnEditor({ filament: given }: { readonly filament: OwnFilament 
   const filament = useShelf().find(({ id }) => id === given.id) ?? given;
   const { name, own } = filament;
   const table = FILAMENTS.find(({ id }) => id === own.from);
-  const base = table && wholeRow(table);
+  // As it would be if it had just been copied, so that what is the same is the same.
+  const base = table && ownFrom(table, table.name, table.id);
   return (
     <section className="own-editor" aria-label={name}>
       <p className="own-names">

@@ -1,6 +1,6 @@
 import { withValue, withValueOf, type Figures } from '../../../core/material/ownFilament.ts';
 import { PROPERTY_LIMITS } from '../../../core/material/ownLimits.ts';
-import type { OwnFilament, PropertyName, Quantity, WholeFilament } from '../../../core/material/types.ts';
+import type { OwnFilament, PropertyName, Quantity } from '../../../core/material/types.ts';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { Sentence } from '../../controls/Sentence.tsx';
 import { ValueField } from '../../controls/ValueField.tsx';
@@ -13,7 +13,7 @@ import { WordsField } from './WordsField.tsx';
 interface Props {
   readonly filament: OwnFilament;
   /** The row of the table that it goes back to. */
-  readonly base: WholeFilament | undefined;
+  readonly base: OwnFilament | undefined;
   readonly name: PropertyName;
   readonly quantity: Quantity;
 }
@@ -41,6 +41,8 @@ export function ValueLine({ filament, base, name, quantity }: Props) {
       value: quantity[end] ?? quantity.typical,
       limits,
       unit: quantity.unit,
+      // Between two figures the unit stands once, after the second.
+      isBare: end === 'low',
       take: (value, said, was, run) => {
         const figures = { ...figuresOf(quantity), [end]: value };
         const next = withValue(filament, name, figures, afterChange(quantity.provenance, isAsMade));

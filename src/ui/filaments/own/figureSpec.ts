@@ -12,6 +12,8 @@ interface FigureField {
   readonly limits: Pick<Limits, 'min' | 'max' | 'isShare' | 'because'>;
   /** After the figure; a share has per cent. */
   readonly unit: string;
+  /** Whether the unit is left to the figure after it. */
+  readonly isBare?: boolean;
   /** Whether it counts flexes. */
   readonly isCount?: boolean;
   readonly take: (value: number, now: string, was: string, run?: string) => string | undefined;
@@ -34,10 +36,19 @@ function stepOf(shown: number): number {
  * What the field shows and does. Its own value is in the unit in which it is said, so that a strain of 1.47 % can be
  * given to a thousandth of a per cent.
  */
-export function figureSpec({ key, label, value, limits, unit, isCount = false, take }: FigureField): ValueSpec {
+export function figureSpec({
+  key,
+  label,
+  value,
+  limits,
+  unit,
+  isBare = false,
+  isCount = false,
+  take,
+}: FigureField): ValueSpec {
   const times = limits.isShare ? 100 : 1;
   const shown = exact(value * times);
-  const suffix = limits.isShare ? `${NO_BREAK}%` : unit === '' ? '' : `${NO_BREAK}${unit}`;
+  const suffix = isBare ? '' : limits.isShare ? `${NO_BREAK}%` : unit === '' ? '' : `${NO_BREAK}${unit}`;
   const step = isCount ? cyclesStep : stepOf;
   return {
     key,
