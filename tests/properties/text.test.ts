@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/core/design/assess.ts';
 import type { Assessment } from '../../src/core/design/assessment.ts';
+import { holdAnswer } from '../../src/core/design/hold.ts';
 import { scaleToWhole } from '../../src/core/design/scalePart.ts';
 import { roomToSpare } from '../../src/core/design/roomToSpare.ts';
 import { waysOut } from '../../src/core/design/waysOut.ts';
@@ -18,6 +19,11 @@ import { sourceRows } from '../../src/ui/text/sourceText.ts';
 import { stripText } from '../../src/ui/text/stripText.ts';
 import { asTabbed, outlineWaits, sizesToDraw, travelToDraw } from '../../src/ui/text/toDrawText.ts';
 import { chanceText, verdictHeading, verdictSentences } from '../../src/ui/text/verdictText.ts';
+import { ratioRulesOf } from '../../src/ui/life/ratioRules.ts';
+import { heldSaid, pushReading } from '../../src/ui/text/heldText.ts';
+import { afterBendSaid } from '../../src/ui/text/setText.ts';
+import { swingAndCycles } from '../../src/ui/text/useText.ts';
+import { aloneText, ratioText, ruleLife, shareOf, swingsAbout } from '../../src/ui/text/wearText.ts';
 import { joint } from '../support/partGenerators.ts';
 
 const units = fc.constantFrom<LengthUnit>('mm', 'inch');
@@ -29,6 +35,22 @@ function waysSaid(a: Assessment, unit: LengthUnit): readonly string[] {
     remedyResult(a, remedy),
     remedyCosts(a, remedy, unit),
   ]);
+}
+
+/** What is said of how it is used. */
+function useSaid(a: Assessment, unit: LengthUnit): readonly string[] {
+  const swings = [a.joint.movement, ...(a.joint.movement.also ?? [])];
+  const held = holdAnswer(a);
+  const rules = ratioRulesOf(a);
+  return [
+    ...swings.map((swing) => swingAndCycles(swing, a.drive.measure, unit)),
+    ...a.life.wear.flatMap((wear) => [aloneText(wear, a.life), ratioText(wear.ratio), shareOf(wear.share)]),
+    ...(rules?.rules.map(({ name, median }) => `${name} ${ruleLife(median, a.life)}`) ?? []),
+    ...(rules ? [swingsAbout(rules.lives.mean, rules.lives.amplitude)] : []),
+    ...afterBendSaid(a, unit).map(plainly),
+    ...(held.ok ? heldSaid(a, held.value, unit).map(plainly) : held.problems.map((one) => problemText(one, unit))),
+    ...(held.ok ? held.value.curve.map((point) => pushReading(point, a, unit)) : []),
+  ];
 }
 
 /** Everything that is said of a joint, but for the titles of the documents behind it. */
@@ -47,6 +69,7 @@ function everythingSaid(a: Assessment, unit: LengthUnit): readonly string[] {
     asTabbed(a.joint.name, dimensions, unit).split('\n').slice(1).join(' '),
     outlineWaits(a, unit),
     stripText(a),
+    ...useSaid(a, unit),
     ...sourceRows(a).flatMap(({ name, says }) => [name, says]),
   ];
 }
