@@ -1,33 +1,56 @@
 /** Values of a user's own row that follow from another of its values by a rule, as long as nobody has set them by hand. */
 import { soundness } from './choose.ts';
-import type { OwnFilament, PropertyName, Quantity } from './types.ts';
+import type { OwnFilament, PropertyName, Provenance, Quantity } from './types.ts';
 
 type Properties = OwnFilament['properties'];
 
-const FOLLOWS: readonly {
+type Inputs = Extract<Provenance, { kind: 'computed' }>['inputs'];
+
+interface Rule {
   readonly value: PropertyName;
   readonly from: PropertyName;
   readonly by: (figure: number) => number;
-}[] = [
-  { value: 'permissibleStrainSingle', from: 'yieldStrain', by: (strain) => 0.7 * strain },
-  { value: 'permissibleStrainRepeated', from: 'permissibleStrainSingle', by: (strain) => 0.6 * strain },
-  { value: 'stressLossHour', from: 'relaxationExponent', by: (exponent) => 100 * (1 - 60 ** -exponent) },
-  { value: 'stressLossDay', from: 'relaxationExponent', by: (exponent) => 100 * (1 - 1440 ** -exponent) },
+  /** What the value rests on where the one that it follows is from memory: S5's rule is published, powers need no source. */
+  readonly fromMemory: Inputs;
+}
+
+const RULED = 'published and memory';
+
+const FOLLOWS: readonly Rule[] = [
+  { value: 'permissibleStrainSingle', from: 'yieldStrain', by: (strain) => 0.7 * strain, fromMemory: RULED },
+  {
+    value: 'permissibleStrainRepeated',
+    from: 'permissibleStrainSingle',
+    by: (strain) => 0.6 * strain,
+    fromMemory: RULED,
+  },
+  {
+    value: 'stressLossHour',
+    from: 'relaxationExponent',
+    by: (exponent) => 100 * (1 - 60 ** -exponent),
+    fromMemory: 'memory',
+  },
+  {
+    value: 'stressLossDay',
+    from: 'relaxationExponent',
+    by: (exponent) => 100 * (1 - 1440 ** -exponent),
+    fromMemory: 'memory',
+  },
 ];
 
 const rounded = (value: number) => Number(value.toPrecision(3));
 
-function following(before: Quantity, from: Quantity, by: (figure: number) => number): Quantity {
+function following(before: Quantity, from: Quantity, { by, fromMemory }: Rule): Quantity {
   const { low: _low, high: _high, note: _note, ...kept } = before;
   const { provenance } = before;
   if (provenance.kind !== 'computed') return before;
-  const inputs = soundness(from.provenance) === 'memory' ? 'published and memory' : 'published';
+  const inputs = soundness(from.provenance) === 'memory' ? fromMemory : 'published';
   return {
     ...kept,
     typical: rounded(by(from.typical)),
     ...(from.low === undefined ? {} : { low: rounded(by(from.low)) }),
     ...(from.high === undefined ? {} : { high: rounded(by(from.high)) }),
-    provenance: { ...provenance, inputs: provenance.inputs === 'memory' ? 'memory' : inputs },
+    provenance: { ...provenance, inputs },
   };
 }
 
@@ -41,10 +64,11 @@ function following(before: Quantity, from: Quantity, by: (figure: number) => num
  * Source: s5-allowable-strain.
  */
 export function settled(properties: Properties, changed: PropertyName): Properties {
-  return FOLLOWS.filter(({ from }) => from === changed).reduce((all, { value, from, by }) => {
+  return FOLLOWS.filter(({ from }) => from === changed).reduce((all, rule) => {
+    const { value, from } = rule;
     const [before, source] = [all[value], all[from]];
     if (before?.provenance.kind !== 'computed' || source === undefined) return all;
-    return settled({ ...all, [value]: following(before, source, by) }, value);
+    return settled({ ...all, [value]: following(before, source, rule) }, value);
   }, properties);
 }
 
@@ -62,5 +86,5 @@ export function ofOther(ours: Properties, theirs: Properties, name: PropertyName
   if (quantity === undefined || rule === undefined) return quantity;
   const [from, itsFrom] = [ours[rule.from], theirs[rule.from]];
   const isAsTheirs = (['typical', 'low', 'high'] as const).every((end) => from?.[end] === itsFrom?.[end]);
-  return from === undefined || isAsTheirs ? quantity : following(quantity, from, rule.by);
+  return from === undefined || isAsTheirs ? quantity : following(quantity, from, rule);
 }

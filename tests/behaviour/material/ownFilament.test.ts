@@ -128,6 +128,7 @@ describe('a changed value', () => {
       because: 'rows print strains to 0.01 %',
     });
     const slack = made(withValue(own, 'relaxationExponent', own.properties.relaxationExponent, TEST));
+    expect(slack.properties.stressLossDay.provenance).toMatchObject({ kind: 'computed', inputs: 'published' });
     expectClose(slack.properties.stressLossDay.typical, own.properties.stressLossDay.typical, {
       printedTo: 1,
       because: 'rows print losses to a tenth of a per cent',
