@@ -12,7 +12,8 @@ const THEME_KEY = 'bendbook.theme';
 const UNIT_KEY = 'bendbook.unit';
 const JOINT_KEY = 'bendbook.joint';
 
-function readStored(storage: PreferenceStorage | undefined, key: string): string | undefined {
+/** What stands under a key, or nothing where there is none or storage is refused. */
+export function readStored(storage: PreferenceStorage | undefined, key: string): string | undefined {
   try {
     return storage?.getItem(key) ?? undefined;
   } catch {
@@ -25,7 +26,8 @@ function readChoice<T extends string>(storage: PreferenceStorage | undefined, ke
   return all.find((one) => one === stored);
 }
 
-function keepChoice(storage: PreferenceStorage | undefined, key: string, value: string): void {
+/** Keeps a text under a key as far as that is allowed. */
+export function keepChoice(storage: PreferenceStorage | undefined, key: string, value: string): void {
   try {
     storage?.setItem(key, value);
   } catch {

@@ -1,5 +1,8 @@
 import { useMemo } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
+import { FILAMENTS } from '../../core/material/filaments.ts';
+import { ownFilaments } from '../../core/material/shelf.ts';
+import { useCloud } from '../life/sure/doubtAnswers.ts';
 import { AIDS, FIGURES, HOW_TO_READ, lengthReading, lifeReading, takesLength } from '../text/chartText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { Caption } from './Caption.tsx';
@@ -11,13 +14,14 @@ import { frameOf, isNarrow, type Px } from './frame.ts';
 import { JointMark } from './JointMark.tsx';
 import { offChart } from './spots.ts';
 import { everyLength, limitsKept, ownCount, shortestFor } from './lengthCurves.ts';
-import { jointPoint, lifeByLength } from './lifeCurves.ts';
+import { filamentPoints, jointPoint, lifeByLength, wornPoint } from './lifeCurves.ts';
 import { LifeTable } from './LifeTable.tsx';
 import { StrainLifePlot } from './StrainLifePlot.tsx';
 import { Surface } from './Surface.tsx';
 import { useLifeReading } from './useLifeReading.ts';
 import { useSize } from './useSize.ts';
 import { useSizing, type Sizing } from './useSizing.ts';
+import { WornMark } from './WornMark.tsx';
 
 interface StrainLifeProps {
   readonly assessment: Assessment;
@@ -39,6 +43,11 @@ export function StrainLife({ assessment: a, unit, domain, sizing }: StrainLifePr
   const from = { length: a.length, count: ownCount(a) };
   const lengths = domain.lengths ?? everyLength(a, unit);
   const joint = jointPoint(a);
+  const worn = wornPoint(a);
+  const cloud = useCloud(a);
+  // Rows of the user's own change without the joint.
+  const own = ownFilaments();
+  const filaments = useMemo(() => filamentPoints(a, [...FILAMENTS, ...own]), [a, own]);
   const shortest = reading.spread && shortestFor(a, lengths, reading.spread.typical);
   const text = lifeReading(reading.cycles, reading.spread);
   const jointText = lengthReading(a.length, unit, undefined, a.strain.peak, limitsKept(a, a.strain.peak));
@@ -88,18 +97,19 @@ export function StrainLife({ assessment: a, unit, domain, sizing }: StrainLifePr
       >
         {frame && (
           <>
-            <StrainLifePlot {...{ a, domain, frame }} narrow={isNarrow(size)} />
+            <StrainLifePlot {...{ a, domain, frame, filaments, cloud }} narrow={isNarrow(size)} />
             {reading.active && (
               <Crosshair
                 at={{ x: frame.x(reading.cycles), y: frame.y(reading.spread?.typical ?? Number.NaN) }}
                 box={frame.box}
               />
             )}
+            {worn && <WornMark at={{ x: frame.x(worn.cycles), y: frame.y(worn.strain) }} box={frame.box} />}
             <JointMark at={{ x: frame.x(joint.cycles), y: frame.y(joint.strain) }} box={frame.box} grip />
           </>
         )}
       </Surface>
-      <LifeTable a={a} />
+      <LifeTable a={a} filaments={filaments} cloud={cloud} />
     </figure>
   );
 }

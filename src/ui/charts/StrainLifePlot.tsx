@@ -7,7 +7,14 @@ import type { LifeDomain } from './domains.ts';
 import { isInside, type Frame } from './frame.ts';
 import { Hatch } from './Hatch.tsx';
 import { lifeLabels } from './lifeLabels.ts';
-import { countPoints, lifeCurves, lifeLimits, type LifeBand, type LifePoint } from './lifeCurves.ts';
+import {
+  countPoints,
+  lifeCurves,
+  lifeLimits,
+  type FilamentPoint,
+  type LifeBand,
+  type LifePoint,
+} from './lifeCurves.ts';
 import { levelBand, pathOf } from './paths.ts';
 import { PlacedLabels } from './PlacedLabels.tsx';
 import { PlotClip } from './PlotClip.tsx';
@@ -18,15 +25,19 @@ interface StrainLifePlotProps {
   readonly domain: LifeDomain;
   readonly frame: Frame;
   readonly narrow: boolean;
+  readonly filaments: readonly FilamentPoint[];
+  /** Prints of the joint as they may come out. */
+  readonly cloud: readonly LifePoint[];
 }
 
-export const StrainLifePlot = memo(function StrainLifePlot({ a, domain, frame, narrow }: StrainLifePlotProps) {
+export const StrainLifePlot = memo(function StrainLifePlot(props: StrainLifePlotProps) {
+  const { a, domain, frame, narrow, filaments, cloud } = props;
   const { box, x, y } = frame;
   const id = useId();
   const curves = useMemo(() => lifeCurves(a, domain.cycles), [a, domain]);
   const counts = useMemo(() => countPoints(a), [a]);
   const limits = lifeLimits(a, domain.strain);
-  const labels = lifeLabels({ frame, a, curves, counts, limits });
+  const labels = lifeLabels({ frame, a, curves, counts, limits, filaments });
   const ticks = { x: cycleTicks(domain.cycles, narrow), y: logStrainTicks(domain.strain) };
 
   const end = a.filament.life.maxReportableCycles;
@@ -36,6 +47,8 @@ export const StrainLifePlot = memo(function StrainLifePlot({ a, domain, frame, n
   const beyond = line([last, ...curves.median.filter(({ cycles }) => cycles > end)]);
   const band = (edges: readonly LifeBand[]) =>
     levelBand(edges.map(({ strain, low, high }) => ({ y: y(strain), low: x(low), high: x(high) })));
+  const dots = (points: readonly LifePoint[]) =>
+    points.map(({ cycles, strain }) => `M${x(cycles).toFixed(1)} ${y(strain).toFixed(1)}h0`).join('');
   const wanted = x(a.joint.movement.cycles);
   return (
     <>
@@ -53,10 +66,19 @@ export const StrainLifePlot = memo(function StrainLifePlot({ a, domain, frame, n
         <path className="chart-median" d={counted} />
         <path className="chart-median beyond" d={beyond} />
       </g>
+      <g clipPath={`url(#${id}c)`}>
+        <path className="chart-cloud" d={dots(cloud.filter(({ cycles }) => cycles > 0 && cycles <= end))} />
+      </g>
       {wanted <= box.right && <path className="chart-wanted" d={`M${wanted} ${box.top}V${box.bottom}`} />}
       {counts.map(({ count, cycles, strain }) => {
         const at = { x: x(cycles), y: y(strain) };
         return isInside(at, box) && <circle key={count} className="chart-count" cx={at.x} cy={at.y} r="3.4" />;
+      })}
+      {filaments.map(({ ids, cycles, strain, isPast }) => {
+        const at = { x: x(cycles), y: y(strain) };
+        // A square; what lasts past the data has a stroke that goes on.
+        const shape = `M${at.x - 3.5} ${at.y - 3.5}h7v7h-7Z${isPast ? `m7 3.5h7` : ''}`;
+        return isInside(at, box) && <path key={ids.join()} className="chart-filament" d={shape} />;
       })}
       <Axes frame={frame} {...ticks} name={AXES.cycles} />
       <PlacedLabels labels={labels} />

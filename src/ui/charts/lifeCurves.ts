@@ -9,6 +9,8 @@ import {
   spreadOfCycles,
   strainAtCycles,
 } from '../../core/design/curves.ts';
+import { assessLife } from '../../core/life/assessLife.ts';
+import type { Filament } from '../../core/material/types.ts';
 import type { Mm } from '../../core/units.ts';
 import { lifeDomain, type LifeDomain } from './domains.ts';
 import type { Span } from './frame.ts';
@@ -50,7 +52,7 @@ export function lifeDomainOf(a: Assessment): LifeDomain {
   const { maxReportableCycles } = a.filament.life;
   const curve = [1000, maxReportableCycles].map((cycles) => Math.min(strainAtCycles(a, cycles), firstFlexStrain(a)));
   return lifeDomain({
-    cycles: [a.joint.movement.cycles, a.life.median],
+    cycles: [a.joint.movement.cycles, ...[jointPoint(a), wornPoint(a)].flatMap((point) => point?.cycles ?? [])],
     strains: [a.strain.peak, ...curve],
   });
 }
@@ -77,8 +79,43 @@ export function lifeCurves(a: Assessment, cycles: Span): LifeCurves {
   return { median, scatter: band('scatter'), total: band('total') };
 }
 
+/** Where the joint stands by its own swing alone: a point of the curve. */
 export function jointPoint(a: Assessment): LifePoint {
+  return { cycles: Math.max(a.life.wear[0].median, NO_LIFE), strain: a.strain.peak };
+}
+
+/** Where it stands while smaller movements wear it as well; absent where there are none. */
+export function wornPoint(a: Assessment): LifePoint | undefined {
+  if (a.life.wear.length === 1) return undefined;
   return { cycles: Math.max(a.life.median, NO_LIFE), strain: a.strain.peak };
+}
+
+/** Filaments at the strain that the joint has: where half of such prints would have broken by its own swing alone. */
+export interface FilamentPoint extends LifePoint {
+  readonly ids: readonly string[];
+  readonly names: readonly string[];
+  /** They last longer than anybody has counted: the point stands where counting ended. */
+  readonly isPast: boolean;
+}
+
+/** A point for every other filament that prints; those that last past the same end of counting share one. */
+export function filamentPoints(a: Assessment, filaments: readonly Filament[]): readonly FilamentPoint[] {
+  const { section, joint } = a;
+  const how = { flexes: a.life.wear, acrossLayers: joint.profile.lying === 'upright', thickness: section.thickness };
+  const others = filaments.filter(({ id, printable }) => printable && id !== a.filament.id);
+  const points = others.map((filament) => {
+    const { wear, maxReportableCycles } = assessLife({ ...how, filament });
+    const isPast = wear[0].median > maxReportableCycles;
+    const cycles = isPast ? maxReportableCycles : Math.max(wear[0].median, NO_LIFE);
+    return { ids: [filament.id], names: [filament.name], cycles, strain: a.strain.peak, isPast };
+  });
+  const ends = [...new Set(points.filter(({ isPast }) => isPast).map(({ cycles }) => cycles))];
+  const together = ends.map((cycles): FilamentPoint => {
+    const alike = points.filter((point) => point.isPast && point.cycles === cycles);
+    const all = (of: 'ids' | 'names') => alike.flatMap((point) => point[of]);
+    return { ids: all('ids'), names: all('names'), cycles, strain: a.strain.peak, isPast: true };
+  });
+  return [...points.filter(({ isPast }) => !isPast), ...together];
 }
 
 /** A point for each count that is not the joint's own; a measured joint is of no count, so every count gets one. */

@@ -10,6 +10,7 @@ import {
   ownName,
   wantedCycles,
 } from '../text/chartText.ts';
+import { filamentLabel, WITH_ALL_WEAR } from '../text/lifeChartText.ts';
 import { isInside, type Box, type Frame, type Px } from './frame.ts';
 import {
   EDGE_WEIGHT,
@@ -22,7 +23,9 @@ import {
 } from './labels.ts';
 import {
   jointPoint,
+  wornPoint,
   type CountPoint,
+  type FilamentPoint,
   type LifeBand,
   type LifeCurves,
   type LifeLimit,
@@ -42,6 +45,7 @@ export interface LifeWords {
   readonly curves: LifeCurves;
   readonly counts: readonly CountPoint[];
   readonly limits: readonly LifeLimit[];
+  readonly filaments: readonly FilamentPoint[];
 }
 
 function jointWish({ frame, a }: LifeWords, at: Px): LabelWish {
@@ -95,6 +99,46 @@ function countWishes({ frame: { box, x, y }, counts }: LifeWords): readonly Labe
     }));
 }
 
+/** Where it stands with all its wear. */
+function wornWish({ frame, a }: LifeWords): readonly LabelWish[] {
+  const worn = wornPoint(a);
+  if (!worn) return [];
+  const at = { x: frame.x(worn.cycles), y: frame.y(worn.strain) };
+  const stands = offChart(at, frame.box)?.at ?? at;
+  const spots = [...around(stands, CLEAR_OF_JOINT), ...besideEdge(stands)];
+  return [{ key: 'worn', text: WITH_ALL_WEAR, look: 'pencil', spots, far: () => clearPaper(stands, 9, frame.box) }];
+}
+
+/** Other filaments stand in one row with the joint, so that their names go over and under it by turns. */
+function filamentWishes({ frame: { box, x, y }, filaments }: LifeWords): readonly LabelWish[] {
+  return filaments
+    .map((point) => ({ point, at: { x: x(point.cycles), y: y(point.strain) } }))
+    .filter(({ at }) => isInside(at, box))
+    .map(({ point, at }) => ({
+      key: `filament ${point.ids.join()}`,
+      text: filamentLabel(point.names, point.isPast),
+      look: 'quiet',
+      spare: true,
+      spots: [...overAndUnder(at, CLEAR_OF_DOT), ...around(at, CLEAR_OF_DOT)],
+    }));
+}
+
+/** Places over and under a mark, nearest first, those further off with a leader. */
+function overAndUnder({ x, y }: Px, reach: number): readonly Spot[] {
+  return [0, 1, 2, 3].flatMap((row) =>
+    (['middle', 'start', 'end'] as const).flatMap((anchor): Spot[] => {
+      const aside = anchor === 'middle' ? 0 : anchor === 'start' ? -4 : 4;
+      const leader = row > 0 && anchor !== 'middle';
+      if (row > 0 && !leader) return [];
+      const [over, under] = [y - reach - row * 15, y + reach + 9 + row * 15];
+      return [
+        { x: x + aside, y: over, anchor, ...(leader ? { leader: { x, y: y - 5 } } : {}) },
+        { x: x + aside, y: under, anchor, ...(leader ? { leader: { x, y: y + 5 } } : {}) },
+      ];
+    }),
+  );
+}
+
 function limitWishes({ frame: { box, y }, limits }: LifeWords): readonly LabelWish[] {
   return limits.map(({ name, strain }) => ({
     key: name,
@@ -128,7 +172,7 @@ function level({ left, right }: Box, y: number): readonly Px[] {
   ];
 }
 
-function drawnOn({ frame, a, curves, counts, limits }: LifeWords, stands: Px): Drawn {
+function drawnOn({ frame, a, curves, counts, limits, filaments }: LifeWords, stands: Px): Drawn {
   const { box, x, y } = frame;
   const place = ({ cycles, strain }: LifePoint) => ({ x: x(cycles), y: y(strain) });
   const edge = (band: readonly LifeBand[], side: 'low' | 'high') =>
@@ -137,6 +181,7 @@ function drawnOn({ frame, a, curves, counts, limits }: LifeWords, stands: Px): D
       box,
       EDGE_WEIGHT,
     );
+  const worn = wornPoint(a);
   const wanted = x(a.joint.movement.cycles);
   const wantedLine = [
     { x: wanted, y: box.top },
@@ -149,7 +194,11 @@ function drawnOn({ frame, a, curves, counts, limits }: LifeWords, stands: Px): D
       ...limits.flatMap(({ strain }) => inkOf(level(box, y(strain)), box, EDGE_WEIGHT)),
       ...[curves.total, curves.scatter].flatMap((band) => [...edge(band, 'low'), ...edge(band, 'high')]),
     ],
-    marks: [markBox(stands, MARK), ...counts.map((count) => markBox(place(count), DOT))],
+    marks: [
+      markBox(stands, MARK),
+      ...(worn ? [markBox(place(worn), MARK)] : []),
+      ...[...counts, ...filaments].map((point) => markBox(place(point), DOT)),
+    ],
   };
 }
 
@@ -163,7 +212,9 @@ export function lifeLabels(words: LifeWords): readonly PlacedLabel[] {
     ...limitWishes(words),
     dataEndWish(words),
     wantedWish(words),
+    ...wornWish(words),
     ...countWishes(words),
+    ...filamentWishes(words),
     bandWish('total', ANY_SPOOL, curves.total, frame),
     bandWish('scatter', ONE_PRINT_RUN, curves.scatter, frame),
   ];

@@ -11,11 +11,21 @@ import {
   everyLength,
   strainBands,
 } from '../../../src/ui/charts/lengthCurves.ts';
-import { countPoints, jointPoint, lifeCurves, lifeDomainOf, lifeLimits } from '../../../src/ui/charts/lifeCurves.ts';
+import {
+  countPoints,
+  filamentPoints,
+  jointPoint,
+  lifeCurves,
+  lifeDomainOf,
+  lifeLimits,
+  wornPoint,
+} from '../../../src/ui/charts/lifeCurves.ts';
 import type { Joint } from '../../../src/core/design/joint.ts';
+import { everyFilament } from '../../../src/core/material/shelf.ts';
 import { asRad, degrees, radians } from '../../../src/core/units.ts';
 import { expectClose } from '../../support/close.ts';
 import { assessed, changed, CREASE, LEAF } from '../../support/joints.ts';
+import { ownPetg } from '../../support/ownFilaments.ts';
 
 const SAME = { rel: 1e-9, because: 'the same chain of formulas, and the root finder of the life curve' } as const;
 
@@ -71,6 +81,46 @@ describe('curves of strain against life', () => {
   it('gives a measured joint a dot for every count', () => {
     const measured = assessed(changed(LEAF, { measuredThickness: 0.63 }));
     expect(countPoints(measured).map(({ count }) => count)).toContain(measured.section.count);
+  });
+
+  it('keeps the joint on the curve where smaller movements wear it too, and has a point for all of it', () => {
+    expect(wornPoint(a)).toBeUndefined();
+    const also = [{ amount: radians(30), ways: 'one way', cycles: 100_000 } as const];
+    const worn = assessed(changed(LEAF, { movement: { also } }));
+    expect(jointPoint(worn)).toEqual(jointPoint(a));
+    expect(wornPoint(worn)).toEqual({ cycles: worn.life.median, strain: worn.strain.peak });
+    expect(worn.life.median).toBeLessThan(a.life.median / 2);
+  });
+
+  it('has a point for each other filament that prints, at the strain of the joint', () => {
+    const points = filamentPoints(a, everyFilament());
+    expect(points.flatMap(({ ids }) => ids).toSorted()).toEqual(
+      everyFilament()
+        .filter(({ id, printable }) => printable && id !== 'petg')
+        .map(({ id }) => id)
+        .toSorted(),
+    );
+    for (const { ids, cycles, strain, isPast } of points) {
+      expect(strain).toBe(a.strain.peak);
+      for (const id of ids) {
+        const { life } = assessed(changed(LEAF, { profile: { filament: id } }));
+        expect(isPast).toBe(life.median > life.maxReportableCycles);
+        expectClose(cycles, Math.min(life.median, life.maxReportableCycles), SAME);
+      }
+    }
+  });
+
+  it('lets filaments that last past the same end of counting share a point', () => {
+    const gentle = assessed(changed(LEAF, { movement: { amount: radians(2) } }));
+    const points = filamentPoints(gentle, everyFilament());
+    expect(points.every(({ isPast }) => isPast)).toBe(true);
+    expect(points).toHaveLength(new Set(points.map(({ cycles }) => cycles)).size);
+  });
+
+  it('has a point for a filament of the user', () => {
+    const own = ownPetg('own-spool', 'Blue spool');
+    const point = filamentPoints(a, [own]);
+    expect(point.map(({ names, cycles }) => [names, cycles])).toEqual([[['Blue spool'], a.life.median]]);
   });
 
   it('draws the limits that the brief calls on and that are on the paper', () => {

@@ -1,0 +1,47 @@
+import type { Assessment } from '../../../core/design/assessment.ts';
+import type { DoubtAnswer } from '../../../core/design/doubtAnswer.ts';
+import { Mark } from '../../app/Mark.tsx';
+import { chanceMark, effortMark, shareRows, SHARES, shareText } from '../../text/sureText.ts';
+
+/** What each cause makes of the doubt about life and about effort: words, and a bar on a rule of one. */
+export function Shares({ a, answer }: { readonly a: Assessment; readonly answer: DoubtAnswer }) {
+  return (
+    <table className="sure-shares">
+      <caption>{SHARES.caption}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{SHARES.heads.cause}</th>
+          <th scope="col">
+            {SHARES.heads.life}
+            <Mark kind={chanceMark(answer)} />
+          </th>
+          <th scope="col">
+            {SHARES.heads.effort}
+            <Mark kind={effortMark(answer)} />
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {shareRows(a, answer).map(({ text, life, effort }) => (
+          <tr key={text}>
+            <th scope="row">{text}</th>
+            <Cell share={life} />
+            <Cell share={effort} />
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Cell({ share }: { readonly share: number }) {
+  return (
+    <td>
+      {shareText(share)}
+      <svg className="sure-bar" viewBox="0 0 100 9" preserveAspectRatio="none" aria-hidden="true">
+        <rect width={100 * share} height="6" />
+        <path d="M0 0V9M50 6V9M100 0V9M0 6.4H100" />
+      </svg>
+    </td>
+  );
+}
