@@ -10,6 +10,10 @@ function storage(text?: string): PreferenceStorage & { readonly kept: Map<string
   return { kept, getItem: (key) => kept.get(key) ?? null, setItem: (key, value) => void kept.set(key, value) };
 }
 
+function refuses(): never {
+  throw new Error('refused');
+}
+
 describe('how closely a printer keeps its sizes', () => {
   it('is kept, and read again', () => {
     const place = storage();
@@ -33,9 +37,6 @@ describe('how closely a printer keeps its sizes', () => {
   });
 
   it('is the usual where storage is refused', () => {
-    const refuses = (): never => {
-      throw new Error('refused');
-    };
     expect(readSpread({ getItem: refuses, setItem: refuses })).toEqual(USUAL);
     expect(() => keepSpread({ getItem: refuses, setItem: refuses }, readSpread(undefined))).not.toThrow();
   });

@@ -57,6 +57,10 @@ describe('how sure it is', () => {
   });
 });
 
+function words(joint: Joint): readonly string[] {
+  return shareRows(assessed(joint), doubt(joint)).map(({ text }) => text);
+}
+
 describe('the list of causes', () => {
   it('puts what hardly counts in one row, and adds up', () => {
     const answer = doubt(LEAF);
@@ -70,7 +74,6 @@ describe('the list of causes', () => {
   });
 
   it('names the thickness by what it rests on', () => {
-    const words = (joint: Joint) => shareRows(assessed(joint), doubt(joint)).map(({ text }) => text);
     expect(words(LEAF)).toContain('how wide lines come out');
     expect(words(changed(LEAF, { measuredThickness: 0.63 }))).toContain('what calipers read');
   });
