@@ -190,7 +190,7 @@ export const SPREAD = {
 } as const satisfies { readonly names: Readonly<Record<SpreadName, string>> } & Record<string, unknown>;
 
 export function notWithin(name: SpreadName, least: string, most: string): string {
-  return `${SPREAD.labels[name]}: from ${least} to ${most}`;
+  return `${SPREAD.labels[name]} must be from ${least} to ${most}.`;
 }
 
 export const HOW_SAMPLED: Readonly<Record<SamplingHow, string>> = {
