@@ -5,16 +5,15 @@ import { isDryNylon } from './warmth.ts';
 /** The usual shares of the yield strain that are allowed once and again and again (source s5-allowable-strain). */
 const ALLOWED = { once: 0.7, again: 0.42 } as const;
 
-/** So many times a quantity, and where that comes from. */
-function times(quantity: Quantity, factor: number, from: string): Quantity {
-  const { low, high, unit, direction, typical } = quantity;
+/** So many times a quantity. */
+function times(quantity: Quantity, factor: number): Quantity {
+  const { low = quantity.typical, high = quantity.typical, typical } = quantity;
   return {
+    ...quantity,
     typical: factor * typical,
-    ...(low === undefined ? {} : { low: factor * low }),
-    ...(high === undefined ? {} : { high: factor * high }),
-    unit,
-    direction,
-    provenance: { kind: 'computed', from, inputs: 'memory' },
+    low: factor * low,
+    high: factor * high,
+    provenance: { kind: 'computed', from: 'what this row says of it dry', inputs: 'memory' },
   };
 }
 
@@ -36,13 +35,11 @@ export function asSurrounded(filament: Filament, joint: Pick<Joint, 'surrounding
   if (!isDryNylon(joint, filament)) return filament;
   const p = filament.properties;
   const young = p.youngsModulus;
-  const dry =
-    p.youngsModulusDry ?? times(young, 1 / (p.conditionedOverDryModulus?.typical ?? 1), 'damp over dry modulus');
+  const dry = p.youngsModulusDry ?? times(young, 1 / (p.conditionedOverDryModulus?.typical ?? 1));
   const like = (name: 'flexuralModulus' | 'youngsModulusAcrossLayers') =>
-    p[name] && { [name]: times(dry, p[name].typical / young.typical, 'dry modulus, in proportion') };
+    p[name] && { [name]: times(dry, p[name].typical / young.typical) };
   const strain = p.yieldStrainDry;
-  const allowed = (share: number) =>
-    strain && times(strain, share, 'rule of S5 applied to the yield strain of dry nylon');
+  const allowed = (share: number) => strain && times(strain, share);
   return {
     ...filament,
     properties: {

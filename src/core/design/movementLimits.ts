@@ -26,16 +26,16 @@ export const MOVEMENT_LIMITS = {
   heldHours: {
     min: 1 / 60,
     max: 87_600,
-    because: 'less than a minute is no holding, and past ten years nothing is known',
+    because: 'less is no holding, and past ten years nothing is known',
   },
-  also: { min: 0, max: 12, because: 'more kinds of movement than anybody tells apart' },
+  also: { min: 0, max: 12, because: 'nobody tells more apart' },
 } as const satisfies Record<'cycles' | 'chance' | 'effortAtMost' | 'heldHours' | 'also', Range>;
 
 /** The warmest and coldest that anything printed in a filament is used in, common practice, no source [°C]. */
 export const TEMPERATURE_LIMITS = {
   min: -40,
   max: 150,
-  because: 'no filament of the table is known colder, and none holds its shape warmer',
+  because: 'beyond, no filament of the table is known',
 } as const satisfies Range;
 
 type Drives = Pick<FlexureFamily, 'id' | 'drives'>;
@@ -48,53 +48,44 @@ function noSuchDrive({ id, drives }: Drives, drive: string): Problem {
 
 type Checked = Problem | undefined;
 
-/** Compared in the drive's own measure, said in degrees where that is an angle. */
-function checkAmount(amount: number, drive: Drive): Checked {
-  const isTurn = drive.measure === 'turn';
-  return outsideRange('movement.amount', isTurn ? 'angle' : 'travel', amount, drive, isTurn ? '°' : 'mm');
-}
-
 function checkCycles(cycles: number, field: string): Checked {
   const outside = outsideRange(field, 'number of flexes', cycles, MOVEMENT_LIMITS.cycles, '');
   if (outside || Number.isInteger(cycles)) return outside;
   return { code: 'not-whole', message: `number of flexes ${cycles} is not whole; give a count`, field, value: cycles };
 }
 
-/** Where a swing comes back to: short of its own end, and no farther to the other side than `farthest`. */
-function checkLeast(swing: Swing, farthest: Range, field: string, unit: '°' | 'mm'): Checked {
-  const { amount, ways } = swing;
-  const least = leastOf(swing);
-  const at = ways === 'between' ? `${field}.least` : `${field}.ways`;
-  const outside = outsideRange(at, 'other end of the swing', least, farthest, unit);
-  if (outside || least < amount) return outside;
-  const message = 'a swing that comes back to where it began is none; let it come back further';
-  return { code: 'above-maximum', message, field: at, value: least, limit: amount, ...inRad(unit) };
-}
-
-function inRad(unit: '°' | 'mm'): Pick<Problem, 'unit'> {
-  return unit === '°' ? { unit: 'rad' } : {};
-}
-
-/** Smaller swings beside the joint's own: none reaches farther to either side than it does. */
-function checkAlso(movement: Movement, { min, measure }: Drive): readonly Checked[] {
-  const { also = [], amount } = movement;
-  const unit = measure === 'turn' ? '°' : 'mm';
-  const most = { min, max: amount, because: 'a movement beside the joint’s own goes no farther than that' };
-  const farthest = {
-    min: leastOf(movement),
-    max: amount,
-    because: 'no farther to the other side than the joint’s own',
+/**
+ * One swing, compared in the drive's own measure and said in degrees where that is an angle: how far it goes, and back short of
+ * that, and no farther to the other side than `farthest`.
+ */
+function checkSwing(swing: Swing, field: string, range: Range, farthest: number, unit: '°' | 'mm'): readonly Checked[] {
+  const { amount, ways, cycles } = swing;
+  const back = {
+    min: Math.max(-amount, farthest),
+    // What comes back to the very end that it goes to is no swing.
+    max: amount * (1 - 1e-12),
+    because: 'it comes back short of where it goes, and no farther than it or a larger swing goes',
   };
+  const end = `${field}.${ways === 'between' ? 'least' : 'ways'}`;
   return [
-    outsideRange('movement.also', 'number of movements beside it', also.length, MOVEMENT_LIMITS.also, ''),
-    ...also.slice(0, MOVEMENT_LIMITS.also.max).flatMap((swing, index) => {
-      const field = `movement.also[${index}]`;
-      return [
-        outsideRange(`${field}.amount`, unit === '°' ? 'angle' : 'travel', swing.amount, most, unit) ??
-          checkLeast(swing, farthest, field, unit),
-        checkCycles(swing.cycles, `${field}.cycles`),
-      ];
-    }),
+    outsideRange(`${field}.amount`, unit === '°' ? 'angle' : 'travel', amount, range, unit) ??
+      outsideRange(end, 'other end', leastOf(swing), back, unit),
+    checkCycles(cycles, `${field}.cycles`),
+  ];
+}
+
+/** The joint's own swing, and smaller ones beside it: none reaches farther to either side than it does. */
+function checkSwings(movement: Movement, drive: Drive): readonly Checked[] {
+  const { also = [], amount } = movement;
+  const unit = drive.measure === 'turn' ? '°' : 'mm';
+  const within = { min: drive.min, max: amount, because: 'beside the joint’s own, which goes farthest' };
+  const most = MOVEMENT_LIMITS.also;
+  return [
+    ...checkSwing(movement, 'movement', drive, -amount, unit),
+    outsideRange('movement.also', 'number of movements beside it', also.length, most, ''),
+    ...also
+      .slice(0, most.max)
+      .flatMap((swing, i) => checkSwing(swing, `movement.also[${i}]`, within, leastOf(movement), unit)),
   ];
 }
 
@@ -106,15 +97,6 @@ function checkGiven(
   unit: '' | 'h',
 ): Checked {
   return value === undefined ? undefined : outsideRange(`movement.${name}`, what, value, MOVEMENT_LIMITS[name], unit);
-}
-
-/** All that is measured as the drive measures. */
-function checkSwings(movement: Movement, drive: Drive): readonly Checked[] {
-  const { amount } = movement;
-  const amountOutside = checkAmount(amount, drive);
-  if (amountOutside) return [amountOutside];
-  const back = { min: -amount, max: amount, because: 'a swing goes no farther back than it goes forth' };
-  return [checkLeast(movement, back, 'movement', drive.measure === 'turn' ? '°' : 'mm'), ...checkAlso(movement, drive)];
 }
 
 /**
@@ -145,8 +127,9 @@ export function checkMovement(movement: Movement, family: Drives): Problem[] {
   const { effortAtMost, heldHours } = movement;
   const drive = findDrive(family, movement.drive);
   return [
-    ...(drive ? checkSwings(movement, drive) : [noSuchDrive(family, movement.drive)]),
-    checkCycles(movement.cycles, 'movement.cycles'),
+    ...(drive
+      ? checkSwings(movement, drive)
+      : [noSuchDrive(family, movement.drive), checkCycles(movement.cycles, 'movement.cycles')]),
     outsideRange('movement.chance', 'chance', movement.chance, MOVEMENT_LIMITS.chance, ''),
     checkGiven('effortAtMost', 'effort at most', effortAtMost, ''),
     checkGiven('heldHours', 'time held', heldHours, 'h'),

@@ -9,6 +9,7 @@ import type { Understood } from './understand.ts';
 const ROOM_BELOW = { sags: 5, doubtful: 20 } as const;
 /** Above this lives and limits, counted in a room, are said with a caution: judgement, no source [°C]. */
 const WARM = 30;
+const ROOM = A_ROOM.temperatureC;
 
 /**
  * How a joint stands the warmth it is used in: by how much it stays below where its filament softens.
@@ -21,7 +22,7 @@ export function warmthOf({ joint, filament }: Pick<Understood, 'joint' | 'filame
   const { typical } = softensAt(filament);
   const spare = typical - temperatureC;
   const glass = filament.properties.glassTransition.typical;
-  const isBrittle = glass < A_ROOM.temperatureC && temperatureC < glass;
+  const isBrittle = glass < ROOM && temperatureC < glass;
   const grade = spare <= ROOM_BELOW.sags ? 'fail' : spare <= ROOM_BELOW.doubtful || isBrittle ? 'caution' : 'pass';
   return { temperatureC, softensAt: typical, spare, isBrittle, grade };
 }
@@ -45,26 +46,25 @@ export function warmthFinding({ grade, spare, isBrittle }: WarmthAnswer): Findin
  */
 export function surroundingsNotes({ joint, filament }: Understood, warmth: WarmthAnswer): readonly Problem[] {
   const { temperatureC: value, softensAt: limit, grade, isBrittle } = warmth;
+  const { name, properties } = filament;
+  const glass = properties.glassTransition.typical;
   const notes: Problem[] = [];
   const note = (code: Problem['code'], message: string, at: number) =>
     notes.push({ code, message, field: 'surroundings.temperatureC', value, limit: at });
-  if (isBrittle) {
-    const glass = filament.properties.glassTransition.typical;
-    note('brittle-cold', `Below ${glass} °C ${filament.name} turns brittle; keep it warmer, or flex it less`, glass);
-  } else if (grade !== 'pass') {
+  if (isBrittle) note('brittle-cold', `Below ${glass} °C ${name} turns brittle; keep it warmer`, glass);
+  else if (grade !== 'pass') {
     note(
       'softens',
-      `${filament.name} softens at about ${limit} °C, and ${value} °C is near or past that; choose one that softens later`,
+      `${name} softens at about ${limit} °C, and it gets ${value} °C; choose one that softens later`,
       limit,
     );
   }
   if (value > WARM) {
-    const message = `Lives and limits were counted at ${A_ROOM.temperatureC} °C; at ${value} °C it bends more easily, stays bent sooner and lasts otherwise`;
-    note('warmer-than-counted', message, A_ROOM.temperatureC);
+    note('warmer-than-counted', `Lives and limits hold for ${ROOM} °C; at ${value} °C it stays bent sooner`, ROOM);
   }
   if (isDryNylon(joint, filament)) {
     const message =
-      'Stiffness and limits are those of dry nylon; its life curve is that of damp nylon, and moisture moves lives by more than PA6 and PA12 differ';
+      'Stiffness is that of dry nylon, the life that of damp nylon; moisture moves it by more than PA6 and PA12 differ';
     notes.push({ code: 'nylon-dry', message, field: 'surroundings.moisture', value: 'dry' });
   }
   return notes;

@@ -94,18 +94,21 @@ export function assessLife(input: LifeInput): LifeAnswer {
   };
 }
 
-function wearOf({ flexes, ...how }: LifeInput): LifeAnswer['wear'] {
-  const alone = (flex: Flex) => {
-    const strain = flex.peakStrain * severity({ ...how, ratio: flex.ratio });
-    const median = lifeAtStrain(strain, how.filament.life);
-    return { ...flex, equivalentStrain: strain, median, share: flex.cycles / Math.max(median, HARDLY_ANY) };
+function wearOf({ flexes, acrossLayers, thickness, filament }: LifeInput): LifeAnswer['wear'] {
+  const hardness = severity({ ratio: 0, acrossLayers, thickness, filament });
+  const alone = ({ amount, peakStrain, ratio, cycles }: Flex) => {
+    const strain = equivalentStrain(peakStrain * hardness, ratio, filament.life.gamma);
+    const median = lifeAtStrain(strain, filament.life);
+    const damage = cycles / Math.max(median, HARDLY_ANY);
+    return { amount, peakStrain, ratio, equivalentStrain: strain, cycles, median, share: damage };
   };
   const [first, ...rest] = flexes;
   const own = alone(first);
-  const others = rest.map(alone);
-  const damage = others.reduce((sum, { share }) => sum + share, own.share);
+  if (rest.length === 0) return [{ ...own, share: 1 }];
+  const worn = [own, ...rest.map(alone)] as const;
+  const damage = worn.reduce((sum, { share }) => sum + share, 0);
   const shared = (wear: Wear): Wear => ({ ...wear, share: wear.share / damage });
-  return [shared(own), ...others.map(shared)];
+  return [shared(own), ...worn.slice(1).map(shared)];
 }
 
 function beyondData(median: number, cycles: number, counted: number): LifeAnswer['beyond'] {
