@@ -28,10 +28,7 @@ export function AllFilaments({ rows, yours }: { readonly rows: readonly WholeFil
   }, [rows, order, a]);
   const compared = shown === 'all' ? all : all.filter(({ row }) => marked.includes(row.id));
   const { strain, movement } = a ? { strain: a.strain.peak, movement: a.joint.movement } : {};
-  const joint =
-    a && strain !== undefined && movement
-      ? { strain, movement, filament: a.filament.id, isEstimate: a.estimate }
-      : undefined;
+  const joint = a && strain !== undefined && movement ? { strain, movement, filament: a.filament.id } : undefined;
   const paper = useMemo(() => sharedPaper(strain), [strain]);
   const { memory, all: values } = fromMemory(rows);
   return (

@@ -71,7 +71,8 @@ export function CompareSentence({ count, yours }: { readonly count: number; read
         )}
         {assessment && (
           <>
-            : <span className="num">{percent(assessment.strain.peak)}</span>
+            : {assessment.estimate && 'about '}
+            <span className="num">{percent(assessment.strain.peak)}</span>
             <SourceMark
               kind={assessment.provenance.strain}
               of="this strain"

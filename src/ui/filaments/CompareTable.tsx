@@ -22,9 +22,7 @@ interface Props {
   readonly rows: readonly Compared[];
   /** Every row, shown or not: the axes do not move when fewer are looked at. */
   readonly all: readonly Compared[];
-  readonly joint:
-    | { readonly strain: number; readonly movement: Movement; readonly filament: string; readonly isEstimate: boolean }
-    | undefined;
+  readonly joint: { readonly strain: number; readonly movement: Movement; readonly filament: string } | undefined;
 }
 
 /** Fig. 1: one filament a row, on axes that all share. */

@@ -108,9 +108,10 @@ export function OneFilament({ row, rows, yours }: Props) {
   const ids = useMemo(() => rows.map(({ id }) => id), [rows]);
   useNeighbours(ids, row.id);
   const main = useRef<HTMLElement>(null);
-  // The link that led here is gone with its page: focus must not fall off.
+  // The link that led here is gone with its page: focus must not fall off, and reading begins at the top.
   useEffect(() => {
-    if (document.activeElement === document.body) main.current?.focus();
+    window.scrollTo(0, 0);
+    if (document.activeElement === document.body) main.current?.focus({ preventScroll: true });
   }, []);
   const strength = strengthOf(row.life.certainty);
   const { memory, all } = numbersFromMemory(row);
@@ -123,9 +124,9 @@ export function OneFilament({ row, rows, yours }: Props) {
           <FourNumbers row={row} />
           <SuitsOne row={row} />
         </div>
-        <section className={`sure verdict ${strength === 'weak' ? 'caution' : 'pass'}`} aria-label="The evidence">
+        <section className={`sure verdict ${strength === 'strong' ? 'pass' : 'caution'}`} aria-label="The evidence">
           <h2>
-            <VerdictShape grade={strength === 'weak' ? 'caution' : 'pass'} />
+            <VerdictShape grade={strength === 'strong' ? 'pass' : 'caution'} />
             {evidenceHead(row)}
           </h2>
           <p>{evidenceText(row)}</p>

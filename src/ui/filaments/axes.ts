@@ -3,7 +3,7 @@ import { scaleLinear, scaleLog } from 'd3';
 import type { Quantity } from '../../core/material/types.ts';
 import { bareFigure } from '../text/filamentValueText.ts';
 
-export interface Tick {
+interface Tick {
   readonly share: number;
   readonly text: string;
 }

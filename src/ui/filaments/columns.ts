@@ -35,7 +35,7 @@ export const COLUMNS: readonly Column[] = [
 ];
 
 /** Strains are fractions, and said in per cent. */
-export function scaleOf(key: Trait): number {
+function scaleOf(key: Trait): number {
   return key === 'yields' || key === 'breaks' ? 100 : 1;
 }
 

@@ -160,7 +160,7 @@ export function standsOn(row: WholeFilament, anchors: readonly Anchor[]): readon
       'transition',
       turn < 1
         ? 'Springy over all its life'
-        : `Bent to stay bent before ${cycles(turn)} cycles, within its spring after`,
+        : `What breaks before ${cycles(turn)} cycles is bent to stay bent; what lasts longer springs back`,
       'Where both parts of the curve are alike.',
     ),
     plain(
@@ -312,10 +312,6 @@ export function jointSays(standing: Standing, jointName: string, wanted: number)
       ? `half last past ${manyCycles(life.maxReportableCycles)} cycles, where counting stops`
       : `half break by ${cycles(life.median)} cycles`;
   return `As your ${jointName} ${half}; you want ${grouped(wanted)}.`;
-}
-
-export function asText(row: WholeFilament): string {
-  return row.printable ? 'printed, along lines, 23 °C' : 'moulded, along the flow, 23 °C';
 }
 
 export function titleOf(row: WholeFilament): string {

@@ -31,7 +31,7 @@ const ROWS = FILAMENTS.map(wholeRow);
 const A = assessed(LEAF);
 const escaped = (text: string) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 const all = ROWS.map((row) => ({ row, standing: standingOf(A, row) }));
-const joint = { strain: A.strain.peak, movement: LEAF.movement, filament: 'petg', isEstimate: false };
+const joint = { strain: A.strain.peak, movement: LEAF.movement, filament: 'petg' };
 
 /** The markup of one row of the comparison. */
 function rowMarkup(id: string, markup: string): string {
