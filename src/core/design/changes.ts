@@ -9,8 +9,9 @@ import type { Joint } from './joint.ts';
 import type { RemedyKind } from './remedy.ts';
 import { scaleJoint, scaleToWhole } from './scalePart.ts';
 import { isPassing, passes } from './passing.ts';
-import { allowedPeakStrain, largestAmount, mostCount, shortestLength, withCount } from './sizeFor.ts';
+import { allowedPeakStrain, largestAmount, mostCount, shortestLength } from './sizeFor.ts';
 import { understand } from './understand.ts';
+import { withCount } from './withCount.ts';
 
 /** A change of one kind that may help; whether it does is decided by assessing it. */
 export interface Change {

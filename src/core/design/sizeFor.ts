@@ -11,6 +11,7 @@ import type { Joint } from './joint.ts';
 import { passes } from './passing.ts';
 import type { Solved } from './solved.ts';
 import { amountAtStrain } from './solvedPath.ts';
+import { withCount } from './withCount.ts';
 
 /**
  * Largest peak strain with which this joint would pass: the life curve at the wanted cycles and share, and every
@@ -86,19 +87,6 @@ export function largestAmount(a: Assessment): number {
   const solved = wayOfStrain(a);
   if (!solved) return keptFrom((amount) => peakStrainFor(a, { amount }), allowed, a.drive.max, a.drive.min);
   return Math.min(Math.max(amountAtStrain(solved, allowed, a.strain.rootFactor), a.drive.min), a.drive.max);
-}
-
-/**
- * The joint with another count of lines or layers; a measured thickness gives way to the count.
- *
- * @param joint - any joint [-]
- * @param count - whole count [-], ≥ 1
- * @returns a new joint
- */
-export function withCount(joint: Joint, count: number): Joint {
-  const family = familyOf(joint);
-  const { measuredThickness: _measured, ...rest } = joint;
-  return { ...rest, sizes: { ...joint.sizes, [family.roles.count]: count } };
 }
 
 /**

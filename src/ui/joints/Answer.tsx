@@ -6,13 +6,20 @@ import type { LengthUnit } from '../text/numbers.ts';
 import './answer.css';
 import { firstScreenStands } from './firstScreen.ts';
 import { Verdict } from './Verdict.tsx';
-import { WorthKnowing } from './WorthKnowing.tsx';
 
 // The verdict and its drawing must not wait for what would change them.
 const Ways = lazy(async () => {
   await firstScreenStands();
   return { default: (await import('./Ways.tsx')).Ways };
 });
+const WorthKnowing = lazy(async () => {
+  await firstScreenStands();
+  return { default: (await import('./WorthKnowing.tsx')).WorthKnowing };
+});
+// The words for what is wrong; where they do not come, those of the core stand.
+void firstScreenStands()
+  .then(() => import('../text/problemText.ts'))
+  .catch(() => undefined);
 
 interface Props {
   readonly assessment: Result<Assessment>;
@@ -30,8 +37,8 @@ const Below = memo(function Below({ assessment, isWorking, unit, onUse }: BelowP
     <>
       <Suspense fallback={<div className="looking" />}>
         <Ways assessment={assessment} isWorking={isWorking} unit={unit} onUse={onUse} />
+        <WorthKnowing notes={assessment.notes} unit={unit} />
       </Suspense>
-      <WorthKnowing notes={assessment.notes} unit={unit} />
     </>
   );
 });

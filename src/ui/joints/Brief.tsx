@@ -1,14 +1,14 @@
 import { useId, useState } from 'react';
-import { withCount } from '../../core/design/sizeFor.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Joint } from '../../core/design/joint.ts';
+import { withCount } from '../../core/design/withCount.ts';
 import { findFamily } from '../../core/flexures/known.ts';
 import type { Result } from '../../core/result.ts';
 import { settled } from '../controls/settle.ts';
 import { measuredSaid, MEASURE_IT, sizedSaid, sizeIt } from '../text/briefText.ts';
 import { kindText } from '../text/kindText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
-import { problemText } from '../text/problemText.ts';
+import { problemSaid } from '../text/problemSaid.ts';
 import { CHOOSE } from '../text/shellText.ts';
 import './brief.css';
 import { BriefSentence } from './BriefSentence.tsx';
@@ -43,7 +43,7 @@ export function Brief({ joint, assessment, unit, onChange }: Props) {
   const choose = useChoosing((state) => state.open);
   const family = findFamily(joint.family);
   if (!family)
-    return <section className="brief">{assessment.ok ? null : problemText(assessment.problems[0], unit)}</section>;
+    return <section className="brief">{assessment.ok ? null : problemSaid(assessment.problems[0], unit)}</section>;
 
   const put = putting(joint, family, unit, (next, said, run) => {
     setRefusal(undefined);

@@ -2,7 +2,7 @@ import type { Assessment } from '../../core/design/assessment.ts';
 import type { Result } from '../../core/result.ts';
 import { VerdictShape } from '../app/VerdictShape.tsx';
 import type { LengthUnit } from '../text/numbers.ts';
-import { problemText } from '../text/problemText.ts';
+import { type problemSaid, useProblemSaid } from '../text/problemSaid.ts';
 import { plainly, type Said } from '../text/said.ts';
 import { ESTIMATED } from '../text/solverText.ts';
 import { chanceText, REFUSED_HEADING, verdictHeading, verdictSentences } from '../text/verdictText.ts';
@@ -23,9 +23,9 @@ interface Words {
   readonly small: string;
 }
 
-function wordsOf(assessment: Result<Assessment>, unit: LengthUnit): Words {
+function wordsOf(assessment: Result<Assessment>, unit: LengthUnit, say: typeof problemSaid): Words {
   if (!assessment.ok) {
-    const sentences = assessment.problems.map((problem) => [problemText(problem, unit)]);
+    const sentences = assessment.problems.map((problem) => [say(problem, unit)]);
     return { grade: 'fail', heading: REFUSED_HEADING, sentences, small: '' };
   }
   const a = assessment.value;
@@ -39,7 +39,7 @@ function wordsOf(assessment: Result<Assessment>, unit: LengthUnit): Words {
 
 /** Shape, word and sentence. It is announced once it stands still, so that a drag does not talk. */
 export function Verdict({ assessment, isWorking, unit }: Props) {
-  const { grade, heading, sentences, small } = wordsOf(assessment, unit);
+  const { grade, heading, sentences, small } = wordsOf(assessment, unit, useProblemSaid());
   const announced = useQuietly(isWorking ? '' : [`${heading}.`, ...sentences.map(plainly)].join(' '));
   const under = isWorking ? ESTIMATED : small;
   return (

@@ -1,7 +1,7 @@
 import type { Joint } from '../../core/design/joint.ts';
 import type { FlexureFamily } from '../../core/flexures/family.ts';
 import type { LengthUnit } from '../text/numbers.ts';
-import { problemText } from '../text/problemText.ts';
+import { problemSaid } from '../text/problemSaid.ts';
 import type { BriefOf } from './briefSpecs.ts';
 import { tryChange } from './tryChange.ts';
 
@@ -14,7 +14,7 @@ export function putting(
 ): BriefOf['put'] {
   return (asked, said, path, label, run) => {
     const { next, problem } = tryChange(joint, asked, family);
-    if (problem) return problemText(problem, unit, problem.field === path ? label : undefined);
+    if (problem) return problemSaid(problem, unit, problem.field === path ? label : undefined);
     onChange(next, said, run);
     return undefined;
   };

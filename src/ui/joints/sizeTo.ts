@@ -1,6 +1,6 @@
 /** Sizes changed by hand on the drawing and on the curves: a drag is one step to undo, whatever figure it is made on. */
-import { withCount } from '../../core/design/sizeFor.ts';
 import type { Joint } from '../../core/design/joint.ts';
+import { withCount } from '../../core/design/withCount.ts';
 import { driveOf } from '../../core/flexures/drives.ts';
 import type { FlexureFamily } from '../../core/flexures/family.ts';
 import { findFamily } from '../../core/flexures/known.ts';

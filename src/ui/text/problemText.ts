@@ -3,6 +3,7 @@ import type { Problem, ProblemCode } from '../../core/problems.ts';
 import { roughAmount } from './amountText.ts';
 import { fieldName, fieldValue } from './fieldText.ts';
 import { length, percent, type LengthUnit } from './numbers.ts';
+import { takeProblemText } from './problemSaid.ts';
 import { sentence } from './said.ts';
 
 /** `name` is what the field is called where the problem is shown, when that is known better than from its path. */
@@ -219,3 +220,5 @@ function notWhole(problem: Problem, what: 'line' | 'layer'): string {
 export function problemText(problem: Problem, unit: LengthUnit, name?: string): string {
   return PROBLEM_TEXT[problem.code](problem, unit, name);
 }
+
+takeProblemText(problemText);

@@ -10,6 +10,7 @@ import { newJoint } from '../../../src/store/newJoint.ts';
 import { swingsOf, withAnother, without } from '../../../src/ui/life/swings.ts';
 import { hoursSpec, moistureSpec, swingSpec, swingWaysSpec, temperatureSpec } from '../../../src/ui/life/useSpecs.ts';
 import { putting } from '../../../src/ui/joints/putting.ts';
+import '../../../src/ui/text/problemText.ts';
 import { inDays, spanText, swingAndCycles } from '../../../src/ui/text/useText.ts';
 import { changed, LEAF } from '../../support/joints.ts';
 
