@@ -3,6 +3,7 @@ import { severity } from '../life/assessLife.ts';
 import type { LifeSpread } from '../life/lifeAnswer.ts';
 import { spreadAround, totalSigma } from '../life/scatter.ts';
 import { lifeAtStrain, strainAtLife } from '../life/strainLife.ts';
+import { findRoot } from '../numeric/roots.ts';
 import type { Mm } from '../units.ts';
 import type { Assessment } from './assessment.ts';
 import { effortByModulus } from './effortAnswer.ts';
@@ -64,29 +65,53 @@ function severityOf(a: Assessment, thickness = a.section.thickness): number {
 }
 
 /**
- * Peak strain whose median life is so many cycles under this joint's conditions: the curve of strain against life.
+ * Median cycles of the joint's own swing, where all its kinds of flex strain so many times as hard as now; none breaks at once.
+ */
+function medianAt({ life: { wear }, filament }: Assessment, times: number): number {
+  const curve = { ...filament.life, firstFlexBreakStrain: Number.POSITIVE_INFINITY };
+  const damage = wear.reduce((sum, one) => sum + one.cycles / lifeAtStrain(times * one.equivalentStrain, curve), 0);
+  return wear[0].cycles / damage;
+}
+
+/**
+ * Peak strain at which half last so many cycles of the joint's own swing under its conditions: the curve of strain against
+ * life. Other kinds of flex go on in proportion, in strain and in number.
  *
  * @param a - the joint as assessed [-]
  * @param cycles - N [cycles], > 0
  * @returns strain as a fraction [-]
  *
- * Source: strain-life.
+ * Source: strain-life, palmgren-miner.
  */
 export function strainAtCycles(a: Assessment, cycles: number): number {
-  return strainAtLife(cycles, a.filament.life) / severityOf(a);
+  const { wear } = a.life;
+  const alone = (n: number) => strainAtLife(n, a.filament.life) / severityOf(a);
+  if (wear.length === 1) return alone(cycles);
+  // Alone it would stand more; if the others were all as hard as it is, less.
+  const all = wear.reduce((sum, one) => sum + one.cycles, 0);
+  const [least, most] = [alone((cycles * all) / wear[0].cycles), alone(cycles)];
+  const excess = (strain: number) => Math.log(medianAt(a, strain / a.strain.peak) / cycles);
+  const found = findRoot(excess, least, most, 1e-12 * most);
+  return found.ok ? found.value.value : least;
 }
 
 /**
- * Median life at a peak strain under this joint's conditions.
+ * Median life at a peak strain under this joint's conditions, in cycles of its own swing while others go on in proportion.
  *
  * @param a - the joint as assessed [-]
  * @param peakStrain - strain as a fraction [-], ≥ 0
  * @returns cycles; 0 when the first flex breaks it
  *
- * Source: strain-life.
+ * Source: strain-life, palmgren-miner.
  */
 export function medianLifeAt(a: Assessment, peakStrain: number): number {
-  return lifeAtStrain(peakStrain * severityOf(a), a.filament.life);
+  return medianLifeOf(a, peakStrain, severityOf(a));
+}
+
+function medianLifeOf(a: Assessment, peakStrain: number, hardness: number): number {
+  const alone = lifeAtStrain(peakStrain * hardness, a.filament.life);
+  if (alone === 0 || a.life.wear.length === 1) return alone;
+  return medianAt(a, (peakStrain * hardness) / a.life.equivalentStrain);
 }
 
 /**
@@ -103,7 +128,7 @@ export function medianLifeAt(a: Assessment, peakStrain: number): number {
  */
 export function medianLifeFor(a: Assessment, change: Variation): number {
   const thickness = change.count === undefined ? a.section.thickness : thicknessFor(a, change.count);
-  return lifeAtStrain(peakStrainFor(a, change) * severityOf(a, thickness), a.filament.life);
+  return medianLifeOf(a, peakStrainFor(a, change), severityOf(a, thickness));
 }
 
 /**

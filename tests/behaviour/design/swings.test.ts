@@ -3,7 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { assess } from '../../../src/core/design/assess.ts';
 import type { Assessment } from '../../../src/core/design/assessment.ts';
 import { bySolver } from '../../../src/core/design/bySolver.ts';
+import { medianLifeAt, medianLifeFor, strainAtCycles } from '../../../src/core/design/curves.ts';
 import type { Joint, Movement } from '../../../src/core/design/joint.ts';
+import { shortestLength } from '../../../src/core/design/sizeFor.ts';
 import { lifeAtStrain } from '../../../src/core/life/strainLife.ts';
 import { radians } from '../../../src/core/units.ts';
 import { expectClose } from '../../support/close.ts';
@@ -124,6 +126,35 @@ describe('movements beside the main one', () => {
     const much = assessed(moved({ cycles: Math.ceil(2 * lasting), also: [flicker] }));
     expect(much.life.beyond).toBe('wanted');
     expect(much.verdict.grade).toBe('fail');
+  });
+});
+
+describe('the curve of strain against life with several movements', () => {
+  const a = assessed(moved({ also: [{ amount: (amount * 2) / 3, ways: 'one way', cycles: 60_000 }] }));
+
+  it('goes through the joint as it is', () => {
+    expectClose(medianLifeAt(a, a.strain.peak), a.life.median, ROUND_OFF);
+    expectClose(strainAtCycles(a, a.life.median), a.strain.peak, { rel: 1e-9, because: 'to what the root is sought' });
+  });
+
+  it.each([10, 1000, 100_000])('is the same read either way at %s cycles', (cycles) => {
+    const strain = strainAtCycles(a, cycles);
+    expectClose(medianLifeAt(a, strain), cycles, { rel: 1e-7, because: 'the root, magnified by 1/b' });
+    expect(strain).toBeLessThan(strainAtCycles(assessed(LEAF), cycles));
+  });
+
+  it('tells what a longer leaf comes to', () => {
+    const longer = assessed(changed(a.joint, { sizes: { length: 20 } }));
+    expectClose(medianLifeFor(a, { length: 20 }), longer.life.median, ROUND_OFF);
+  });
+
+  it('leaves room within which it passes', () => {
+    const easy = assessed(changed(a.joint, { sizes: { length: 60 }, movement: { chance: 0.8 } }));
+    expect(easy.verdict.grade).toBe('pass');
+    const shortest = shortestLength(easy);
+    const at = (length: number) => assessed(changed(easy.joint, { sizes: { length } })).verdict.grade;
+    expect(at(shortest * 1.001)).toBe('pass');
+    expect(at(shortest * 0.99)).not.toBe('pass');
   });
 });
 
