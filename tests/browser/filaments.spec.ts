@@ -23,6 +23,8 @@ const row = (page: Page, name: string) =>
 for (const width of [360, 1280]) {
   for (const colorScheme of ['light', 'dark'] as const) {
     test(`filaments break no rule of accessibility at ${width} px, ${colorScheme}`, async ({ browser, baseURL }) => {
+      // Four passes over a page of a thousand drawn things, which a busy machine does not do in the usual time.
+      test.slow();
       const context = await browser.newContext({
         viewport: { width, height: 800 },
         colorScheme,
@@ -75,6 +77,8 @@ function marksWithoutSource(page: Page): Promise<{ readonly pressed: number; rea
 }
 
 test('every marked number leads to where it comes from in one step', async ({ page }) => {
+  // Every mark is pressed twice, and the page drawn in between.
+  test.slow();
   await open(page, '#filaments');
   const { pressed, failed } = await marksWithoutSource(page);
   expect(pressed).toBeGreaterThan(90);
