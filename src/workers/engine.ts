@@ -42,7 +42,7 @@ export const startOnPage: StartEngine = ({ reply, died }) => {
     });
     if (stopped) return;
     try {
-      tell({ is: 'done', id, output: runRequest(request, () => undefined) });
+      tell({ is: 'done', id, output: await runRequest(request, () => undefined) });
     } catch (error) {
       tell({ is: 'crashed', id, message: error instanceof Error ? error.message : String(error) });
     }

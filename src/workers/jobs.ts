@@ -2,7 +2,6 @@
 import { assess, type Judge } from '../core/design/assess.ts';
 import type { Assessment, VerdictReason } from '../core/design/assessment.ts';
 import { bySolver } from '../core/design/bySolver.ts';
-import { doubtOf } from '../core/design/doubt.ts';
 import { quickFirst } from '../core/design/quickFirst.ts';
 import { narrowingLike, rememberSolved, withinSolves, type Solve } from '../core/design/rememberSolved.ts';
 import type { Remedy } from '../core/design/remedy.ts';
@@ -15,18 +14,13 @@ import { waysOut } from '../core/design/waysOut.ts';
 import '../core/flexures/index.ts';
 import { putOnShelf } from '../core/material/shelf.ts';
 import { ok } from '../core/result.ts';
-import type { Input, JobName, Output, Request, Ways } from './protocol.ts';
+import type { Alive, Input, JobName, Output, Request, Ways } from './protocol.ts';
 
-/**
- * Called again and again while a job computes, so that whoever waits can tell long from hung; with the share that is done
- * where the job knows it.
- */
-type Alive = (share?: number) => void;
-type Jobs = { readonly [K in JobName]: (input: Input<K>, alive: Alive) => Output<K> };
+/** What is not here comes when it is first asked for. */
+type AtOnce = Exclude<JobName, 'doubt'>;
+type Jobs = { readonly [K in AtOnce]: (input: Input<K>, alive: Alive) => Output<K> };
 
 const solve = rememberSolved();
-/** Of a joint whose doubt is worked out, some twenty coarse ways: they stay for another draw and another filament. */
-const solveNear = rememberSolved(undefined, 200);
 
 /** Points up to the wanted amount of the many solves of a search; limits of effort between them are found all the same. */
 const SEARCH_PARTS = 12;
@@ -98,28 +92,17 @@ const JOBS: Jobs = {
     const assessed = judgeWith({}, alive)(joint);
     return assessed.ok ? ok(waysOf(assessed.value, alive)) : assessed;
   },
-  doubt: ({ joint, asked }, alive) => {
-    let done = 0;
-    const tell = (share: number) => {
-      // What turns out too rough is begun again more finely.
-      done = Math.max(done, share);
-      alive(done);
-    };
-    const cancelled = () => {
-      alive(done);
-      return false;
-    };
-    return doubtOf(joint, asked, { solve: solveNear, tell, cancelled });
-  },
 };
 
 /** Does a job; `alive` is called every few milliseconds meanwhile. */
-export function runJob<K extends JobName>(job: K, input: Input<K>, alive: Alive): Output<K> {
+export function runJob<K extends AtOnce>(job: K, input: Input<K>, alive: Alive): Output<K> {
   return JOBS[job](input, alive);
 }
 
-/** The same of a request as it crosses, which brings the user's own filaments along. */
-export function runRequest({ job, input, own }: Request, alive: Alive): Output<JobName> {
+/** Does whatever a request asks for, with the user's own filaments that it brings along. */
+export async function runRequest({ job, input, own }: Request, alive: Alive): Promise<Output<JobName>> {
   putOnShelf(own);
-  return runJob(job, input, alive);
+  if (job !== 'doubt') return runJob(job, input, alive);
+  const { doubtJob } = await import('./doubtJob.ts');
+  return doubtJob(input as Input<'doubt'>, alive);
 }

@@ -56,3 +56,9 @@ export type Reply =
   | { readonly is: 'progress'; readonly id: number; readonly share?: number }
   | { readonly is: 'done'; readonly id: number; readonly output: Output<JobName> }
   | { readonly is: 'crashed'; readonly id: number; readonly message: string };
+
+/**
+ * Called again and again while a job computes, so that whoever waits can tell long from hung; with the share that is done
+ * where the job knows it.
+ */
+export type Alive = (share?: number) => void;

@@ -8,8 +8,8 @@ function reply(message: Reply): void {
   globalThis.postMessage(message);
 }
 
-globalThis.addEventListener('message', ({ data }: MessageEvent<Request>) => {
-  const { id } = data;
+async function answer(request: Request): Promise<void> {
+  const { id } = request;
   let beat = performance.now();
   const alive = (share?: number) => {
     if (performance.now() - beat < BEAT_MS) return;
@@ -17,9 +17,11 @@ globalThis.addEventListener('message', ({ data }: MessageEvent<Request>) => {
     reply({ is: 'progress', id, ...(share === undefined ? {} : { share }) });
   };
   try {
-    reply({ is: 'done', id, output: runRequest(data, alive) });
+    reply({ is: 'done', id, output: await runRequest(request, alive) });
   } catch (error) {
     reply({ is: 'crashed', id, message: error instanceof Error ? error.message : String(error) });
   }
-});
+}
+
+globalThis.addEventListener('message', ({ data }: MessageEvent<Request>) => void answer(data));
 reply({ is: 'ready' });

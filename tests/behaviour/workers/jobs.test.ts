@@ -14,6 +14,7 @@ import { USUAL_SPREAD } from '../../../src/core/print/spread.ts';
 import { newJoint } from '../../../src/store/newJoint.ts';
 import { createClient } from '../../../src/workers/client.ts';
 import { startOnPage } from '../../../src/workers/engine.ts';
+import { doubtJob } from '../../../src/workers/doubtJob.ts';
 import { runJob, runRequest } from '../../../src/workers/jobs.ts';
 import { changed } from '../../support/joints.ts';
 import { ownPetg } from '../../support/ownFilaments.ts';
@@ -93,14 +94,14 @@ describe('the job that works out doubt', () => {
   const asked = { spread: USUAL_SPREAD, samples: 256, how: 'quasi-random', seed: 3 } as const;
 
   it('answers as the core does, in plain data that can cross', () => {
-    const answer = runJob('doubt', { joint: NECK, asked }, silent);
+    const answer = doubtJob({ joint: NECK, asked }, silent);
     expect(answer).toEqual(doubtOf(NECK, asked));
     expect(structuredClone(answer)).toEqual(answer);
   });
 
   it('tells how far it is, never less than before, and nearly to the end', () => {
     const shares: number[] = [];
-    runJob('doubt', { joint: NECK, asked: { ...asked, seed: 4 } }, (share) => shares.push(share ?? 0));
+    doubtJob({ joint: NECK, asked: { ...asked, seed: 4 } }, (share) => shares.push(share ?? 0));
     expect(shares.every((share, i) => share >= (shares[i - 1] ?? 0) && share <= 1)).toBe(true);
     expect(shares.at(-1)).toBe(1);
     expect(new Set(shares).size).toBeGreaterThan(12);
@@ -108,19 +109,28 @@ describe('the job that works out doubt', () => {
 
   it('says why a joint cannot be sampled', () => {
     const spread = { ...USUAL_SPREAD, lengths: 5 };
-    const refused = runJob('doubt', { joint: NECK, asked: { ...asked, spread } }, silent);
+    const refused = doubtJob({ joint: NECK, asked: { ...asked, spread } }, silent);
     expect(!refused.ok && refused.problems[0].field).toBe('spread.lengths');
+  });
+});
+
+describe('a request for doubt', () => {
+  it('is answered when its part has come', async () => {
+    const asked = { spread: USUAL_SPREAD, samples: 64, how: 'plain', seed: 3 } as const;
+    const request = { id: 1, job: 'doubt' as const, input: { joint: NECK, asked }, own: [] };
+    expect(await runRequest(request, silent)).toEqual(doubtOf(NECK, asked));
   });
 });
 
 describe('a request with filaments of the user', () => {
   afterEach(() => putOnShelf([]));
 
-  it('is answered with them', () => {
+  it('is answered with them', async () => {
     const own = ownPetg('own-spool');
     const joint = changed(NECK, { profile: { filament: own.id } });
     const asked = { id: 1, job: 'assess' as const, input: { joint, drawn: false } };
-    const [without, with_] = [[], [own]].map((shelf) => runRequest({ ...asked, own: shelf }, silent) as Judged);
+    const answered = [[], [own]].map(async (shelf) => (await runRequest({ ...asked, own: shelf }, silent)) as Judged);
+    const [without, with_] = await Promise.all(answered);
     expect(without && !without.ok && without.problems[0].code).toBe('unknown-filament');
     expect(with_?.ok && with_.value.filament).toEqual(own);
   });
