@@ -1,4 +1,4 @@
-import { memo } from 'react';
+import { lazy, memo, Suspense } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Joint } from '../../core/design/joint.ts';
 import { familyOf } from '../../core/flexures/known.ts';
@@ -11,6 +11,9 @@ import './life.css';
 import { RatioFigure } from './RatioFigure.tsx';
 import { UseSentences } from './UseSentences.tsx';
 import { WearTable } from './WearTable.tsx';
+
+// It asks for many prints to be worked out, and what stands above it must not wait.
+const HowSure = memo(lazy(async () => ({ default: (await import('./sure/HowSure.tsx')).HowSure })));
 
 interface LifeSheetProps {
   readonly joint: Joint;
@@ -33,6 +36,9 @@ export function LifeSheet({ joint, assessment: a, unit, onChange }: LifeSheetPro
       </h2>
       <UseSentences of={of} filament={a.filament} />
       <Figures assessment={a} unit={unit} />
+      <Suspense fallback={<div className="sure-coming" />}>
+        <HowSure assessment={a} unit={unit} />
+      </Suspense>
     </section>
   );
 }
