@@ -33,7 +33,7 @@ const CAUSES: Readonly<Record<Exclude<CauseName, 'thickness'>, string>> = {
   yieldStress: 'when the filament yields',
 };
 
-export function causeText(cause: CauseName, of: Of): string {
+function causeText(cause: CauseName, of: Of): string {
   return cause === 'thickness' ? thicknessName(of) : CAUSES[cause];
 }
 
