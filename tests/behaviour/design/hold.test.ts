@@ -19,6 +19,9 @@ function heldIn(joint: Joint) {
 
 const LITTLE = changed(LEAF, { movement: { amount: radians(8), held: true } });
 
+const heldAt = (temperatureC: number) =>
+  holdAnswer(assessed({ ...LITTLE, surroundings: { temperatureC, moisture: 'damp' } }));
+
 describe('a joint that is held bent', () => {
   it.each(FILAMENTS.map(({ id }) => id).filter((id) => id !== 'pp-moulded'))(
     'of %s keeps what the row says of an hour and a day',
@@ -79,10 +82,8 @@ describe('a joint that is held bent', () => {
   });
 
   it('is not answered near where its filament softens', () => {
-    const at = (temperatureC: number) =>
-      holdAnswer(assessed({ ...LITTLE, surroundings: { temperatureC, moisture: 'damp' } }));
-    expect(at(50).ok).toBe(true);
-    expect(at(51)).toMatchObject({
+    expect(heldAt(50).ok).toBe(true);
+    expect(heldAt(51)).toMatchObject({
       ok: false,
       problems: [{ code: 'too-warm-to-hold', field: 'surroundings.temperatureC', value: 51, limit: 51 }],
     });

@@ -61,9 +61,9 @@ describe('warmth', () => {
   });
 });
 
-describe('dry air', () => {
-  const inDryAir = (id: 'pa6' | 'pa12' | 'petg') => asSurrounded(filament(id), used(id, { moisture: 'dry' }));
+const inDryAir = (id: 'pa6' | 'pa12' | 'petg') => asSurrounded(filament(id), used(id, { moisture: 'dry' }));
 
+describe('dry air', () => {
   it('leaves all but nylon as it is', () => {
     expect(inDryAir('petg')).toBe(filament('petg'));
     expect(codes(used('petg', { moisture: 'dry' }))).not.toContain('nylon-dry');
