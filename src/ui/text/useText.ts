@@ -75,7 +75,7 @@ export function timesText(cycles: number): string {
 type SwingField = 'amount' | 'least' | 'ways' | 'cycles';
 
 /** The joint’s own movement is the first. */
-export function swingName(at: number): string {
+function swingName(at: number): string {
   return `Movement ${at + 2}`;
 }
 
