@@ -204,6 +204,31 @@ describe('the other end of a swing', () => {
   });
 });
 
+describe('as far to both sides', () => {
+  it('no stress stays on, and the rules by stress say what the curve says', () => {
+    fc.assert(
+      fc.property(filament, fc.integer({ min: 1, max: 100 }), (row, e) => {
+        const [wear] = lifeOf({
+          peakStrain: e / 1000,
+          ratio: -1,
+          cycles: 1,
+          acrossLayers: false,
+          thickness: 0.4,
+          filament: row,
+        }).wear;
+        const { morrow, smithWatsonTopper, meanStress } = meanStrainLives(wear, row, 1000);
+        expect(meanStress).toBe(0);
+        if (wear.median === 0 || wear.median === LONGEST_LIFE) return;
+        // √2 of a Walker exponent of ½ is what turns a swing to one side into the amplitude of one to both.
+        if (row.life.gamma !== 0.5) return;
+        const because = 'the same curve by another way, magnified by 1/b';
+        expectClose(morrow!, wear.median, { rel: 1e-9, because });
+        expectClose(smithWatsonTopper, wear.median, { rel: 1e-9, because });
+      }),
+    );
+  });
+});
+
 describe('chance', () => {
   it('falls with what is wanted', () => {
     fc.assert(

@@ -10,6 +10,7 @@ import type { RemedyKind } from './remedy.ts';
 import { scaleJoint, scaleToWhole } from './scalePart.ts';
 import { isPassing, passes } from './passing.ts';
 import { allowedPeakStrain, largestAmount, mostCount, shortestLength } from './sizeFor.ts';
+import { stoppedAt } from './swing.ts';
 import { understand } from './understand.ts';
 import { withCount } from './withCount.ts';
 
@@ -184,7 +185,7 @@ function roundDown(amount: number, { measure, step }: Assessment['drive']): numb
 const stopEarlier: Proposer = (a) => {
   const amount = roundDown(largestAmount(a), a.drive);
   if (!(amount >= a.drive.min && amount < a.joint.movement.amount)) return [];
-  return [{ kind: 'stop earlier', after: { ...a.joint, movement: { ...a.joint.movement, amount } } }];
+  return [{ kind: 'stop earlier', after: { ...a.joint, movement: stoppedAt(a.joint.movement, amount, a.drive.step) } }];
 };
 
 const scaleUp: Proposer = (a) => {

@@ -110,6 +110,24 @@ export function smithWatsonTopperLife(amplitude: number, largestStress: MPa, cur
   return lifeAtStrain(amplitude * largestStress, product);
 }
 
+/**
+ * Amplitude of stress that goes with an amplitude of strain where the curve is believed of both.
+ *
+ *     σ_a = σ_f′·(2N)^b,   N the life at ε_a flexed as far to both sides
+ *
+ * @param amplitude - ε_a as a fraction [-], > 0
+ * @param curve - flexed as far to both sides [MPa] and [-]
+ * @returns σ_a [MPa], at most E·ε_a
+ *
+ * Source: mean-stress.
+ * @example stressAmplitude(0.01, { modulus: 1500, strength: 60, b: -0.11, ductility: 0.5, c: -0.55 }) // → 14.40232
+ */
+export function stressAmplitude(amplitude: number, { modulus, strength, b, ductility, c }: ReversedCurve): MPa {
+  const life = lifeAtStrain(amplitude, { A: strength / modulus, b, B: ductility, c, ...NEVER_AT_ONCE });
+  // Where lives are not followed any longer, all of it is springy.
+  return Math.min(modulus * amplitude, strength * (2 * life) ** b);
+}
+
 /** Walker exponents between which the truth may lie: the peak alone counts, the product of peak and range, the range alone. */
 export const EXPONENTS = [0, 0.5, 1] as const;
 
@@ -120,7 +138,6 @@ export interface MeanStrainLives {
   readonly amplitude: number;
   /** Taken springy up to the yield stress [MPa]. */
   readonly meanStress: MPa;
-  readonly largestStress: MPa;
   readonly byExponent: readonly { readonly gamma: number; readonly median: number }[];
   /** Undefined where the stress that stays on is more than the rule knows. */
   readonly morrow: number | undefined;
@@ -130,8 +147,8 @@ export interface MeanStrainLives {
 /**
  * How much the life of one kind of flex depends on what is taken of the strain that stays on.
  *
- * Stresses are E times strain, the largest no more than the yield stress: what flows gives up its mean stress first. Strains
- * are those that the curve is asked for, with layers and thick sections in them.
+ * The stress that stays on is E times strain, as far as the largest is no more than the yield stress: what flows gives up its
+ * mean stress first. Strains are those that the curve is asked for, with layers and thick sections in them.
  *
  * @param wear - one kind of flex as assessed: strains as fractions, ratio [-]
  * @param filament - row of the filament table [-]
@@ -155,12 +172,13 @@ export function meanStrainLives(
     mean: meanStrain(peakStrain, ratio),
     amplitude: strainAmplitude(peakStrain, ratio),
     meanStress,
-    largestStress,
     byExponent: EXPONENTS.map((gamma) => ({
       gamma,
       median: lifeAtStrain(equivalentStrain(judged, ratio, gamma), life),
     })),
     morrow: isBroken ? 0 : morrowLife(amplitude, meanStress, curve),
-    smithWatsonTopper: isBroken ? 0 : smithWatsonTopperLife(amplitude, largestStress, curve),
+    smithWatsonTopper: isBroken
+      ? 0
+      : smithWatsonTopperLife(amplitude, meanStress + stressAmplitude(amplitude, curve), curve),
   };
 }

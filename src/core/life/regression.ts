@@ -148,7 +148,7 @@ export interface LackOfFit {
  * Specimens of one level are flexed alike, though their strains may differ by what measuring them does.
  *
  * @param line - line through them [-]
- * @param levels - specimens by level, three levels or more, one of them with two specimens or more
+ * @param levels - specimens by level [-], three levels or more, one of them with two specimens or more
  * @param confidence - how surely, [-], 0 < confidence < 1
  * @returns ratio F and its limit [-]; undefined where there are too few levels, or no level with two specimens
  *

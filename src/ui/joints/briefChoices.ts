@@ -19,7 +19,7 @@ import {
 import { kindText, lyingText } from '../text/kindText.ts';
 import { inHundred, setLength, unitAfter, type LengthUnit } from '../text/numbers.ts';
 import { assessOnce } from './assessOnce.ts';
-import { goingIn, movedBy } from './swing.ts';
+import { goingIn, movedBy } from '../../core/design/swing.ts';
 
 interface Option {
   readonly value: string;

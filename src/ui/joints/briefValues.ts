@@ -11,7 +11,7 @@ import { cyclesStep, effortStep, stepIn } from '../controls/settle.ts';
 import { EFFORT_UNIT } from '../text/amountText.ts';
 import type { BriefValue, NamedSize, ProfileField, SizeRole } from '../text/briefText.ts';
 import { grouped, lengthFigure, MINUS, NO_BREAK, setLength, unitAfter, type LengthUnit } from '../text/numbers.ts';
-import { movedBy } from './swing.ts';
+import { movedBy } from '../../core/design/swing.ts';
 
 /** One value of a joint: where it is, what it may be. */
 export interface BriefField {

@@ -16,7 +16,7 @@ import { cyclesStep } from '../controls/settle.ts';
 import type { ValueSpec } from '../controls/valueSpec.ts';
 import { briefField, sayValue, shownNumber, suffixOf, type BriefField } from '../joints/briefValues.ts';
 import type { BriefOf } from '../joints/briefSpecs.ts';
-import { goingIn, movedBy } from '../joints/swing.ts';
+import { goingIn, movedBy } from '../../core/design/swing.ts';
 import { setAmount } from '../text/amountText.ts';
 import { backAsFar, waysText } from '../text/briefText.ts';
 import { grouped, MINUS } from '../text/numbers.ts';

@@ -67,7 +67,7 @@ export function swingsAbout(mean: number, amplitude: number): string {
 }
 
 export const RULES_SAY =
-  'Nobody has measured which of them holds for printed plastics; where they differ much, so may the life. The last two take stress as springy.';
+  'Nobody has measured which of them holds for printed plastics; where they differ much, so may the life. The last two take the stress that stays on as springy.';
 
 export const CYCLES = 'cycles';
 

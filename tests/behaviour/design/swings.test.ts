@@ -6,6 +6,8 @@ import { bySolver } from '../../../src/core/design/bySolver.ts';
 import { medianLifeAt, medianLifeFor, strainAtCycles } from '../../../src/core/design/curves.ts';
 import type { Joint, Movement } from '../../../src/core/design/joint.ts';
 import { shortestLength } from '../../../src/core/design/sizeFor.ts';
+import { stoppedAt } from '../../../src/core/design/swing.ts';
+import { waysOut } from '../../../src/core/design/waysOut.ts';
 import { lifeAtStrain } from '../../../src/core/life/strainLife.ts';
 import { radians } from '../../../src/core/units.ts';
 import { expectClose } from '../../support/close.ts';
@@ -175,5 +177,35 @@ describe('what stays after one bend', () => {
     expect(solved(PUSHED).set.amount).toBeGreaterThan(0);
     expect(solved(PUSHED).set.amount).toBeLessThan(assessed(PUSHED).set.amount);
     expectClose(solved(LEAF).set.amount, assessed(LEAF).set.amount, ROUND_OFF);
+  });
+});
+
+describe('a stop', () => {
+  const also = [
+    { amount: radians(30), ways: 'both ways', cycles: 100 },
+    { amount: radians(5), ways: 'one way', cycles: 1000 },
+    { amount: radians(28), ways: 'between', least: radians(25), cycles: 10 },
+  ] as const;
+
+  it('holds every swing, to either side', () => {
+    const { movement } = moved({ ways: 'between', least: radians(-10), also });
+    const stopped = stoppedAt(movement, radians(20), radians(1));
+    expect(stopped.amount).toBe(radians(20));
+    expect(stopped.least).toBe(radians(-10));
+    const [wide, small, high] = stopped.also!;
+    expect(wide).toEqual({ amount: radians(20), ways: 'between', least: radians(-10), cycles: 100 });
+    expect(small).toEqual(also[1]);
+    expectClose(high!.amount, radians(20), ROUND_OFF);
+    expectClose(high!.least!, radians(19), ROUND_OFF);
+  });
+
+  it('is among the ways out of a joint that is moved in several ways, and makes a joint that can be assessed', () => {
+    const joint = moved({ also: [{ amount: radians(34), ways: 'one way', cycles: 2000 }] });
+    const stop = waysOut(assessed(joint)).find(({ kinds }) => kinds.includes('stop earlier'));
+    expect(stop).toBeDefined();
+    const { movement } = stop!.after;
+    expect(movement.amount).toBeLessThan(radians(34));
+    expect(movement.also![0]!.amount).toBe(movement.amount);
+    expect(assess(stop!.after).ok).toBe(true);
   });
 });
