@@ -38,7 +38,7 @@ function waysSaid(a: Assessment, unit: LengthUnit): readonly string[] {
 }
 
 /** What is said of how it is used. */
-function useSaid(a: Assessment, unit: LengthUnit): readonly string[] {
+function saidOfUse(a: Assessment, unit: LengthUnit): readonly string[] {
   const swings = [a.joint.movement, ...(a.joint.movement.also ?? [])];
   const held = holdAnswer(a);
   const rules = ratioRulesOf(a);
@@ -69,7 +69,7 @@ function everythingSaid(a: Assessment, unit: LengthUnit): readonly string[] {
     asTabbed(a.joint.name, dimensions, unit).split('\n').slice(1).join(' '),
     outlineWaits(a, unit),
     stripText(a),
-    ...useSaid(a, unit),
+    ...saidOfUse(a, unit),
     ...sourceRows(a).flatMap(({ name, says }) => [name, says]),
   ];
 }
