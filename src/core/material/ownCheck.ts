@@ -24,15 +24,15 @@ function outside(field: string, value: number, limits: Limits, range: Range = li
   const { what } = limits;
   const say = (figure: number) => said(figure, limits);
   if (!Number.isFinite(value)) {
-    const message = `${what} ${value} is not a number; give one from ${say(range.min)} to ${say(range.max)}`;
+    const message = `${what}: ${value} is not a number; give one from ${say(range.min)} to ${say(range.max)}`;
     return { code: 'not-a-number', message, field, value: String(value) };
   }
   if (value < range.min) {
-    const message = `${what} ${say(value)} is below ${say(range.min)} (${range.because}); raise it`;
+    const message = `${what}: ${say(value)} is below ${say(range.min)} (${range.because}); raise it`;
     return { code: 'below-minimum', message, field, value, limit: range.min };
   }
   if (value > range.max) {
-    const message = `${what} ${say(value)} is above ${say(range.max)} (${range.because}); lower it`;
+    const message = `${what}: ${say(value)} is above ${say(range.max)} (${range.because}); lower it`;
     return { code: 'above-maximum', message, field, value, limit: range.max };
   }
   return undefined;
@@ -87,7 +87,7 @@ function yieldsFirst({ yieldStrain, strainAtBreak }: OwnFilament['properties']):
   );
   return {
     code: 'above-maximum',
-    message: `strain at yield ${yields} is above strain at break ${breaks}; lower the one or raise the other`,
+    message: `it would break at ${breaks} before it stays bent at ${yields}; lower the one or raise the other`,
     field: 'properties.yieldStrain.typical',
     value: yieldStrain.typical,
     limit: strainAtBreak.typical,

@@ -1,9 +1,9 @@
-/** What the values of a user's own row are called, what they are measured in, and how far each may go. */
+/** What the values of a row are called everywhere, what they are measured in, and how far each of a user's own may go. */
 import type { Range } from '../problems.ts';
 import type { PropertyName, StrainLifeCurve } from './types.ts';
 
 export interface Limits extends Range {
-  /** Within a sentence: “strain at break”. */
+  /** As every screen and message calls it, within a sentence: “strain stood again and again”. */
   readonly what: string;
   /** Units in which rows give it; '' for a fraction. */
   readonly units: readonly [string, ...string[]];
@@ -37,16 +37,16 @@ export const PROPERTY_LIMITS: Readonly<Record<PropertyName, Limits>> = {
   youngsModulusDry: stiff('stiffness when dry'),
   youngsModulusAcrossLines: stiff('stiffness across lines'),
   youngsModulusAcrossLayers: stiff('stiffness across layers'),
-  conditionedOverDryModulus: factor('share of stiffness left when damp'),
-  yieldStress: strong('stress at yield'),
-  yieldStrain: strain('strain at yield'),
-  yieldStrainDry: strain('strain at yield when dry'),
-  tensileStrength: strong('strength'),
+  conditionedOverDryModulus: factor('share of the dry stiffness left in a room'),
+  yieldStress: strong('stress at which it stays bent'),
+  yieldStrain: strain('strain at which it stays bent'),
+  yieldStrainDry: strain('strain at which it stays bent when dry'),
+  tensileStrength: strong('strength when pulled'),
   tensileStrengthAcrossLines: strong('strength across lines'),
   tensileStrengthAcrossLayers: strong('strength across layers'),
-  stressAtBreak: strong('stress at break'),
-  strainAtBreak: strain('strain at break'),
-  strainAtBreakAcrossLayers: strain('strain at break across layers'),
+  stressAtBreak: strong('stress at which it breaks'),
+  strainAtBreak: strain('strain at which it breaks'),
+  strainAtBreakAcrossLayers: strain('strain at which it breaks across layers'),
   acrossLayersStrainFactor: factor('share of strain left across layers'),
   acrossLayersStrengthRatio: factor('share of strength left across layers'),
   acrossLayersFatigueRatio: factor('share of strength left across layers after many flexes'),
@@ -62,9 +62,9 @@ export const PROPERTY_LIMITS: Readonly<Record<PropertyName, Limits>> = {
   // Shares of the yield strain, whose least they must not forbid.
   permissibleStrainSingle: { ...strain('strain stood once in a while'), min: 1e-5 },
   permissibleStrainRepeated: { ...strain('strain stood again and again'), min: 1e-6 },
-  permissibleStrainSingleHandbook: strain('strain stood once, by a handbook'),
-  thickSectionStrainFactor: factor('share of strain left in a thick section'),
-  glassTransition: warm('glass transition'),
+  permissibleStrainSingleHandbook: strain('strain stood once in a while, by handbooks'),
+  thickSectionStrainFactor: factor('share of strain left in thick sections'),
+  glassTransition: warm('where it softens, its glass transition'),
   heatDeflection: warm('where it sags under load'),
   setAfterDayHeld: hundredths('what stays after a day held bent', '% of held strain'),
   relaxationExponent: {
@@ -74,29 +74,29 @@ export const PROPERTY_LIMITS: Readonly<Record<PropertyName, Limits>> = {
     max: 0.5,
     because: 'a plastic that relaxes faster flows like a liquid',
   },
-  stressLossHour: hundredths('push lost in an hour', '%'),
-  stressLossDay: hundredths('push lost in a day', '%'),
+  stressLossHour: hundredths('push lost after an hour held', '%'),
+  stressLossDay: hundredths('push lost after a day held', '%'),
   fatigueFraction: factor('share of strength left after a million flexes'),
   waterUptake: hundredths('water taken up', '% mass', '% mass at 50 % RH'),
-  wetFilamentStrengthLoss: hundredths('strength lost when printed wet', '%'),
-  compressionSetRoom: hundredths('compression that stays in a room', '%'),
-  compressionSetWarm: hundredths('compression that stays when warm', '%'),
+  wetFilamentStrengthLoss: hundredths('strength lost when printed damp', '%'),
+  compressionSetRoom: hundredths('what stays after squeezing in a room', '%'),
+  compressionSetWarm: hundredths('what stays after squeezing when warm', '%'),
   cyclicStiffnessLoss: hundredths('stiffness lost by flexing', '% per 100 000 cycles'),
   hingeThickness: {
-    what: 'thickness of a moulded hinge',
+    what: 'thickness of moulded hinges',
     units: ['mm'],
     min: 0.01,
     max: 20,
     because: 'thinner tears and thicker does not fold',
   },
   hingeLandLength: {
-    what: 'length of a moulded hinge',
+    what: 'length of moulded hinges',
     units: ['mm'],
     min: 0.01,
     max: 50,
     because: 'shorter is a crack and longer a strap',
   },
-  hingeNominalStrain: strain('strain of a moulded hinge'),
+  hingeNominalStrain: strain('strain of moulded hinges'),
 };
 
 export const PROPERTY_NAMES = Object.keys(PROPERTY_LIMITS) as PropertyName[];

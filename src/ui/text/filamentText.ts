@@ -7,10 +7,10 @@ import { reckonedFolds, FOLD_STRAINS } from '../../core/life/reckonedFolds.ts';
 import { softensAt, soundness } from '../../core/material/choose.ts';
 import { FOLD_TEST, GUESSED_FOLD, strengthOf, type Anchor, type Strength } from '../../core/material/evidence.ts';
 import type { ProvenanceKind, Quantity, WholeFilament } from '../../core/material/types.ts';
-import { cited, PROPERTIES, rangeText, valueText, type Property } from './filamentValueText.ts';
-import { capital, manyCycles } from './filamentsText.ts';
+import { cited, PROPERTIES, rangeText, READ_PROPERTIES, valueText, type Property } from './filamentValueText.ts';
+import { manyCycles } from './filamentsText.ts';
 import { cycles, grouped, NO_BREAK, percent, share } from './numbers.ts';
-import { listed, sentence } from './said.ts';
+import { capital, listed, sentence } from './said.ts';
 
 /** A figure of the sentence, and the row of the table that tells where it comes from. */
 export interface Linked {
@@ -25,7 +25,7 @@ export function fourNumbers(row: WholeFilament): readonly (string | Linked)[] {
   const linked = (to: Property, about = ''): Linked => {
     const quantity = p[to] as Quantity;
     return {
-      figure: `${about}${valueText(quantity, PROPERTIES[to].strain === true)}`,
+      figure: `${about}${valueText(quantity, PROPERTIES[to].strain)}`,
       kind: soundness(quantity.provenance),
       to,
     };
@@ -272,19 +272,12 @@ export const NUMBERS = {
 
 /** For a table of a program that the user has: one line a property, parted by tabs. */
 export function asTabbed(row: WholeFilament): string {
-  const lines = (Object.keys(PROPERTIES) as Property[]).flatMap((name) => {
-    const quantity = row.properties[name];
+  const lines = READ_PROPERTIES.flatMap((property) => {
+    const quantity = row.properties[property];
     if (!quantity) return [];
-    const { strain } = PROPERTIES[name];
-    const isStrain = strain === true;
-    return [
-      [
-        PROPERTIES[name].name,
-        valueText(quantity, isStrain),
-        rangeText(quantity, isStrain),
-        soundness(quantity.provenance),
-      ].join('\t'),
-    ];
+    const { name, strain } = PROPERTIES[property];
+    const kind = soundness(quantity.provenance);
+    return [[name, valueText(quantity, strain), rangeText(quantity, strain), kind].join('\t')];
   });
   return [row.fullName, ...lines].join('\n').replaceAll(NO_BREAK, ' ');
 }

@@ -1,69 +1,77 @@
 /** How the values of a filament are said: name, figure with its unit, range, where it comes from, and how surely. */
 import { soundness } from '../../core/material/choose.ts';
 import type { Trait } from '../../core/material/compare.ts';
+import { PROPERTY_LIMITS } from '../../core/material/ownLimits.ts';
 import type { Provenance, ProvenanceKind, Quantity, WholeFilament } from '../../core/material/types.ts';
 import { SOURCES, type SourceKey } from '../../core/sources.ts';
 import { grouped, NO_BREAK } from './numbers.ts';
-import { sentence } from './said.ts';
+import { capital, sentence } from './said.ts';
 
 export type Property = keyof WholeFilament['properties'];
 
 /** How one property is called, and how its figure is written. */
 interface Words {
   readonly name: string;
-  /** A fraction that is said as a per cent of strain. */
-  readonly strain?: true;
-  /** Compared on an axis of ratios. */
-  readonly log?: true;
+  /** Whether it is a fraction that is said as a per cent of strain. */
+  readonly strain: boolean;
+  /** Whether it is compared on an axis of ratios. */
+  readonly log: boolean;
 }
 
-const strain = (name: string): Words => ({ name, strain: true, log: true });
-const ratio = (name: string): Words => ({ name, log: true });
-
-/** Every property in the order in which they are read. */
-export const PROPERTIES: Readonly<Record<Property, Words>> = {
-  youngsModulus: ratio('Stiffness, pulled along lines'),
-  flexuralModulus: ratio('Stiffness, bent'),
-  designModulus: ratio('Stiffness to design with'),
-  youngsModulusDry: ratio('Stiffness when dry'),
-  conditionedOverDryModulus: { name: 'Share of the dry stiffness left in a room' },
-  youngsModulusAcrossLines: ratio('Stiffness across lines'),
-  youngsModulusAcrossLayers: ratio('Stiffness across layers'),
-  permissibleStrainRepeated: strain('Bent again and again'),
-  permissibleStrainSingle: strain('Bent once in a while'),
-  permissibleStrainSingleHandbook: strain('Bent once in a while, by handbooks'),
-  sustainedStrainLimit: strain('Held bent for long'),
-  yieldStrain: strain('Stays bent'),
-  yieldStrainDry: strain('Stays bent, when dry'),
-  yieldStress: ratio('Stress at which it stays bent'),
-  strainAtBreak: strain('Breaks'),
-  strainAtBreakAcrossLayers: strain('Breaks, across layers'),
-  acrossLayersStrainFactor: { name: 'Share of strain left across layers' },
-  acrossLayersStrengthRatio: { name: 'Share of strength left across layers' },
-  acrossLayersFatigueRatio: { name: 'Share of long-life stress left across layers' },
-  thickSectionStrainFactor: { name: 'Share of strain left in thick sections' },
-  tensileStrength: ratio('Strength, pulled'),
-  tensileStrengthAcrossLines: ratio('Strength across lines'),
-  tensileStrengthAcrossLayers: ratio('Strength across layers'),
-  stressAtBreak: ratio('Stress at break'),
-  fatigueFraction: { name: 'Share of strength left at a million cycles' },
-  cyclicStiffnessLoss: { name: 'Stiffness lost by cycling' },
-  relaxationExponent: { name: 'Exponent of what relaxes' },
-  stressLossHour: { name: 'Push lost after an hour held' },
-  stressLossDay: { name: 'Push lost after a day held' },
-  setAfterDayHeld: { name: 'Stays bent after a day held' },
-  compressionSetRoom: { name: 'Set after squeezing, in a room' },
-  compressionSetWarm: { name: 'Set after squeezing, warm' },
-  glassTransition: { name: 'Softens, glass transition' },
-  heatDeflection: { name: 'Sags under load, 0.45 MPa' },
-  waterUptake: ratio('Water taken up'),
-  wetFilamentStrengthLoss: { name: 'Strength lost by printing damp' },
-  poissonsRatio: { name: 'Narrows as it is pulled' },
-  density: { name: 'Density' },
-  hingeThickness: { name: 'Thickness of moulded hinges' },
-  hingeLandLength: { name: 'Length of moulded hinges' },
-  hingeNominalStrain: strain('Strain of moulded hinges'),
+/** Every property in the order in which they are read, and how they are compared. */
+const READ: Readonly<Record<Property, 'by ratio' | 'evenly'>> = {
+  youngsModulus: 'by ratio',
+  flexuralModulus: 'by ratio',
+  designModulus: 'by ratio',
+  youngsModulusDry: 'by ratio',
+  conditionedOverDryModulus: 'evenly',
+  youngsModulusAcrossLines: 'by ratio',
+  youngsModulusAcrossLayers: 'by ratio',
+  permissibleStrainRepeated: 'by ratio',
+  permissibleStrainSingle: 'by ratio',
+  permissibleStrainSingleHandbook: 'by ratio',
+  sustainedStrainLimit: 'by ratio',
+  yieldStrain: 'by ratio',
+  yieldStrainDry: 'by ratio',
+  yieldStress: 'by ratio',
+  strainAtBreak: 'by ratio',
+  strainAtBreakAcrossLayers: 'by ratio',
+  acrossLayersStrainFactor: 'evenly',
+  acrossLayersStrengthRatio: 'evenly',
+  acrossLayersFatigueRatio: 'evenly',
+  thickSectionStrainFactor: 'evenly',
+  tensileStrength: 'by ratio',
+  tensileStrengthAcrossLines: 'by ratio',
+  tensileStrengthAcrossLayers: 'by ratio',
+  stressAtBreak: 'by ratio',
+  fatigueFraction: 'evenly',
+  cyclicStiffnessLoss: 'evenly',
+  relaxationExponent: 'evenly',
+  stressLossHour: 'evenly',
+  stressLossDay: 'evenly',
+  setAfterDayHeld: 'evenly',
+  compressionSetRoom: 'evenly',
+  compressionSetWarm: 'evenly',
+  glassTransition: 'evenly',
+  heatDeflection: 'evenly',
+  waterUptake: 'by ratio',
+  wetFilamentStrengthLoss: 'evenly',
+  poissonsRatio: 'evenly',
+  density: 'evenly',
+  hingeThickness: 'evenly',
+  hingeLandLength: 'evenly',
+  hingeNominalStrain: 'by ratio',
 };
+
+export const READ_PROPERTIES = Object.keys(READ) as readonly Property[];
+
+/** “Strain stood again and again”: names are those of the core, so that a problem calls a value as its table does. */
+export const PROPERTIES = Object.fromEntries(
+  READ_PROPERTIES.map((property): [Property, Words] => {
+    const { what, isShare = false } = PROPERTY_LIMITS[property];
+    return [property, { name: capital(what), strain: isShare, log: READ[property] === 'by ratio' }];
+  }),
+) as Readonly<Record<Property, Words>>;
 
 /** How a trait that is compared is called above its column. */
 export const TRAIT_NAMES: Readonly<Record<Trait, string>> = {
@@ -142,7 +150,7 @@ export function cited(key: SourceKey): string {
   return `${cite} (${read})`;
 }
 
-function originText(provenance: Provenance): string {
+function sayingOf(provenance: Provenance): string {
   switch (provenance.kind) {
     case 'published':
       return `published: ${provenance.place}`;
@@ -174,15 +182,20 @@ export interface Origin {
   readonly full: readonly string[];
 }
 
-/** Where a figure comes from: in words, with its note, and every document that either names. */
-export function originOf(provenance: Provenance, note = '', range?: ProvenanceKind): Origin {
+/** Where a figure comes from, in words within a line. */
+export function originText(provenance: Provenance, range?: ProvenanceKind): string {
   const remembered = range === 'memory' && provenance.kind !== 'memory' ? '; low and high from memory' : '';
-  const said = originText(provenance);
+  return `${sayingOf(provenance)}${remembered}`;
+}
+
+/** The same with its note, and every document that either names. */
+export function originOf(provenance: Provenance, note = '', range?: ProvenanceKind): Origin {
+  const said = originText(provenance, range);
   const own = provenance.kind === 'published' ? [provenance.source] : [];
   const keys = [...new Set([...own, ...namedSources(`${said} ${note}`)])];
   return {
     kind: soundness(provenance),
-    says: sentence(`${said}${remembered}`),
+    says: sentence(said),
     note: note === '' ? '' : sentence(note),
     full: keys.map((key) => sentence(cited(key))),
   };

@@ -9,7 +9,7 @@ import { FOLD_SOURCE, FOLD_TEST, GUESSED_FOLD, type Folded } from '../../core/ma
 import type { Filament, ProvenanceKind, RowId } from '../../core/material/types.ts';
 import { cited } from './filamentValueText.ts';
 import { cycles, grouped, inHundred, inWords, NO_BREAK, percent, share } from './numbers.ts';
-import { figure, type Said } from './said.ts';
+import { capital, figure, type Said } from './said.ts';
 import { gradeWord } from './verdictText.ts';
 
 const ORDER_WORDS: Readonly<Record<Order, string>> = {
@@ -30,10 +30,6 @@ export function shownOptions(all: number, marked: number): readonly { value: Sho
     { value: 'all', text: `All ${inWords(all)}` },
     { value: 'marked', text: marked === 1 ? 'The one marked' : `The ${inWords(marked)} marked` },
   ];
-}
-
-export function capital(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }
 
 /** “PETG”, “Moulded PP”: a name where it begins a line. */

@@ -1,11 +1,9 @@
 /** Sentences about filaments of the user's own: what is said of changes, of files, and of where a value comes from. */
-import { PROPERTY_LIMITS } from '../../core/material/ownLimits.ts';
-import type { PropertyName, Provenance } from '../../core/material/types.ts';
-import { listed } from './said.ts';
+import type { Provenance } from '../../core/material/types.ts';
+import { capital, listed } from './said.ts';
 import { nameOfFile } from './shellText.ts';
 
 const quoted = (name: string) => `“${name}”`;
-const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 export const OWN_SAID = {
   made: (name: string, from: string) => `${quoted(name)} made from ${from}`,
@@ -66,11 +64,6 @@ export function ownName(from: string, taken: readonly string[]): string {
 /** File name of a shared filament. */
 export function filamentFileName(name: string): string {
   return nameOfFile(name, 'filament', '.filament.json');
-}
-
-/** “Strain at yield”. */
-export function propertyLabel(name: PropertyName): string {
-  return capital(PROPERTY_LIMITS[name].what);
 }
 
 /** Who says so: what the user can choose from, and what a value was made from where it stands as it was. */

@@ -18,10 +18,15 @@ export function plainly(said: Said): string {
   return said.map((piece) => (typeof piece === 'string' ? piece : piece.figure)).join('');
 }
 
+/** Words as they begin a line. */
+export function capital(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+}
+
 /** A message of the core, which has no full stop and may begin small, as a sentence. */
 export function sentence(message: string): string {
   const text = message.trim();
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? '' : '.'}`;
+  return `${capital(text)}${/[.!?]$/.test(text) ? '' : '.'}`;
 }
 
 /** “a”, “a and b”, “a, b and c”. */

@@ -8,9 +8,10 @@ import { wholeRow } from '../../core/material/wholeRow.ts';
 import { NOTCH_SENSITIVITY } from '../../core/strength/rootFactor.ts';
 import { radians } from '../../core/units.ts';
 import { effortText } from './amountText.ts';
+import { cited } from './filamentValueText.ts';
 import { kindText } from './kindText.ts';
 import { grouped, percent } from './numbers.ts';
-import { cited, quantityRow, row, type SourceRow } from './sourceRow.ts';
+import { quantityRow, row, type SourceRow } from './sourceRow.ts';
 import { holdingRows, wearRows } from './useSourceText.ts';
 
 /** Whether the figures are those of the solver, and not of a form that is exact as well. */

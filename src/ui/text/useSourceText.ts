@@ -1,7 +1,8 @@
 /** Where the numbers of “In use” come from: wear, the other end of a swing, holding, warmth and damp. */
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { WholeFilament } from '../../core/material/types.ts';
-import { cited, quantityRow, row, type SourceRow } from './sourceRow.ts';
+import { cited } from './filamentValueText.ts';
+import { quantityRow, row, type SourceRow } from './sourceRow.ts';
 
 type Whole = Assessment & { readonly filament: WholeFilament };
 

@@ -117,8 +117,8 @@ describe.each(ROWS.map((row) => [row.id, row] as const))('the page of %s', (_, r
       const from = markup.indexOf(`id="number-${name}"`);
       const line = markup.slice(from, markup.indexOf('</tr>', from));
       expect(from, name).toBeGreaterThan(0);
-      expect(line).toContain(escaped(valueText(quantity, PROPERTIES[name].strain === true)));
-      expect(line).toContain(escaped(rangeText(quantity, PROPERTIES[name].strain === true)));
+      expect(line).toContain(escaped(valueText(quantity, PROPERTIES[name].strain)));
+      expect(line).toContain(escaped(rangeText(quantity, PROPERTIES[name].strain)));
       expect(line).toContain(kindWords(soundness(quantity.provenance)));
       expect(line).toContain(escaped(originOfQuantity(quantity).says));
       for (const document of originOfQuantity(quantity).full) expect(line).toContain(escaped(document));
