@@ -56,8 +56,9 @@ function cureText(cause: CauseName, { joint }: Of): string {
   return 'measuring the printed section, and setting it as measured, would narrow it most';
 }
 
-/** Above this share one cause is most of the doubt; below, only the largest part. */
-const MOST = 0.5;
+/** One cause is most of the doubt from the first share on, about half of it from the second on; below, only the largest part. */
+const MOST = 0.6;
+const HALF = 0.4;
 /** Causes of less than this decide nothing. */
 const COUNTS = 0.01;
 
@@ -85,12 +86,14 @@ export function sureSentence(a: Assessment, answer: DoubtAnswer): Said {
   const { chance, wanted, breaksAtOnce } = answer;
   if (breaksAtOnce > 0.995)
     return [`The first flex breaks it, in ${a.filament.name} and in every print that is imagined.`];
-  if (wanted > a.life.maxReportableCycles) {
-    const most = figure(grouped(a.life.maxReportableCycles), a.provenance.life);
+  if (a.life.beyond === 'wanted') {
+    const counted = a.life.maxReportableCycles;
+    const most = figure(grouped(counted), a.provenance.life);
+    const asked = wanted > counted ? grouped(wanted) : 'as many as are asked of its smaller movements';
     return [
       'Nobody has counted further than ',
       most,
-      ` cycles, so for ${grouped(wanted)} no chance is given. `,
+      ` cycles, so for ${asked} no chance is given. `,
       ...mostOf(a, answer),
     ];
   }
@@ -113,11 +116,15 @@ function verdictToo({ chance, chanceOfVerdict }: DoubtAnswer): string {
 function mostOf(of: Of, { causes }: DoubtAnswer): Said {
   const [first, second] = causes;
   if (!first || !(first.life > 0)) return ['Nothing about its life is in doubt.'];
-  const how = first.life >= MOST ? 'Most of the doubt about its life' : 'The largest part of the doubt about its life';
-  const said = `${how} is ${causeText(first.cause, of)}: ${cureText(first.cause, of)}`;
+  const said = `${howMuch(first.life)} of the doubt about its life is ${causeText(first.cause, of)}: ${cureText(first.cause, of)}`;
   // What cannot be narrowed leaves the next in line to be said.
   const next = first.cause === 'specimens' && second && second.life >= 0.1;
   return [next ? `${said}. After it comes ${causeText(second.cause, of)}: ${cureText(second.cause, of)}.` : `${said}.`];
+}
+
+function howMuch(part: number): string {
+  if (part >= MOST) return 'Most';
+  return part >= HALF ? 'About half' : 'The largest part';
 }
 
 export const SHARES = {

@@ -24,7 +24,7 @@ describe('how sure it is', () => {
     const text = says(LEAF, { chance: { share: 0.76, error: 0.0062 } });
     expect(text).toBe(
       `76 in 100 (±${NO_BREAK}1 by sampling) reach your 5 000; by the verdict, which counts curve and specimens alone, 77. ` +
-        'Most of the doubt about its life is the filament’s curve: counting five strips of your own would narrow it most.',
+        'About half of the doubt about its life is the filament’s curve: counting five strips of your own would narrow it most.',
     );
   });
 
@@ -36,6 +36,10 @@ describe('how sure it is', () => {
   it('gives no chance past the data, and no life', () => {
     const text = says(changed(LEAF, { movement: { cycles: 2_000_000 } }));
     expect(text).toMatch(/^Nobody has counted further than 1 000 000 cycles, so for 2 000 000 no chance is given\./);
+    const small = [{ amount: 0.05, ways: 'one way', cycles: 2_000_000 }] as const;
+    expect(says(changed(LEAF, { movement: { also: small } }))).toMatch(
+      /for as many as are asked of its smaller movements no chance is given\./,
+    );
     expect(lifeFigure(2e6, 1e6)).toBe('beyond the data');
     expect(lifeFigure(0, 1e6)).toBe('first flex');
     expect(lifeFigure(123_456, 1e6).replaceAll(THIN, ' ')).toBe('120 000');
