@@ -42,15 +42,15 @@ test('makes a filament of one’s own, says where its value comes from, and take
 
 test('refuses what cannot be, in words under the field, and keeps the old value', async ({ page }) => {
   await makeOwn(page);
-  await put(page, 'Strain at yield', '3000');
+  await put(page, 'Strain at which it stays bent', '3000');
   await expect(page.getByRole('alert').filter({ hasText: 'is above 2000 %' })).toContainText('Still using 3.5');
-  await put(page, 'Strain at many flexes', '14');
+  await put(page, 'Strain at many cycles', '14');
   await expect(page.getByRole('alert').filter({ hasText: 'No falling curve goes through' })).toBeVisible();
 });
 
 test('lets the permissible strains follow the yield strain', async ({ page }) => {
   await makeOwn(page);
-  await put(page, 'Strain at yield', '4');
+  await put(page, 'Strain at which it stays bent', '4');
   await expect(page.getByRole('spinbutton', { name: 'Strain stood once in a while', exact: true })).toHaveValue('2.8');
   await expect(page.getByRole('spinbutton', { name: 'Strain stood again and again', exact: true })).toHaveValue('1.68');
 });
@@ -65,7 +65,7 @@ test('offers it to joints, works with it at once, and will not remove it while i
   await page.goto('/#filaments');
   await page.getByRole('link', { name: 'My PETG' }).first().click();
   await expect(page.getByRole('button', { name: 'Remove' })).toHaveAttribute('aria-disabled', 'true');
-  await put(page, 'Strain at few flexes', '2.5');
+  await put(page, 'Strain at few cycles', '2.5');
   await page.getByRole('link', { name: 'Joints' }).click();
   await expect(verdict).toBeVisible();
   await expect(verdict).not.toHaveText(before);

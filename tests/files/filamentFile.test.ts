@@ -106,7 +106,7 @@ describe('a file of filaments', () => {
 
   it('names every fault of a value with the limit and what helps', () => {
     expect(problemsOf(fileWith('properties.yieldStrain.typical', 30))[0]?.message).toBe(
-      'strain at yield 3000 % is above 2000 % (nothing breaks at less, and no rubber stretches to more); lower it',
+      'strain at which it stays bent: 3000 % is above 2000 % (nothing breaks at less, and no rubber stretches to more); lower it',
     );
   });
 

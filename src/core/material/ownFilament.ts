@@ -1,9 +1,9 @@
 /** Rows of the user's own: made from any row, and changed one value at a time. Each change gives a new row. */
 import { failIfAny, ok, type Result } from '../result.ts';
 import { soundness } from './choose.ts';
-import { checkFilament } from './ownCheck.ts';
+import { checkFilament, said } from './ownCheck.ts';
 import { curveThrough, type Anchors } from './ownCurve.ts';
-import { CURVE_FIGURES, PROPERTY_LIMITS, PROPERTY_NAMES, type CurveFigure } from './ownLimits.ts';
+import { CURVE_FIGURES, CURVE_LIMITS, PROPERTY_LIMITS, PROPERTY_NAMES, type CurveFigure } from './ownLimits.ts';
 import { ofOther, settled } from './ownFollows.ts';
 import { isOwn } from './shelf.ts';
 import { wholeRow } from './wholeRow.ts';
@@ -165,6 +165,20 @@ function certaintyOf(provenance: Provenance): string {
   return provenance.kind === 'published' ? 'by a document that you name' : 'from memory';
 }
 
+/** What a curve through two anchors is said to be set through. */
+function setThrough(anchors: Anchors): string {
+  const each = anchors.map(({ cycles, strain }) => `${said(strain, CURVE_LIMITS.firstFlexBreakStrain)} at ${cycles}`);
+  return `set through ${each.join(' and ')} flexes`;
+}
+
+/** The note on the course of a curve: one on a curve of the table goes with the first change. */
+function noteKept({ certainty, provenance, note }: StrainLifeCurve, change: object): { readonly note?: string } {
+  const isOfUser = certainty === certaintyOf(provenance);
+  return note === undefined || !isOfUser || 'A' in change || 'b' in change || 'B' in change || 'c' in change
+    ? {}
+    : { note };
+}
+
 /**
  * The row with figures of its life curve changed.
  *
@@ -181,11 +195,12 @@ export function withCurve(
   provenance: Provenance,
 ): Result<OwnFilament> {
   const { note: _note, ...life } = row.life;
-  return judged({ ...row, life: { ...life, ...change, certainty: certaintyOf(provenance), provenance } });
+  const origin = { certainty: certaintyOf(provenance), provenance, ...noteKept(row.life, change) };
+  return judged({ ...row, life: { ...life, ...change, ...origin } });
 }
 
 /**
- * The row with the life curve that goes through two anchors, its exponents kept.
+ * The row with the life curve that goes through two anchors, its exponents kept; its note names them.
  *
  * Problems: those of `curveThrough` and of `checkFilament`.
  *
@@ -196,7 +211,9 @@ export function withCurve(
  */
 export function withAnchors(row: OwnFilament, anchors: Anchors, provenance: Provenance): Result<OwnFilament> {
   const through = curveThrough(anchors, row.life);
-  return through.ok ? withCurve(row, through.value, provenance) : through;
+  if (!through.ok) return through;
+  const next = withCurve(row, through.value, provenance);
+  return next.ok ? judged({ ...next.value, life: { ...next.value.life, note: setThrough(anchors) } }) : next;
 }
 
 /**

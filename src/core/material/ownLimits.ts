@@ -64,7 +64,7 @@ export const PROPERTY_LIMITS: Readonly<Record<PropertyName, Limits>> = {
   permissibleStrainRepeated: { ...strain('strain stood again and again'), min: 1e-6 },
   permissibleStrainSingleHandbook: strain('strain stood once in a while, by handbooks'),
   thickSectionStrainFactor: factor('share of strain left in thick sections'),
-  glassTransition: warm('where it softens, its glass transition'),
+  glassTransition: warm('glass transition'),
   heatDeflection: warm('where it sags under load'),
   setAfterDayHeld: hundredths('what stays after a day held bent', '% of held strain'),
   relaxationExponent: {

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, type ComponentType, type ReactNode } from 'react';
 import { soundness } from '../../core/material/choose.ts';
 import type { Quantity, WholeFilament } from '../../core/material/types.ts';
 import { MarkShape } from '../app/MarkShape.tsx';
@@ -8,6 +8,7 @@ import {
   originOfQuantity,
   PROPERTIES,
   rangeText,
+  READ_PROPERTIES,
   spokenTrait,
   valueText,
   type Property,
@@ -17,7 +18,7 @@ import { numberRowId } from './JumpMark.tsx';
 import { RangeBar } from './RangeBar.tsx';
 
 /** Where a number comes from in words; the documents behind it. */
-function Source({ quantity }: { readonly quantity: Quantity }) {
+export function Source({ quantity }: { readonly quantity: Quantity }) {
   const { says, note, full } = originOfQuantity(quantity);
   const words = `${says} ${note}`.trim();
   if (full.length === 0) return <span>{words}</span>;
@@ -33,33 +34,20 @@ function Source({ quantity }: { readonly quantity: Quantity }) {
   );
 }
 
-interface RowProps {
+/** The cells of one number after its bar. */
+export interface CellsProps {
+  readonly row: WholeFilament;
   readonly property: Property;
   readonly quantity: Quantity;
-  readonly others: readonly Quantity[];
 }
 
-function NumberRow({ property, quantity, others }: RowProps) {
-  const { name, strain, log } = PROPERTIES[property];
-  const isStrain = strain === true;
-  const axis = useMemo(() => {
-    const figures = figuresOf([quantity, ...others]);
-    // A value of nought or less has no place among ratios.
-    return { ...rowAxis(log && figures.every((one) => one > 0) ? 'log' : 'linear', figures), ticks: [] };
-  }, [quantity, others, log]);
+function PlainCells({ property, quantity }: CellsProps) {
+  const { strain } = PROPERTIES[property];
   const kind = soundness(quantity.provenance);
   return (
-    <tr id={numberRowId(property)} tabIndex={-1}>
-      <th scope="row">{name}</th>
-      <td className="among">
-        <RangeBar
-          {...{ axis, quantity }}
-          label={spokenTrait(name, quantity, isStrain)}
-          others={others.map(({ typical }) => typical)}
-        />
-      </td>
-      <td className="r">{valueText(quantity, isStrain)}</td>
-      <td className="now">{rangeText(quantity, isStrain)}</td>
+    <>
+      <td className="r">{valueText(quantity, strain)}</td>
+      <td className="now">{rangeText(quantity, strain)}</td>
       <td className="number-kind">
         <MarkShape kind={kind} />
         {kindWords(kind)}
@@ -67,17 +55,50 @@ function NumberRow({ property, quantity, others }: RowProps) {
       <td className="source">
         <Source quantity={quantity} />
       </td>
+    </>
+  );
+}
+
+interface RowProps extends Omit<CellsProps, 'row'> {
+  readonly others: readonly Quantity[];
+  readonly children: ReactNode;
+}
+
+function NumberRow({ property, quantity, others, children }: RowProps) {
+  const { name, strain, log } = PROPERTIES[property];
+  const axis = useMemo(() => {
+    const figures = figuresOf([quantity, ...others]);
+    // A value of nought or less has no place among ratios.
+    return { ...rowAxis(log && figures.every((one) => one > 0) ? 'log' : 'linear', figures), ticks: [] };
+  }, [quantity, others, log]);
+  return (
+    // What a field says of itself while it is edited stands under the row, as under any sentence.
+    <tr className="sentence" id={numberRowId(property)} tabIndex={-1}>
+      <th scope="row">{name}</th>
+      <td className="among">
+        <RangeBar
+          {...{ axis, quantity }}
+          label={spokenTrait(name, quantity, strain)}
+          others={others.map(({ typical }) => typical)}
+        />
+      </td>
+      {children}
     </tr>
   );
 }
 
+interface Props {
+  readonly row: WholeFilament;
+  readonly rows: readonly WholeFilament[];
+  /** How the figures stand: to be read, or to be changed in place. */
+  readonly cells?: ComponentType<CellsProps>;
+}
+
 /** Every number of a filament beside those of the others, and where it comes from. */
-export function NumbersTable({ row, rows }: { readonly row: WholeFilament; readonly rows: readonly WholeFilament[] }) {
-  const properties = Object.keys(PROPERTIES) as Property[];
+export function NumbersTable({ row, rows, cells: Cells = PlainCells }: Props) {
   const others = useMemo(() => rows.filter(({ id }) => id !== row.id), [rows, row]);
   const of = useMemo(
-    () => new Map(properties.map((name) => [name, others.flatMap(({ properties: p }) => p[name] ?? [])] as const)),
-    // oxlint-disable-next-line react/exhaustive-deps -- the list of properties is always the same
+    () => new Map(READ_PROPERTIES.map((name) => [name, others.flatMap(({ properties: p }) => p[name] ?? [])] as const)),
     [others],
   );
   return (
@@ -89,7 +110,7 @@ export function NumbersTable({ row, rows }: { readonly row: WholeFilament; reado
       <table>
         <thead className="vh">
           <tr>
-            {['What', 'Beside the others', 'Usual', 'Low to high', 'Kind', 'Source'].map((head) => (
+            {NUMBERS.heads.map((head) => (
               <th key={head} scope="col">
                 {head}
               </th>
@@ -97,9 +118,15 @@ export function NumbersTable({ row, rows }: { readonly row: WholeFilament; reado
           </tr>
         </thead>
         <tbody>
-          {properties.map((name) => {
-            const quantity = row.properties[name];
-            return quantity && <NumberRow key={name} property={name} quantity={quantity} others={of.get(name) ?? []} />;
+          {READ_PROPERTIES.map((property) => {
+            const quantity = row.properties[property];
+            return (
+              quantity && (
+                <NumberRow key={property} {...{ property, quantity }} others={of.get(property) ?? []}>
+                  <Cells {...{ row, property, quantity }} />
+                </NumberRow>
+              )
+            );
           })}
         </tbody>
       </table>

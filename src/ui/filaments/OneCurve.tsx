@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { Standing } from '../../core/design/acrossFilaments.ts';
 import { drawnCurve, peakSpreadAt, severityAt } from '../../core/life/curveOf.ts';
+import type { Anchor } from '../../core/material/evidence.ts';
 import type { WholeFilament } from '../../core/material/types.ts';
 import { PointTable } from '../charts/PointTable.tsx';
 import { cycleStops } from '../charts/stops.ts';
@@ -9,10 +10,11 @@ import { grouped, percent } from '../text/numbers.ts';
 import { LogFigure } from './LogFigure.tsx';
 import { OneCurvePlot } from './OneCurvePlot.tsx';
 import { sharedPaper } from './papers.ts';
-import { anchorsOf } from './StandsOn.tsx';
 
 interface Props {
   readonly row: WholeFilament;
+  /** What its curve stands on. */
+  readonly anchors: readonly Anchor[];
   /** How it bears the open joint, and the peak strain and ratio R there. */
   readonly joint: { readonly standing: Standing; readonly strain: number } | undefined;
 }
@@ -24,7 +26,7 @@ type Way = keyof typeof RATIOS;
 const twoFigures = (cycles: number) => Number(cycles.toPrecision(2));
 
 /** Fig. 1: the curve of one filament, its two kinds of spread, and what it stands on. */
-export function OneCurve({ row, joint }: Props) {
+export function OneCurve({ row, anchors, joint }: Props) {
   const ratioOfJoint = joint?.standing.life.wear[0].ratio ?? 0;
   const [way, setWay] = useState<Way>(ratioOfJoint === RATIOS.bothWays ? 'bothWays' : 'oneWay');
   const { life } = row;
@@ -70,7 +72,7 @@ export function OneCurve({ row, joint }: Props) {
           <OneCurvePlot
             {...{ row, drawn, severity, joint, frame, narrow, paper }}
             ratio={RATIOS[way]}
-            anchors={anchorsOf(row)}
+            anchors={anchors}
           />
         )}
       >

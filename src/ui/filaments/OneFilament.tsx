@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect, useMemo, useRef } from 'react';
+import { lazy, Suspense, useEffect, useMemo, useRef, useState } from 'react';
 import { standingOf } from '../../core/design/acrossFilaments.ts';
 import { warmestFor } from '../../core/design/warmest.ts';
 import { suitsOf } from '../../core/life/suits.ts';
@@ -20,6 +20,7 @@ import {
   waterText,
 } from '../text/filamentText.ts';
 import { numbersFromMemory } from '../../core/material/compare.ts';
+import { anchorsOf, evidenceOf, READ_AT } from './anchors.ts';
 import { FilamentActions } from './FilamentActions.tsx';
 import { FilamentsTitle } from './FilamentsTitle.tsx';
 import { JumpMark } from './JumpMark.tsx';
@@ -32,7 +33,10 @@ import { useNeighbours } from './useNeighbours.ts';
 import type { YourJoint } from './useYourJoint.ts';
 
 const OwnActions = lazy(async () => ({ default: (await import('./own/OwnActions.tsx')).OwnActions }));
-const OwnEditor = lazy(async () => ({ default: (await import('./own/OwnEditor.tsx')).OwnEditor }));
+const OwnName = lazy(async () => ({ default: (await import('./own/OwnName.tsx')).OwnName }));
+const OwnNumbers = lazy(async () => ({ default: (await import('./own/OwnNumbers.tsx')).OwnNumbers }));
+const OwnRemark = lazy(async () => ({ default: (await import('./own/OwnRemark.tsx')).OwnRemark }));
+const OwnStandsOn = lazy(async () => ({ default: (await import('./own/OwnStandsOn.tsx')).OwnStandsOn }));
 const TakeFile = lazy(async () => ({ default: (await import('./own/TakeFile.tsx')).TakeFile }));
 
 interface Props {
@@ -63,9 +67,16 @@ function Flip({ row, rows }: Pick<Props, 'row' | 'rows'>) {
 }
 
 function FourNumbers({ row }: Pick<Props, 'row'>) {
+  const name = <b>{rowName(row)}</b>;
   return (
     <p className="says">
-      <b>{rowName(row)}</b>
+      {isOwn(row) ? (
+        <Suspense fallback={name}>
+          <OwnName filament={row} />
+        </Suspense>
+      ) : (
+        name
+      )}
       {fourNumbers(row).map((piece, at) =>
         typeof piece === 'string' ? (
           piece
@@ -113,6 +124,9 @@ export function OneFilament({ row, rows, yours }: Props) {
     window.scrollTo(0, 0);
     if (document.activeElement === document.body) main.current?.focus({ preventScroll: true });
   }, []);
+  const [readAt, setReadAt] = useState(READ_AT);
+  const anchors = useMemo(() => anchorsOf(row, readAt), [row, readAt]);
+  const stands = <StandsOn row={row} anchors={evidenceOf(row)} />;
   const strength = strengthOf(row.life.certainty);
   const { memory, all } = numbersFromMemory(row);
   const count = joints.filter(({ profile }) => profile.filament === row.id).length;
@@ -122,6 +136,11 @@ export function OneFilament({ row, rows, yours }: Props) {
         <Flip row={row} rows={rows} />
         <div className="four sentence">
           <FourNumbers row={row} />
+          {isOwn(row) && (
+            <Suspense fallback={<p className="own-remark" />}>
+              <OwnRemark filament={row} />
+            </Suspense>
+          )}
           <SuitsOne row={row} />
         </div>
         <section className={`sure verdict ${strength === 'strong' ? 'pass' : 'caution'}`} aria-label="The evidence">
@@ -133,27 +152,43 @@ export function OneFilament({ row, rows, yours }: Props) {
           {a && standing && <p className="at-joint">{jointSays(standing, a.joint.name, a.joint.movement.cycles)}</p>}
         </section>
         <div className="left">
-          <OneCurve key={a?.joint.id} row={row} joint={a && standing && { standing, strain: a.strain.peak }} />
-          <section className="held" aria-label="Fig. 2">
-            <PushLeftFigure row={row} />
-            <p className="small">{heldText(row)}</p>
-          </section>
+          <OneCurve
+            key={a?.joint.id}
+            row={row}
+            anchors={anchors}
+            joint={a && standing && { standing, strain: a.strain.peak }}
+          />
         </div>
         <div className="right">
-          <StandsOn row={row} />
-          <section className="around" aria-label="Warmth and water">
-            <p>{warmthText(row, joint && warmestFor(joint, row))}</p>
-            <p>{waterText(row)}</p>
-          </section>
+          {isOwn(row) ? (
+            <Suspense fallback={stands}>
+              <OwnStandsOn row={row} at={readAt} onRead={setReadAt} />
+            </Suspense>
+          ) : (
+            stands
+          )}
         </div>
+        <section className="held" aria-label="Fig. 2">
+          <PushLeftFigure row={row} />
+        </section>
+        <section className="around" aria-label="Held, warmth and water">
+          <p>{heldText(row)}</p>
+          <p>{warmthText(row, joint && warmestFor(joint, row))}</p>
+          <p>{waterText(row)}</p>
+        </section>
         <Suspense fallback={<div className="own-of" />}>
           <div className="own-of">
             <OwnActions filament={row} />
             <TakeFile />
-            {isOwn(row) && <OwnEditor filament={row} />}
           </div>
         </Suspense>
-        <NumbersTable row={row} rows={rows} />
+        {isOwn(row) ? (
+          <Suspense fallback={<NumbersTable row={row} rows={rows} />}>
+            <OwnNumbers row={row} rows={rows} />
+          </Suspense>
+        ) : (
+          <NumbersTable row={row} rows={rows} />
+        )}
         <FilamentActions row={row} joint={joint} />
       </main>
       <FilamentsTitle

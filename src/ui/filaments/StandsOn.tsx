@@ -1,49 +1,68 @@
 import '../joints/foot.css';
-import { EVIDENCE, type Anchor } from '../../core/material/evidence.ts';
-import type { RowId, WholeFilament } from '../../core/material/types.ts';
+import type { ReactNode } from 'react';
+import type { Anchor } from '../../core/material/evidence.ts';
+import type { ProvenanceKind, WholeFilament } from '../../core/material/types.ts';
 import { MarkShape } from '../app/MarkShape.tsx';
+import { asInText, STANDS_ON, standsOn, type StandsRow } from '../text/filamentText.ts';
 import { kindWords } from '../text/filamentValueText.ts';
-import { standsOn } from '../text/filamentText.ts';
 
-/** What the curve of a row of the table was set by; of an own row only what the row itself says. */
-export function anchorsOf(row: WholeFilament): readonly Anchor[] {
-  return EVIDENCE[row.id as RowId] ?? [];
+/** One thing that a curve stands on, after the mark of its kind. */
+export function StandsLine({ kind, children }: { readonly kind: ProvenanceKind; readonly children: ReactNode }) {
+  return (
+    <tr>
+      <td className="m">
+        <MarkShape kind={kind} />
+        <span className="vh">{kindWords(kind)}</span>
+      </td>
+      <td>{children}</td>
+    </tr>
+  );
+}
+
+/** What is known of it; the documents behind it. */
+export function Stands({ row: { head, more, full } }: { readonly row: StandsRow }) {
+  const says = (
+    <>
+      {head}
+      {more !== '' && <small>{more}</small>}
+    </>
+  );
+  if (full.length === 0) return says;
+  return (
+    <details>
+      <summary>{says}</summary>
+      {full.map((document) => (
+        <small className="full" key={document}>
+          {document}
+        </small>
+      ))}
+    </details>
+  );
+}
+
+interface Props {
+  readonly row: WholeFilament;
+  readonly anchors: readonly Anchor[];
+  /** Lines before all others. */
+  readonly first?: ReactNode;
+  readonly renderRow?: (row: StandsRow) => ReactNode;
 }
 
 /** Every point and every judgement that the curve stands on, each with its kind and its document. */
-export function StandsOn({ row }: { readonly row: WholeFilament }) {
+export function StandsOn({ row, anchors, first, renderRow = (one) => <Stands row={one} /> }: Props) {
   return (
-    <section className="stands-on" aria-label="What the curve stands on">
-      <h2 className="h">What the curve stands on</h2>
+    <section className="stands-on" aria-label={STANDS_ON}>
+      <h2 className="h">
+        {STANDS_ON}
+        <span className="aside">{asInText(row)}</span>
+      </h2>
       <table className="sources">
         <tbody>
-          {standsOn(row, anchorsOf(row)).map(({ key, kind, head, more, full }) => (
-            <tr key={key}>
-              <td className="m">
-                <MarkShape kind={kind} />
-                <span className="vh">{kindWords(kind)}</span>
-              </td>
-              <td>
-                {full.length === 0 ? (
-                  <>
-                    {head}
-                    <small>{more}</small>
-                  </>
-                ) : (
-                  <details>
-                    <summary>
-                      {head}
-                      <small>{more}</small>
-                    </summary>
-                    {full.map((document) => (
-                      <small className="full" key={document}>
-                        {document}
-                      </small>
-                    ))}
-                  </details>
-                )}
-              </td>
-            </tr>
+          {first}
+          {standsOn(row, anchors).map((one) => (
+            <StandsLine key={one.key} kind={one.kind}>
+              {renderRow(one)}
+            </StandsLine>
           ))}
         </tbody>
       </table>

@@ -6,10 +6,14 @@ import type { PushLeft } from '../../core/life/relaxation.ts';
 import { reckonedFolds, FOLD_STRAINS } from '../../core/life/reckonedFolds.ts';
 import { softensAt, soundness } from '../../core/material/choose.ts';
 import { FOLD_TEST, GUESSED_FOLD, strengthOf, type Anchor, type Strength } from '../../core/material/evidence.ts';
+import { evidenceFrom, isAsJudged, plasticOf } from '../../core/material/ownEvidence.ts';
+import type { CurveFigure } from '../../core/material/ownLimits.ts';
+import { findFilament, isOwn } from '../../core/material/shelf.ts';
 import type { ProvenanceKind, Quantity, WholeFilament } from '../../core/material/types.ts';
 import { cited, PROPERTIES, rangeText, READ_PROPERTIES, valueText, type Property } from './filamentValueText.ts';
 import { manyCycles } from './filamentsText.ts';
 import { cycles, grouped, NO_BREAK, percent, share } from './numbers.ts';
+import { asMadeText } from './ownText.ts';
 import { capital, listed, sentence } from './said.ts';
 
 /** A figure of the sentence, and the row of the table that tells where it comes from. */
@@ -57,7 +61,8 @@ export function evidenceHead({ life }: WholeFilament): string {
 
 /** Beside the published fold test, where it tells of this filament. */
 function besideTest(row: WholeFilament): string {
-  const id = row.id === 'pa6' ? 'pa12' : row.id;
+  const plastic = evidenceFrom(row);
+  const id = plastic === 'pa6' ? 'pa12' : plastic;
   const test = FOLD_TEST.find((one) => one.row === id);
   if (!test) return '';
   if (test.says === 'more') {
@@ -69,8 +74,16 @@ function besideTest(row: WholeFilament): string {
 
 export function evidenceText(row: WholeFilament): string {
   const { certainty, doubtFactor } = row.life;
+  const from = asInText(row);
   const doubt = `The true curve lies within a factor of ${doubtFactor} of ours, nine times in ten.`;
-  return `${sentence(certainty)}${besideTest(row)} ${doubt}`;
+  return `${sentence(from === '' ? certainty : `${from}: ${certainty}`)}${besideTest(row)} ${doubt}`;
+}
+
+/** “as in PETG”, of a row of the user's own whose curve still takes the course that it was copied with. */
+export function asInText(row: WholeFilament): string {
+  const id = isOwn(row) ? evidenceFrom(row) : undefined;
+  const from = id && findFilament(id);
+  return from ? asMadeText(from.name, false) : '';
 }
 
 export const FIGURE_ONE = {
@@ -107,6 +120,8 @@ export function curveReading(
 
 /* ---- what the curve stands on ---- */
 
+export const STANDS_ON = 'What the curve stands on';
+
 export interface StandsRow {
   readonly key: string;
   readonly kind: ProvenanceKind;
@@ -135,6 +150,55 @@ export function boundLabel({ says, cycles: count }: Anchor): string {
   return `fold test: ${says === 'fewer' ? 'fewer than' : 'at least'} ${many}, strain not seen`;
 }
 
+/** Figures of a curve that are given as they are, in the order in which they are read. */
+export const GIVEN_FIGURES = [
+  'firstFlexBreakStrain',
+  'sigmaLog10N',
+  'doubtFactor',
+  'gamma',
+  'maxReportableCycles',
+] as const satisfies readonly CurveFigure[];
+
+export type GivenFigure = (typeof GIVEN_FIGURES)[number];
+
+/** What stands before and after each. */
+export const GIVEN_SAYS: Readonly<Record<GivenFigure, readonly [before: string, after: string]>> = {
+  firstFlexBreakStrain: ['First flex breaks it above ', ''],
+  sigmaLog10N: ['Specimens scatter by ', ' in powers of ten'],
+  doubtFactor: ['The whole curve may be off by a factor of ', ''],
+  gamma: ['Both ways counts by the power ', ' of 2'],
+  maxReportableCycles: ['Nobody has counted past ', ' cycles'],
+};
+
+/** What each means, and who says so where it is as the table has it. */
+const CURVE_MORE: Readonly<Record<GivenFigure, { readonly what: string; readonly by: string }>> = {
+  firstFlexBreakStrain: { what: 'A coefficient of the fit may say more; it is never a ductility.', by: '' },
+  sigmaLog10N: { what: '', by: 'By judgement; printed PLA was published with 0.55.' },
+  doubtFactor: { what: 'Nine times in ten.', by: 'By judgement.' },
+  gamma: { what: 'Between 0, only the peak counts, and 1, only the range.', by: 'By judgement.' },
+  maxReportableCycles: { what: 'No life is given beyond.', by: '' },
+};
+
+function givenHead({ life }: WholeFilament, name: GivenFigure): string {
+  const [before, after] = GIVEN_SAYS[name];
+  const value = life[name];
+  const says = {
+    firstFlexBreakStrain: () => percent(value, 0),
+    sigmaLog10N: () => String(value),
+    doubtFactor: () => String(value),
+    gamma: () => String(value),
+    maxReportableCycles: () => grouped(value),
+  }[name];
+  return `${before}${says()}${after}`;
+}
+
+/** How the curve changes its course. */
+function turnText(turn: number, { maxReportableCycles: counted }: WholeFilament['life']): string {
+  if (turn < 1) return 'Bending that springs back counts most, however often';
+  if (turn > counted) return 'Bending that stays counts most, as far as anyone has counted';
+  return `Up to ${cycles(turn)} cycles bending that stays counts most, beyond them bending that springs back`;
+}
+
 /** Everything that the curve stands on: what was seen, remembered and chosen, then what is read off it. */
 export function standsOn(row: WholeFilament, anchors: readonly Anchor[]): readonly StandsRow[] {
   const { life } = row;
@@ -153,40 +217,17 @@ export function standsOn(row: WholeFilament, anchors: readonly Anchor[]): readon
     more,
     full: [],
   });
-  const turn = transitionCycles(life);
+  const figures = GIVEN_FIGURES.map((name): StandsRow => {
+    const isJudged = isAsJudged(row, name);
+    const isPublished = name === 'sigmaLog10N' && plasticOf(row) === 'pla';
+    const { what, by } = CURVE_MORE[name];
+    const more = !isJudged ? what : isPublished ? 'Computed from the published band.' : `${what} ${by}`.trim();
+    return plain(name, givenHead(row, name), more.trim(), isJudged ? (isPublished ? 'published' : 'memory') : kind);
+  });
   return [
     ...seen,
-    plain(
-      'transition',
-      turn < 1
-        ? 'Springy over all its life'
-        : `What breaks before ${cycles(turn)} cycles is bent to stay bent; what lasts longer springs back`,
-      'Where both parts of the curve are alike.',
-    ),
-    plain(
-      'first flex',
-      `First flex breaks it above ${percent(life.firstFlexBreakStrain, 0)}`,
-      'A coefficient of the fit may say more; it is never a ductility.',
-      'memory',
-    ),
-    plain(
-      'scatter',
-      `Specimens scatter by ${life.sigmaLog10N} in powers of ten`,
-      row.id === 'pla' ? 'Computed from the published band.' : 'By judgement; printed PLA was published with 0.55.',
-      row.id === 'pla' ? 'published' : 'memory',
-    ),
-    plain(
-      'doubt',
-      `The whole curve may be off by a factor of ${life.doubtFactor}`,
-      'Nine times in ten; by judgement.',
-      'memory',
-    ),
-    plain(
-      'gamma',
-      `Both ways counts by the power ${life.gamma} of 2`,
-      'Between 0, only the peak counts, and 1, only the range; by judgement.',
-      'memory',
-    ),
+    plain('transition', turnText(transitionCycles(life), life), 'Where both parts of the curve are alike.'),
+    ...figures,
     plain(
       'rest',
       `Holds at ${LIFE_HOLDS_FOR.roomTemperatureC} °C, up to ${LIFE_HOLDS_FOR.flexesPerSecond} flexes a second, ${LIFE_HOLDS_FOR.surface}`,
@@ -228,7 +269,7 @@ export function heldText(row: WholeFilament): string {
   const { properties: p } = row;
   const soft = softensAt(row);
   const set = valueText(p.setAfterDayHeld, false);
-  const rubber = row.id === 'tpu95a' ? ' Under a constant load it sags on: that is creep, not fatigue.' : '';
+  const rubber = plasticOf(row) === 'tpu95a' ? ' Under a constant load it sags on: that is creep, not fatigue.' : '';
   return `Held at small strain, it keeps of its push what the curve says, against a minute after it was bent. Let go after a day, ${set} stays. The figure is for a room; nearer to where it softens, ${valueText(soft, false)}, it loses more, and none is given.${rubber}`;
 }
 
@@ -264,6 +305,7 @@ export function waterText({ properties: p }: WholeFilament): string {
 export const NUMBERS = {
   head: 'Every number, and where it comes from',
   aside: 'box: low to high; ticks: the other filaments; open a source for the document',
+  heads: ['What', 'Beside the others', 'Usual', 'Low to high', 'Kind', 'Source'],
   copy: 'Copy the numbers',
   copied: 'Copied',
   notCopied: 'This browser does not let it be copied.',

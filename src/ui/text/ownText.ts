@@ -109,34 +109,32 @@ export function asMadeText(from: string, isRule: boolean): string {
   return isRule ? 'by its rule' : `as in ${from}`;
 }
 
+/** What a point that a curve of the user's own was set through is called, and what the user says of it. */
+export function anchorWords(provenance: Provenance): { readonly what: string; readonly more: string } {
+  const kind = provenance.kind === 'measured' ? 'test' : provenance.kind === 'published' ? 'document' : 'memory';
+  return { what: capital(TOLD_TEXT[kind].replace(/^a /, '')), more: wordsOf(provenance) };
+}
+
 export const EDITOR = {
   name: 'Name',
   remark: 'Remark',
   remarkAsks: 'maker, spool, colour, how it was dried',
-  values: 'Values',
   curve: 'Life curve',
-  usual: (label: string) => label,
+  typical: (label: string) => label,
   low: (label: string) => `${label}, low`,
   high: (label: string) => `${label}, high`,
   told: (label: string) => `${label}, where it comes from`,
   words: (label: string) => `${label}, in your words`,
   hint: (step: string, why: string) => `up and down keys step ${step}; ${why}`,
-  ways: {
-    few: ['Half break by ', ' flexes at '],
-    many: ['half break by ', ' flexes at '],
-    first: 'On the first flex it breaks above ',
-    back: 'Bending back as far counts with the power ',
-    scatter: 'Prints scatter by ',
-    scatterUnit: 'decades of life',
-    doubt: 'The true curve lies within a factor of ',
-    counted: 'Nobody counted past ',
-    countedUnit: 'flexes',
-  },
+  anchors: ['Half break by ', ' cycles at ', ', by ', ' at '],
+  isSaid: 'The curve: ',
+  readAt: 'where the curve is read',
+  anchorsMore: 'Two points that the curve goes through, its exponents kept.',
   labels: {
-    fewCycles: 'Few flexes',
-    fewStrain: 'Strain at few flexes',
-    manyCycles: 'Many flexes',
-    manyStrain: 'Strain at many flexes',
+    fewCycles: 'Few cycles',
+    fewStrain: 'Strain at few cycles',
+    manyCycles: 'Many cycles',
+    manyStrain: 'Strain at many cycles',
     curve: 'The life curve',
   },
 } as const;

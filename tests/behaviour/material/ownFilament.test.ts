@@ -150,11 +150,11 @@ describe('a changed value', () => {
 
   it.each([
     [{ typical: Number.NaN }, 'not-a-number', 'give one from 0.01 % to 2000 %'],
-    [{ typical: 0 }, 'below-minimum', 'strain at yield 0 % is below 0.01 %'],
+    [{ typical: 0 }, 'below-minimum', 'strain at which it stays bent: 0 % is below 0.01 %'],
     [{ typical: 21 }, 'above-maximum', 'lower it'],
     [{ typical: 0.03, low: 0.04 }, 'above-maximum', 'its low 4 % is above its usual 3 %'],
     [{ typical: 0.03, high: 0.02 }, 'below-minimum', 'its high 2 % is below its usual 3 %'],
-    [{ typical: 0.8 }, 'above-maximum', 'strain at yield 80 % is above strain at break 77 %'],
+    [{ typical: 0.8 }, 'above-maximum', 'it would break at 77 % before it stays bent at 80 %'],
   ])('made %j is refused as %s', (figures, code, words) => {
     const problem = refusal(withValue(ownPetg(), 'yieldStrain', figures, TEST));
     expect(problem).toMatchObject({ code, field: expect.stringContaining('properties.yieldStrain.') as string });
@@ -245,12 +245,21 @@ describe('the life curve', () => {
   it('keeps its exponents, and says whose it is, when an anchor is moved', () => {
     const own = made(withAnchors(ownPetg(), [at(1000), { cycles: 1_000_000, strain: 0.009 }], TEST));
     expect(own.life).toMatchObject({ b: -0.13, c: -0.5, certainty: 'by your own test', provenance: TEST });
-    expect('note' in own.life).toBe(false);
+    expect(own.life.note).toBe(
+      `set through ${Number((100 * at(1000).strain).toPrecision(4))} % at 1000 and 0.9 % at 1000000 flexes`,
+    );
     expectClose(lifeAtStrain(0.009, own.life), 1_000_000, {
       rel: 1e-9,
       because: 'the root is found to 1e-12 of ln 2N',
     });
     expect(made(withCurveOf(own, filament('petg'))).life).toEqual(ownPetg().life);
+  });
+
+  it('keeps what the user said of its course until the course changes, and nothing that the table said', () => {
+    expect(made(withCurve(ownPetg(), { doubtFactor: 5 }, TEST)).life.note).toBeUndefined();
+    const set = made(withAnchors(ownPetg(), [at(1000), { cycles: 1_000_000, strain: 0.009 }], TEST));
+    expect(made(withCurve(set, { doubtFactor: 5 }, TEST)).life.note).toBe(set.life.note);
+    expect(made(withCurve(set, { b: -0.14 }, TEST)).life.note).toBeUndefined();
   });
 
   it.each([
