@@ -9,7 +9,9 @@ import { plain, type Problem } from '../problems.ts';
 import { fail, ok, type Result } from '../result.ts';
 import { allowableNamed } from './allowables.ts';
 import type { Assessment } from './assessment.ts';
+import { feltEfforts } from './feltEffort.ts';
 import { MOVEMENT_LIMITS } from './movementLimits.ts';
+import { readAt } from './solvedPath.ts';
 
 /** A figure with what it lies between. */
 export interface Between {
@@ -70,7 +72,8 @@ export function holdAnswer(a: Assessment, row: WholeFilament = wholeRow(a.filame
   const { warmth, joint } = a;
   if (warmth.spare <= TOO_WARM) return tooWarm(a);
   const { relaxationExponent: exponent, setAfterDayHeld: setAfterDay } = row.properties;
-  const at = (hours: number) => heldFor(a, hours, exponent, setAfterDay);
+  const push = pushHeld(a);
+  const at = (hours: number) => heldFor(a, push, hours, exponent, setAfterDay);
   const { min, max } = MOVEMENT_LIMITS.heldHours;
   const curve = Array.from({ length: CURVE_POINTS + 1 }, (_, i) => at(min * (max / min) ** (i / CURVE_POINTS)));
   const further = (n: number) => 1 / stressLeft(DAY * MINUTES, n) - 1;
@@ -90,7 +93,17 @@ function each({ typical, low = typical, high = typical }: Quantity, of: (value: 
   return { typical: of(typical), low: of(low), high: of(high) };
 }
 
-function heldFor({ effort, set, joint }: Assessment, hours: number, exponent: Quantity, setAfterDay: Quantity): Held {
+/** What it pushes with where it is held, either way: of what snaps, not the hardest push on the way there. */
+function pushHeld(a: Assessment): Between {
+  const { effort, solved, joint } = a;
+  if (!solved) return { typical: effort.effort, low: effort.low, high: effort.high };
+  const { amount } = joint.movement;
+  const { typical, low, high } = feltEfforts(a)({ amount, effort: readAt(solved, amount).effort });
+  return { typical: Math.abs(typical), low: Math.abs(low), high: Math.abs(high) };
+}
+
+function heldFor(a: Assessment, push: Between, hours: number, exponent: Quantity, setAfterDay: Quantity): Held {
+  const { set, joint } = a;
   const left = (n: number) => stressLeft(Math.max(1, hours * MINUTES), n);
   const gone = (1 - left(exponent.typical)) / (1 - stressLeft(DAY * MINUTES, exponent.typical));
   const { amount } = joint.movement;
@@ -100,7 +113,7 @@ function heldFor({ effort, set, joint }: Assessment, hours: number, exponent: Qu
   return {
     hours,
     left: { typical, low: least, high: most },
-    effort: { typical: effort.effort * typical, low: effort.low * least, high: effort.high * most },
+    effort: { typical: push.typical * typical, low: push.low * least, high: push.high * most },
     stays: {
       typical: Math.max(stays.typical, set.amount),
       low: Math.max(stays.low, set.low),

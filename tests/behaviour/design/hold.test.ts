@@ -3,11 +3,15 @@
  * works out by itself (`stressLossHour`, `stressLossDay`).
  */
 import { describe, expect, it } from 'vitest';
+import { assess } from '../../../src/core/design/assess.ts';
+import { bySolver } from '../../../src/core/design/bySolver.ts';
+import { feltAt } from '../../../src/core/design/feltEffort.ts';
 import { holdAnswer } from '../../../src/core/design/hold.ts';
 import type { Joint } from '../../../src/core/design/joint.ts';
 import { FILAMENTS } from '../../../src/core/material/filaments.ts';
 import { wholeRow } from '../../../src/core/material/wholeRow.ts';
 import { radians } from '../../../src/core/units.ts';
+import { demoPart } from '../../../src/store/demoPart.ts';
 import { expectClose } from '../../support/close.ts';
 import { assessed, changed, LEAF } from '../../support/joints.ts';
 
@@ -51,6 +55,17 @@ describe('a joint that is held bent', () => {
     const pushes = curve.map(({ effort }) => effort.typical);
     expect(pushes).toEqual(pushes.toSorted((x, y) => y - x));
     expect(curve.every(({ left }) => left.low <= left.typical && left.typical <= left.high)).toBe(true);
+  });
+
+  it('pushes as it does where it is held, not as on the way there: a snap arch past its snap', () => {
+    const button = demoPart().joints.find(({ name }) => name === 'Mode button')!;
+    const a = assess(button, bySolver());
+    if (!a.ok) throw new Error(a.problems[0].message);
+    const answer = holdAnswer(a.value);
+    if (!answer.ok) throw new Error(answer.problems[0].message);
+    const { typical } = answer.value.at(1 / 60).effort;
+    expectClose(typical, Math.abs(feltAt(a.value, button.movement.amount)), { rel: 1e-12, because: 'round-off' });
+    expect(typical).toBeLessThan(a.value.effort.effort / 4);
   });
 
   it('stays bent after a day by what the row says, and by more after longer', () => {
