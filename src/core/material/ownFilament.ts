@@ -1,9 +1,9 @@
 /** Rows of the user's own: made from any row, and changed one value at a time. Each change gives a new row. */
 import { failIfAny, ok, type Result } from '../result.ts';
 import { soundness } from './choose.ts';
-import { checkFilament, said } from './ownCheck.ts';
+import { checkFilament } from './ownCheck.ts';
 import { curveThrough, type Anchors } from './ownCurve.ts';
-import { CURVE_FIGURES, CURVE_LIMITS, PROPERTY_LIMITS, PROPERTY_NAMES, type CurveFigure } from './ownLimits.ts';
+import { CURVE_FIGURES, PROPERTY_LIMITS, PROPERTY_NAMES, type CurveFigure } from './ownLimits.ts';
 import { ofOther, settled } from './ownFollows.ts';
 import { isOwn } from './shelf.ts';
 import { wholeRow } from './wholeRow.ts';
@@ -167,8 +167,11 @@ function certaintyOf(provenance: Provenance): string {
 
 /** What a curve through two anchors is said to be set through. */
 function setThrough(anchors: Anchors): string {
-  const each = anchors.map(({ cycles, strain }) => `${said(strain, CURVE_LIMITS.firstFlexBreakStrain)} at ${cycles}`);
-  return `set through ${each.join(' and ')} flexes`;
+  const each = anchors.map(({ cycles, strain }) => {
+    const percent = Number((100 * strain).toPrecision(3));
+    return `${percent} % at ${String(cycles).replaceAll(/\B(?=(?:\d{3})+$)/g, ' ')}`;
+  });
+  return `set through ${each.join(' and ')} cycles`;
 }
 
 /** The note on the course of a curve: one on a curve of the table goes with the first change. */

@@ -16,6 +16,7 @@ import {
 import { figuresOf, rowAxis } from './axes.ts';
 import { numberRowId } from './JumpMark.tsx';
 import { RangeBar } from './RangeBar.tsx';
+import { ROLE } from './tableRoles.ts';
 
 /** Where a number comes from in words; the documents behind it. */
 export function Source({ quantity }: { readonly quantity: Quantity }) {
@@ -46,13 +47,17 @@ function PlainCells({ property, quantity }: CellsProps) {
   const kind = soundness(quantity.provenance);
   return (
     <>
-      <td className="r">{valueText(quantity, strain)}</td>
-      <td className="now">{rangeText(quantity, strain)}</td>
-      <td className="number-kind">
+      <td {...ROLE.cell} className="r">
+        {valueText(quantity, strain)}
+      </td>
+      <td {...ROLE.cell} className="now">
+        {rangeText(quantity, strain)}
+      </td>
+      <td {...ROLE.cell} className="number-kind">
         <MarkShape kind={kind} />
         {kindWords(kind)}
       </td>
-      <td className="source">
+      <td {...ROLE.cell} className="source">
         <Source quantity={quantity} />
       </td>
     </>
@@ -73,9 +78,11 @@ function NumberRow({ property, quantity, others, children }: RowProps) {
   }, [quantity, others, log]);
   return (
     // What a field says of itself while it is edited stands under the row, as under any sentence.
-    <tr className="sentence" id={numberRowId(property)} tabIndex={-1}>
-      <th scope="row">{name}</th>
-      <td className="among">
+    <tr {...ROLE.row} className="sentence" id={numberRowId(property)} tabIndex={-1}>
+      <th {...ROLE.head} scope="row">
+        {name}
+      </th>
+      <td {...ROLE.cell} className="among">
         <RangeBar
           {...{ axis, quantity }}
           label={spokenTrait(name, quantity, strain)}
@@ -107,17 +114,17 @@ export function NumbersTable({ row, rows, cells: Cells = PlainCells }: Props) {
         {NUMBERS.head}
         <span className="aside">{NUMBERS.aside}</span>
       </h2>
-      <table>
-        <thead className="vh">
-          <tr>
+      <table {...ROLE.table} aria-label={NUMBERS.head}>
+        <thead {...ROLE.group} className="vh">
+          <tr {...ROLE.row}>
             {NUMBERS.heads.map((head) => (
-              <th key={head} scope="col">
+              <th {...ROLE.column} key={head} scope="col">
                 {head}
               </th>
             ))}
           </tr>
         </thead>
-        <tbody>
+        <tbody {...ROLE.group}>
           {READ_PROPERTIES.map((property) => {
             const quantity = row.properties[property];
             return (

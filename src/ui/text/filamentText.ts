@@ -62,6 +62,7 @@ export function evidenceHead({ life }: WholeFilament): string {
 /** Beside the published fold test, where it tells of this filament. */
 function besideTest(row: WholeFilament): string {
   const plastic = evidenceFrom(row);
+  if (plastic === undefined) return '';
   const id = plastic === 'pa6' ? 'pa12' : plastic;
   const test = FOLD_TEST.find((one) => one.row === id);
   if (!test) return '';

@@ -246,7 +246,7 @@ describe('the life curve', () => {
     const own = made(withAnchors(ownPetg(), [at(1000), { cycles: 1_000_000, strain: 0.009 }], TEST));
     expect(own.life).toMatchObject({ b: -0.13, c: -0.5, certainty: 'by your own test', provenance: TEST });
     expect(own.life.note).toBe(
-      `set through ${Number((100 * at(1000).strain).toPrecision(4))} % at 1000 and 0.9 % at 1000000 flexes`,
+      `set through ${Number((100 * at(1000).strain).toPrecision(3))} % at 1 000 and 0.9 % at 1 000 000 cycles`,
     );
     expectClose(lifeAtStrain(0.009, own.life), 1_000_000, {
       rel: 1e-9,

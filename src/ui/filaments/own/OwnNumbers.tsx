@@ -9,6 +9,7 @@ import { ValueField } from '../../controls/ValueField.tsx';
 import { kindWords, type Property } from '../../text/filamentValueText.ts';
 import { EDITOR, TOLD_ASKS } from '../../text/ownText.ts';
 import { NumbersTable, Source, type CellsProps } from '../NumbersTable.tsx';
+import { ROLE } from '../tableRoles.ts';
 import './own.css';
 import { useValue } from './useValue.ts';
 import { WordsField } from './WordsField.tsx';
@@ -26,18 +27,18 @@ function OwnCells({ filament, property, quantity }: OwnCellsProps) {
   const kind = soundness(quantity.provenance);
   return (
     <SentenceContext value={place}>
-      <td className="r">
+      <td {...ROLE.cell} className="r">
         <ValueField spec={field('typical')} />
       </td>
-      <td className="now">
+      <td {...ROLE.cell} className="now">
         <ValueField spec={field('low')} /> to <ValueField spec={field('high')} />
       </td>
-      <td className="number-kind">
+      <td {...ROLE.cell} className="number-kind">
         <MarkShape kind={kind} />
         <span className="vh">{kindWords(kind)}</span>
         <ChoiceField spec={origin} />
       </td>
-      <td className="source">
+      <td {...ROLE.cell} className="source">
         {now === 'as made' ? (
           <Source quantity={quantity} />
         ) : (
