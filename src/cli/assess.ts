@@ -22,7 +22,7 @@ interface Answer {
   readonly hasProblems: boolean;
 }
 
-async function assessFiles({ files, path }: Extract<Asked, { kind: 'parts' }>): Promise<Answer> {
+async function assessFiles({ files, path, prints }: Extract<Asked, { kind: 'parts' }>): Promise<Answer> {
   const parts: (PartReport & { readonly file: string })[] = [];
   const problems: (Problem & { readonly file: string })[] = [];
   const room = emptyRoom();
@@ -37,7 +37,7 @@ async function assessFiles({ files, path }: Extract<Asked, { kind: 'parts' }>): 
     putOnShelf(part.value.filaments);
     const count = part.value.part.joints.length;
     const onJoint = (_: unknown, index: number) => showProgress(`joint ${index + 1} of ${count}`);
-    parts.push({ file, ...reportPart(part.value.part, part.notes, { path, onJoint }, room) });
+    parts.push({ file, ...reportPart(part.value.part, part.notes, { path, prints, onJoint }, room) });
   }
   const isRefused = parts.some(({ joints }) => joints.some((joint) => 'problems' in joint));
   return { document: { ...HEADER, parts, problems }, hasProblems: problems.length > 0 || isRefused };

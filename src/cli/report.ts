@@ -19,6 +19,7 @@ import {
   type Json,
   type Measure,
 } from './keys.ts';
+import { reportDoubt, type PrintsAsked } from './doubtReport.ts';
 import { emptyRoom, reportPath, type Room } from './pathReport.ts';
 import { sayable } from './sayable.ts';
 import { reportSolved } from './solverReport.ts';
@@ -249,17 +250,29 @@ function refused(joint: Joint, problems: readonly Problem[]): JointReport {
   return { id, name, family, inputs: inputsOf(joint), problems };
 }
 
-/** The assessment with the way of its movement, where that was asked for. */
-function withPath(assessment: Assessment, parts: number | undefined, room: Room): JointReport {
+/** The assessment with the way of its movement, and with how sure it is, where that was asked for. */
+function reportAsked(assessment: Assessment, { path, prints }: ReportAsked, room: Room): JointReport {
   const report = reportAssessment(assessment);
-  if (parts === undefined) return report;
-  const path = reportPath(assessment, parts, room);
-  return path.ok ? { ...report, path: path.value as unknown as Json } : { ...report, problems: path.problems };
+  const { joint, drive, life } = assessment;
+  const way = path === undefined ? undefined : reportPath(assessment, path, room);
+  const doubt = prints && reportDoubt(joint, drive.measure, prints);
+  const problems = [way, doubt].flatMap((one) => (one && !one.ok ? one.problems : []));
+  const notes = [...(report['notes'] as readonly Problem[])];
+  const told = doubt?.ok ? sayable(doubt.value, 'how_sure', notes, life.maxReportableCycles) : undefined;
+  return {
+    ...report,
+    notes,
+    ...(told === undefined ? {} : { how_sure: told }),
+    ...(way?.ok ? { path: way.value as unknown as Json } : {}),
+    ...(problems.length > 0 ? { problems } : {}),
+  };
 }
 
 export interface ReportAsked {
   /** Equal parts of the wanted movement in which the way of every joint is told; not at all when left out. */
   readonly path?: number | undefined;
+  /** Prints from which it is told how sure each answer is; not told when left out. */
+  readonly prints?: PrintsAsked | undefined;
   /** Told before each joint is solved. */
   readonly onJoint?: (joint: Joint, index: number) => void;
 }
@@ -284,7 +297,7 @@ export function reportPart(
     const answer = assess(joint, bySolver());
     if (!answer.ok) return refused(joint, answer.problems);
     for (const note of answer.value.notes) said.add(`joints[${index}].${note.field} ${note.message}`);
-    return withPath(answer.value, asked.path, room);
+    return reportAsked(answer.value, asked, room);
   });
   const unsaid = notes.filter((note) => !said.has(`${note.field} ${note.message}`));
   return { name: part.name, invented: part.invented, joints, notes: unsaid };

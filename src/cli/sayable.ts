@@ -3,7 +3,7 @@ import type { Json } from './keys.ts';
 
 /** Percentiles past anything counted are a guess with a number's face; the terminal says null, as the screen says “beyond”. */
 function withheld(value: number, path: string, countedUpTo: number): Problem | undefined {
-  if (!/^life_cycles\..*p\d0$/.test(path) || !(value > countedUpTo)) return undefined;
+  if (!/^(how_sure\.)?life_cycles\..*p\d0$/.test(path) || !(value > countedUpTo)) return undefined;
   const message = `${path} lies past the ${countedUpTo} cycles that anyone has counted and is not given`;
   return { code: 'beyond-data', message, field: path, limit: countedUpTo };
 }

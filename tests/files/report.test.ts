@@ -4,8 +4,10 @@ import { describe, expect, it } from 'vitest';
 import { reportAssessment, reportPart } from '../../src/cli/report.ts';
 import { assess } from '../../src/core/design/assess.ts';
 import type { Assessment } from '../../src/core/design/assessment.ts';
+import { doubtOf } from '../../src/core/design/doubt.ts';
 import { holdAnswer } from '../../src/core/design/hold.ts';
 import type { Part } from '../../src/core/design/joint.ts';
+import { USUAL_SPREAD } from '../../src/core/print/spread.ts';
 import { readPart } from '../../src/files/partFile.ts';
 import { expectClose } from '../support/close.ts';
 import { joint } from '../support/partGenerators.ts';
@@ -225,5 +227,33 @@ describe('the report of a part', () => {
     expect(reportPart(read.value.part, read.notes).notes).toMatchObject([
       { code: 'repaired-id', field: 'joints[1].id' },
     ]);
+  });
+
+  it('says from as many prints as are asked for how sure each answer is, the same ones for the same seed', () => {
+    const prints = { samples: 256, seed: 3 };
+    const part = { ...savedPart(), joints: savedPart().joints.slice(0, 1) };
+    const [said] = reportPart(part, [], { prints }).joints;
+    const [again] = reportPart(part, [], { prints }).joints;
+    const [bare] = reportPart(part, []).joints;
+    expect(again).toEqual(said);
+    expect(bare).not.toHaveProperty('how_sure');
+    const sure = said!['how_sure'] as Readonly<Record<string, number>> & {
+      readonly causes: readonly { readonly share_of_life: number }[];
+    };
+    const doubt = doubtOf(part.joints[0]!, { spread: USUAL_SPREAD, samples: 256, seed: 3, how: 'quasi-random' });
+    if (!doubt.ok) throw new Error(doubt.problems[0].message);
+    expect(sure['reach_wanted']).toBe(doubt.value.chance.share);
+    expect(sure['sampling_error']).toBe(doubt.value.chance.error);
+    expect(sure.causes.map((cause) => cause.share_of_life)).toEqual(doubt.value.causes.map(({ life }) => life));
+  });
+
+  it('gives no life past the data there either, and says so', () => {
+    const part = { ...savedPart(), joints: savedPart().joints.slice(0, 1) };
+    const easy = part.joints.map((one) => ({ ...one, movement: { ...one.movement, amount: 0.05 } }));
+    const [said] = reportPart({ ...part, joints: easy }, [], { prints: { samples: 64, seed: 1 } }).joints;
+    expect(said).toMatchObject({ how_sure: { life_cycles: { p90: null } } });
+    expect((said!['notes'] as readonly { field?: string }[]).map(({ field }) => field)).toContain(
+      'how_sure.life_cycles.p90',
+    );
   });
 });

@@ -7,10 +7,23 @@ import { anyJson } from '../support/partGenerators.ts';
 
 describe('arguments', () => {
   it('name parts, and how finely their way is told', () => {
-    expect(readArguments(['a.json', '-'])).toEqual({ kind: 'parts', files: ['a.json', '-'], path: undefined });
+    expect(readArguments(['a.json', '-'])).toEqual({
+      kind: 'parts',
+      files: ['a.json', '-'],
+      path: undefined,
+      prints: undefined,
+    });
     expect(readArguments(['--path', '1000', 'a.json'])).toMatchObject({ path: 1000 });
     expect(readArguments(['a.json', '--path=7'])).toMatchObject({ path: 7 });
     expect(readArguments(['--', '--odd-name.json'])).toMatchObject({ files: ['--odd-name.json'] });
+  });
+
+  it('say from how many prints it is told how sure answers are, and from which', () => {
+    expect(readArguments(['a.json'])).toMatchObject({ prints: undefined });
+    expect(readArguments(['a.json', '--prints', '64'])).toMatchObject({ prints: { samples: 64, seed: 1 } });
+    expect(readArguments(['a.json', '--prints=65536', '--seed=7'])).toMatchObject({
+      prints: { samples: 65_536, seed: 7 },
+    });
   });
 
   it('name a network, 40 points when nothing else is said', () => {
@@ -35,6 +48,10 @@ describe('arguments', () => {
       [`--path=${n}`, 'a.json'],
     ]),
     [['--path', '2', '--path', '3', 'a.json']],
+    ...['63', '100', '131072', '0', '1e3', '-64', ''].map((n) => [[`--prints=${n}`, 'a.json']]),
+    [['--seed', '2', 'a.json']],
+    [['--prints', '64', '--seed', '1000000', 'a.json']],
+    [['--network', 'a.json', '--prints', '64']],
     [['--refined', 'a.json']],
     [['--elements', '8', 'a.json']],
     [['--pad', 'a', 'a.json']],
@@ -53,7 +70,20 @@ describe('arguments', () => {
   it('of any kind are understood or wrong use, and never throw', () => {
     const word = fc.oneof(
       fc.string(),
-      fc.constantFrom('--path', '--network', '--refined', '--elements', '--pad', '--', '-', '4', 'a.json'),
+      fc.constantFrom(
+        '--path',
+        '--prints',
+        '--seed',
+        '64',
+        '--network',
+        '--refined',
+        '--elements',
+        '--pad',
+        '--',
+        '-',
+        '4',
+        'a.json',
+      ),
     );
     fc.assert(
       fc.property(fc.array(word, { maxLength: 6 }), (given) => {

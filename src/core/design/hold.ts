@@ -95,8 +95,9 @@ function each({ typical, low = typical, high = typical }: Quantity, of: (value: 
 
 /** What it pushes with where it is held, either way: of what snaps, not the hardest push on the way there. */
 function pushHeld(a: Assessment): Between {
-  const { effort, solved, joint } = a;
-  if (!solved) return { typical: effort.effort, low: effort.low, high: effort.high };
+  const { effort, solved, joint, travel } = a;
+  // What rolls to an arc pushes the harder the farther it goes.
+  if (!solved || travel) return { typical: effort.effort, low: effort.low, high: effort.high };
   const { amount } = joint.movement;
   const { typical, low, high } = feltEfforts(a)({ amount, effort: readAt(solved, amount).effort });
   return { typical: Math.abs(typical), low: Math.abs(low), high: Math.abs(high) };
