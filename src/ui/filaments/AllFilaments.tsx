@@ -21,12 +21,12 @@ const TakeFile = lazy(async () => ({ default: (await import('./own/TakeFile.tsx'
 export function AllFilaments({ rows, yours }: { readonly rows: readonly WholeFilament[]; readonly yours: YourJoint }) {
   const { order, shown, marked } = useComparing();
   const a = yours.assessment;
-  const all = useMemo((): readonly Compared[] => {
-    const standings = new Map(rows.map((row) => [row.id, a && standingOf(a, row)]));
-    const ordered = inOrder(rows, order, (row) => standings.get(row.id));
-    return ordered.map((row) => ({ row, standing: standings.get(row.id) }));
-  }, [rows, order, a]);
-  const compared = shown === 'all' ? all : all.filter(({ row }) => marked.includes(row.id));
+  const all = useMemo(() => rows.map((row): Compared => ({ row, standing: a && standingOf(a, row) })), [rows, a]);
+  const ordered = useMemo(() => {
+    const by = new Map(all.map((one) => [one.row.id, one]));
+    return inOrder(rows, order, (row) => by.get(row.id)?.standing).flatMap((row) => by.get(row.id) ?? []);
+  }, [all, rows, order]);
+  const compared = shown === 'all' ? ordered : ordered.filter(({ row }) => marked.includes(row.id));
   const { strain, movement } = a ? { strain: a.strain.peak, movement: a.joint.movement } : {};
   const joint = a && strain !== undefined && movement ? { strain, movement, filament: a.filament.id } : undefined;
   const paper = useMemo(() => sharedPaper(strain), [strain]);

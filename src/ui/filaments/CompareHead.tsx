@@ -29,6 +29,7 @@ function AxisHead({ ticks }: { readonly ticks: RowAxis['ticks'] }) {
 interface Props {
   readonly axes: readonly RowAxis[];
   readonly cycles: Span;
+  /** By the joint; without one no column tells of it. */
   readonly wanted: number | undefined;
 }
 
@@ -57,14 +58,16 @@ export function CompareHead({ axes, cycles, wanted }: Props) {
           <small>cycles; up: strain</small>
           <AxisHead ticks={lives} />
         </th>
-        <th {...ROLE.column} scope="col" className="r">
-          At your joint
-          <small>
-            half break by;
-            {wanted !== undefined && <br />}
-            {wanted !== undefined && `reach ${grouped(wanted)}`}
-          </small>
-        </th>
+        {wanted !== undefined && (
+          <th {...ROLE.column} scope="col" className="r">
+            At your joint
+            <small>
+              half break by;
+              <br />
+              reach {grouped(wanted)}
+            </small>
+          </th>
+        )}
       </tr>
     </thead>
   );

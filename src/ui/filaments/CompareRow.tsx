@@ -27,7 +27,9 @@ interface Props {
   readonly row: WholeFilament;
   readonly standing: Standing | undefined;
   readonly axes: readonly RowAxis[];
-  readonly curves: ReadonlyMap<string, DrawnCurve>;
+  readonly curve: DrawnCurve | undefined;
+  /** The curves of the table, behind that of the row. */
+  readonly behind: string;
   readonly paper: Papers;
   readonly joint: { readonly strain: number; readonly movement: Movement; readonly filament: string } | undefined;
   readonly noteId: string;
@@ -49,7 +51,7 @@ function Note({ row, of }: { readonly row: WholeFilament; readonly of: OpenSourc
 
 /** One filament: its bars, its curve, and how it bears the joint. Remembered, so that a note opened redraws one row. */
 export const CompareRow = memo(function CompareRow(props: Props) {
-  const { row, standing, axes, curves, paper, joint, noteId, open, onToggle } = props;
+  const { row, standing, axes, curve, behind, paper, joint, noteId, open, onToggle } = props;
   const name = rowName(row);
   const isInUse = joint?.filament === row.id;
   const mark = (of: OpenSource['of']) => ({
@@ -58,7 +60,6 @@ export const CompareRow = memo(function CompareRow(props: Props) {
     onToggle: () => onToggle({ id: row.id, of }),
     inTable: true,
   });
-  const own = curves.get(row.id);
   const counted = standing && standing.life.median > 0 && standing.life.median <= standing.life.maxReportableCycles;
   return (
     <>
@@ -79,10 +80,10 @@ export const CompareRow = memo(function CompareRow(props: Props) {
           <span className="lab" aria-hidden="true">
             Life: 1 to 2 M cycles across, strain up
           </span>
-          {own && (
+          {curve && (
             <SmallCurve
-              curve={own}
-              others={[...curves].filter(([id]) => id !== row.id).map(([, curve]) => curve)}
+              curve={curve}
+              others={behind}
               cycles={paper.small}
               strain={paper.strain}
               joint={joint && { strain: joint.strain, cycles: counted ? standing.life.median : undefined }}
@@ -90,29 +91,25 @@ export const CompareRow = memo(function CompareRow(props: Props) {
             />
           )}
         </td>
-        <td {...ROLE.cell} className="life">
-          <span className="lab" aria-hidden="true">
-            At your joint, half break by
-          </span>
-          {standing && joint ? (
-            <>
-              <span className="vh">{spokenStanding(standing, joint.movement.cycles)}</span>
-              <span aria-hidden="true">{lifeText(standing)}</span>
-              <SourceMark kind={soundness(row.life.provenance)} of={`the life of ${name}`} {...mark('life')} />
-              <small className={standing.grade} aria-hidden="true">
-                <VerdictShape grade={standing.grade} />
-                {chanceText(standing)}
-              </small>
-              {reasonText(standing) !== '' && <small aria-hidden="true">{reasonText(standing)}</small>}
-            </>
-          ) : (
-            <span>no joint</span>
-          )}
-        </td>
+        {standing && joint && (
+          <td {...ROLE.cell} className="life">
+            <span className="lab" aria-hidden="true">
+              At your joint, half break by
+            </span>
+            <span className="vh">{spokenStanding(standing, joint.movement.cycles)}</span>
+            <span aria-hidden="true">{lifeText(standing)}</span>
+            <SourceMark kind={soundness(row.life.provenance)} of={`the life of ${name}`} {...mark('life')} />
+            <small className={standing.grade} aria-hidden="true">
+              <VerdictShape grade={standing.grade} />
+              {chanceText(standing)}
+            </small>
+            {reasonText(standing) !== '' && <small aria-hidden="true">{reasonText(standing)}</small>}
+          </td>
+        )}
       </tr>
       {open && (
         <tr {...ROLE.row} className="origin-row">
-          <td {...ROLE.cell} colSpan={COLUMNS.length + 3} id={noteId}>
+          <td {...ROLE.cell} colSpan={COLUMNS.length + (joint ? 3 : 2)} id={noteId}>
             <Note row={row} of={open.of} />
           </td>
         </tr>

@@ -1,6 +1,7 @@
 import { useCallback, useId, useMemo, useState } from 'react';
 import type { Standing } from '../../core/design/acrossFilaments.ts';
 import { drawnCurve } from '../../core/life/curveOf.ts';
+import { isOwn } from '../../core/material/shelf.ts';
 import type { WholeFilament } from '../../core/material/types.ts';
 import type { Movement } from '../../core/design/joint.ts';
 import { FIGURE_1, movementWords } from '../text/filamentsText.ts';
@@ -10,6 +11,7 @@ import { CompareHead } from './CompareHead.tsx';
 import { CompareRow, type OpenSource } from './CompareRow.tsx';
 import { moveInTable } from './tableKeys.ts';
 import { sharedPaper } from './papers.ts';
+import { pathBehind } from './SmallCurve.tsx';
 import { ROLE } from './tableRoles.ts';
 
 export interface Compared {
@@ -40,6 +42,11 @@ export function CompareTable({ rows, all, joint }: Props) {
     [all],
   );
   const paper = useMemo(() => sharedPaper(strain), [strain]);
+  const behind = useMemo(() => {
+    // The user's own would hide them: there may be two hundred, mostly of the same courses.
+    const table = all.filter(({ row }) => !isOwn(row)).flatMap(({ row }) => curves.get(row.id) ?? []);
+    return pathBehind(table, { cycles: paper.small, strain: paper.strain });
+  }, [all, curves, paper]);
   const toggle = useCallback(
     (source: OpenSource) => setOpen((now) => (now?.id === source.id && now.of === source.of ? undefined : source)),
     [],
@@ -69,7 +76,8 @@ export function CompareTable({ rows, all, joint }: Props) {
           {rows.map(({ row, standing }) => (
             <CompareRow
               key={row.id}
-              {...{ row, standing, axes, curves, paper, joint, noteId }}
+              {...{ row, standing, axes, behind, paper, joint, noteId }}
+              curve={curves.get(row.id)}
               open={open?.id === row.id ? open : undefined}
               onToggle={toggle}
             />

@@ -101,11 +101,19 @@ interface Props {
   readonly cells?: ComponentType<CellsProps>;
 }
 
+/** Quantities that are drawn at different places: most copies have most figures of what they were made from. */
+function differing(quantities: readonly Quantity[]): readonly Quantity[] {
+  return [...new Map(quantities.map((one) => [`${one.low} ${one.typical} ${one.high}`, one])).values()];
+}
+
 /** Every number of a filament beside those of the others, and where it comes from. */
 export function NumbersTable({ row, rows, cells: Cells = PlainCells }: Props) {
   const others = useMemo(() => rows.filter(({ id }) => id !== row.id), [rows, row]);
   const of = useMemo(
-    () => new Map(READ_PROPERTIES.map((name) => [name, others.flatMap(({ properties: p }) => p[name] ?? [])] as const)),
+    () =>
+      new Map(
+        READ_PROPERTIES.map((name) => [name, differing(others.flatMap(({ properties: p }) => p[name] ?? []))] as const),
+      ),
     [others],
   );
   return (

@@ -64,8 +64,16 @@ function Median({ drawn, frame: { box, x, y }, isMarked }: CurveProps & { readon
   );
 }
 
+/** Those whose names have room: the marked ones, then the others in their order. */
+function named({ curves, marked }: Pick<Props, 'curves' | 'marked'>, most: number): readonly SharedCurve[] {
+  if (curves.length <= most) return curves;
+  const isMarked = ({ row }: SharedCurve) => marked.includes(row.id);
+  return [...curves.filter(isMarked), ...curves.filter((curve) => !isMarked(curve))].slice(0, most);
+}
+
 function Names({ curves, marked, frame: { box, x, y } }: Pick<Props, 'curves' | 'marked' | 'frame'>) {
-  const ends = curves.flatMap(({ row, drawn }) => {
+  const most = Math.floor((box.bottom - box.top) / NAME_GAP);
+  const ends = named({ curves, marked }, most).flatMap(({ row, drawn }) => {
     const end = drawn.median.at(-1);
     return end ? [{ row, at: { x: x(end.cycles), y: Math.max(y(end.strain), box.top) } }] : [];
   });
