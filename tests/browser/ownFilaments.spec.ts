@@ -104,3 +104,119 @@ test('shares it as a file and opens files of others, also by drop, without overw
   }, other);
   await expect(page.getByRole('alert').filter({ hasText: 'came in as “PETG blue (2)”' })).toBeVisible();
 });
+
+test('takes nonsense nowhere, and says what is wrong with it in its row', async ({ page }) => {
+  await makeOwn(page);
+  const density = page.getByRole('row', { name: /^Density/ });
+  for (const [typed, why] of [
+    ['heavy', 'cannot be read'],
+    ['', 'needs a number'],
+    ['1e400', 'cannot be as large'],
+    ['1e9', 'is above 5000 kg/m³'],
+    ['-5', 'is below 100 kg/m³'],
+    ['1/0', 'divided by nothing'],
+  ] as const) {
+    await put(page, 'Density', typed);
+    await expect(density.getByRole('alert')).toContainText(why);
+    await expect(density.getByRole('alert')).toContainText(/Still using 1.270 kg/);
+  }
+  await put(page, 'Density, low', '2000');
+  await expect(density.getByRole('alert')).toContainText('its low 2000 kg/m³ is above its usual 1270 kg/m³');
+  for (const typed of ['0', '1e12']) {
+    await put(page, 'Many cycles', typed);
+    await expect(page.getByRole('alert').filter({ hasText: 'Many cycles must be from 1 to' })).toBeVisible();
+  }
+  const name = page.getByRole('textbox', { name: 'Name', exact: true });
+  await name.fill('   ');
+  await name.press('Enter');
+  await expect(name).toHaveValue('My PETG');
+  await name.fill('W'.repeat(300));
+  await name.press('Enter');
+  for (const width of [360, 1280]) {
+    await page.setViewportSize({ width, height: 800 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+  }
+});
+
+test('moves nothing when an edit begins', async ({ page }) => {
+  await makeOwn(page);
+  const heights = () =>
+    page
+      .locator('.numbers tr, .stands-on tr')
+      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
+  const before = await heights();
+  for (const name of ['Stiffness when bent', 'Density, high', 'Doubt about the curve', 'Strain at few cycles']) {
+    await page.getByRole('spinbutton', { name, exact: true }).focus();
+    await page.keyboard.press('5');
+    expect(await heights()).toEqual(before);
+    await page.keyboard.press('Escape');
+  }
+});
+
+test('shows the evidence of a copied curve until its course is changed, and again when that is undone', async ({
+  page,
+}) => {
+  await makeOwn(page);
+  const stands = page.getByRole('region', { name: 'What the curve stands on' });
+  await expect(stands).toContainText('common practice');
+  await expect(stands.getByRole('heading')).toContainText('as in PETG');
+  await put(page, 'Strain at few cycles', '6');
+  await expect(stands).not.toContainText('common practice');
+  await expect(stands).toContainText('Set through 6 % at 1 000');
+  await page.keyboard.press('Control+z');
+  await expect(stands).toContainText('common practice');
+});
+
+test('stays whole when the open filament goes: by undo, by removal and the way back, by an address of nothing', async ({
+  page,
+}) => {
+  await makeOwn(page);
+  const lost = page.getByText('No filament is kept under this address');
+  const { hash } = new URL(page.url());
+  await put(page, 'Density', '1280');
+  await page.keyboard.press('Control+z');
+  await page.keyboard.press('Control+z');
+  await expect(lost).toBeVisible();
+  await page.keyboard.press('Control+Shift+z');
+  await expect(page).toHaveTitle(/^My PETG, /);
+  await page.getByRole('button', { name: 'Remove' }).click();
+  await expect(page).toHaveURL(/#filaments$/);
+  await expect(lost).toBeHidden();
+  await page.goBack();
+  await expect(page).toHaveURL(new RegExp(`${hash}$`));
+  await expect(lost).toBeVisible();
+  await page.goto('/#filaments/own-xyz');
+  await page.reload();
+  await expect(lost).toBeVisible();
+  await expect(page.getByRole('table', { name: /Side by side/ })).toBeVisible();
+});
+
+test('makes, edits and removes a filament in a part without joints', async ({ page }) => {
+  await page.goto('/');
+  await page.getByRole('button', { name: 'New part' }).click();
+  await makeOwn(page);
+  await put(page, 'Density', '1280');
+  await expect(page.getByRole('spinbutton', { name: 'Density', exact: true })).toHaveValue(/^1.280$/);
+  await page.getByRole('link', { name: 'All filaments' }).click();
+  await expect(page.getByRole('link', { name: 'My PETG' }).first()).toBeVisible();
+  await expect(page.getByText(/your joint/i)).toHaveCount(0);
+  await page.goBack();
+  await page.getByRole('button', { name: 'Remove' }).click();
+  await expect(page).toHaveURL(/#filaments$/);
+  await expect(page.getByRole('link', { name: 'My PETG' })).toHaveCount(0);
+});
+
+test('carries two hundred filaments without drowning the page in them', async ({ page }) => {
+  // Two hundred rows of a wide table, which a busy machine draws slowly.
+  test.slow();
+  await page.goto('/#filaments');
+  const many = Array.from({ length: 200 }, (_, at) => ownPetg(`own-${at + 1}`, `Spool ${at + 1}`));
+  const file = { name: 'many.json', mimeType: 'application/json', buffer: Buffer.from(writeFilaments(many)) };
+  await page.getByLabel('Filament file to open').setInputFiles(file);
+  await expect(page).toHaveURL(/own-1$/);
+  await expect(page.getByRole('status').filter({ hasText: 'and 198 more put with your filaments' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Copy', exact: true })).toHaveAttribute('aria-disabled', 'true');
+  await page.getByRole('link', { name: 'All filaments' }).click();
+  await expect(page.getByRole('table', { name: /Side by side/ }).getByRole('rowheader')).toHaveCount(210);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(1280);
+});

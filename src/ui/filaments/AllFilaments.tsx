@@ -17,10 +17,18 @@ import type { YourJoint } from './useYourJoint.ts';
 
 const TakeFile = lazy(async () => ({ default: (await import('./own/TakeFile.tsx')).TakeFile }));
 
+interface Props {
+  readonly rows: readonly WholeFilament[];
+  readonly yours: YourJoint;
+  /** Whether the address names a filament that is not here. */
+  readonly isLost?: boolean;
+}
+
 /** Page one: every filament beside the others, set against one of the part's joints. */
-export function AllFilaments({ rows, yours }: { readonly rows: readonly WholeFilament[]; readonly yours: YourJoint }) {
-  const { order, shown, marked } = useComparing();
+export function AllFilaments({ rows, yours, isLost = false }: Props) {
+  const { order: wanted, shown, marked } = useComparing();
   const a = yours.assessment;
+  const order = a === undefined && wanted === 'life' ? 'repeated' : wanted;
   const all = useMemo(() => rows.map((row): Compared => ({ row, standing: a && standingOf(a, row) })), [rows, a]);
   const ordered = useMemo(() => {
     const by = new Map(all.map((one) => [one.row.id, one]));
@@ -34,7 +42,7 @@ export function AllFilaments({ rows, yours }: { readonly rows: readonly WholeFil
   return (
     <>
       <main className="all-filaments">
-        <CompareSentence count={rows.length} yours={yours} />
+        <CompareSentence count={rows.length} {...{ order, yours, isLost }} />
         <Conflict />
         <div className="narrow-marks">
           <Marked rows={rows} />

@@ -7,7 +7,8 @@ import {
   JOINT_REFUSED,
   movementWords,
   NO_JOINT,
-  ORDER_OPTIONS,
+  NOT_HERE,
+  orderOptions,
   SAME_STRAIN,
   STRAIN_SOURCE,
   shownOptions,
@@ -25,8 +26,12 @@ const taking = (take: (value: string) => void) => (value: string) => {
   return undefined;
 };
 
-function useSpecs(count: number, { joint }: YourJoint): Record<'shown' | 'order' | 'joint', ChoiceSpec> {
-  const { order, shown, marked, setOrder, setShown } = useComparing();
+function useSpecs(
+  count: number,
+  order: Order,
+  { joint, assessment }: YourJoint,
+): Record<'shown' | 'order' | 'joint', ChoiceSpec> {
+  const { shown, marked, setOrder, setShown } = useComparing();
   const joints = useSession((state) => state.part.joints);
   const selectJoint = useSession((state) => state.selectJoint);
   return {
@@ -41,7 +46,7 @@ function useSpecs(count: number, { joint }: YourJoint): Record<'shown' | 'order'
       key: 'order',
       label: 'Order',
       value: order,
-      options: ORDER_OPTIONS,
+      options: orderOptions(assessment !== undefined),
       take: taking((value) => setOrder(value as Order)),
     },
     joint: {
@@ -54,14 +59,23 @@ function useSpecs(count: number, { joint }: YourJoint): Record<'shown' | 'order'
   };
 }
 
+interface Props {
+  readonly count: number;
+  readonly order: Order;
+  readonly yours: YourJoint;
+  /** Whether the address names a filament that is not here. */
+  readonly isLost: boolean;
+}
+
 /** What is compared, in what order, and against which joint. */
-export function CompareSentence({ count, yours }: { readonly count: number; readonly yours: YourJoint }) {
-  const specs = useSpecs(count, yours);
+export function CompareSentence({ count, order, yours, isLost }: Props) {
+  const specs = useSpecs(count, order, yours);
   const { joint, assessment } = yours;
   const noteId = useId();
   const [open, setOpen] = useState(false);
   return (
     <div className="compare-says">
+      {isLost && <output className="lost">{NOT_HERE}</output>}
       <Sentence className="about">
         <ChoiceField spec={specs.shown} /> filaments at 23 °C, in the order of <ChoiceField spec={specs.order} />
         {joint && (

@@ -26,5 +26,9 @@ export default function FilamentsPlace() {
   const rows = useMemo(() => [...FILAMENTS, ...shelf].map(wholeRow), [shelf]);
   const row = rows.find((one) => one.id === id);
   useTitle(row ? rowName(row) : 'Filaments');
-  return row ? <OneFilament key={row.id} {...{ row, rows, yours }} /> : <AllFilaments {...{ rows, yours }} />;
+  return row ? (
+    <OneFilament key={row.id} {...{ row, rows, yours }} />
+  ) : (
+    <AllFilaments {...{ rows, yours }} isLost={id !== undefined} />
+  );
 }

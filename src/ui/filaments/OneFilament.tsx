@@ -47,8 +47,14 @@ interface Props {
 
 /** Names of all filaments, as the way from one to the next. */
 function Flip({ row, rows }: Pick<Props, 'row' | 'rows'>) {
+  const nav = useRef<HTMLElement>(null);
+  // Where there are more names than fit, this one is among those that do.
+  useEffect(
+    () => nav.current?.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest', inline: 'center' }),
+    [],
+  );
   return (
-    <nav className="names flip" aria-label="Filaments">
+    <nav className="names flip" aria-label="Filaments" ref={nav}>
       <a className="name-toggle" href={addressOf()}>
         {NUMBERS.back}
       </a>

@@ -21,7 +21,13 @@ const ORDER_WORDS: Readonly<Record<Order, string>> = {
   name: 'name',
 };
 
-export const ORDER_OPTIONS = ORDERS.map((order) => ({ value: order, text: ORDER_WORDS[order] }));
+/** Without a joint there is no life to go by. */
+export function orderOptions(hasJoint: boolean): readonly { value: Order; text: string }[] {
+  return ORDERS.filter((order) => hasJoint || order !== 'life').map((order) => ({
+    value: order,
+    text: ORDER_WORDS[order],
+  }));
+}
 
 export type ShownRows = 'all' | 'marked';
 
@@ -56,6 +62,8 @@ export function movementWords({ ways, cycles: wanted }: Movement): string {
   return `${WAYS[ways]}, ${grouped(wanted)} times`;
 }
 
+export const NOT_HERE =
+  'No filament is kept under this address: it was removed, or belongs to another machine. These are all there are.';
 export const NO_JOINT = 'Nothing bends in your part yet, so no life is told.';
 export const JOINT_REFUSED = 'Your joint cannot be worked out as it stands, so no life is told.';
 export const STRAIN_SOURCE =

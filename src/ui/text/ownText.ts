@@ -5,13 +5,19 @@ import { nameOfFile } from './shellText.ts';
 
 const quoted = (name: string) => `“${name}”`;
 
+/** Names one by one as long as they are few: two hundred may come at once. */
+function namedAll(names: readonly string[]): string {
+  const [first = '', second = ''] = names.map(quoted);
+  return names.length <= 3 ? listed(names.map(quoted)) : `${first}, ${second} and ${names.length - 2} more`;
+}
+
 export const OWN_SAID = {
   made: (name: string, from: string) => `${quoted(name)} made from ${from}`,
   copied: (name: string, from: string) => `${quoted(name)} copied from ${quoted(from)}`,
   removed: (name: string) => `${quoted(name)} removed`,
   renamed: (name: string, was: string) => `Filament renamed ${quoted(name)}, was ${quoted(was)}`,
   remarked: (name: string) => `Remark on ${quoted(name)} changed`,
-  taken: (names: readonly string[]) => `${listed(names.map(quoted))} put with your filaments`,
+  taken: (names: readonly string[]) => `${namedAll(names)} put with your filaments`,
   changed: (label: string, now: string, was: string) => `${label} made ${now}, was ${was}`,
   origin: (label: string, origin: string) => `${label} now ${origin}`,
   restored: (label: string, from: string) => `${label} as in ${from} again`,
@@ -19,18 +25,22 @@ export const OWN_SAID = {
 
 /** What a joint or part brought along, after what is said of it. */
 export function alongText(said: string, names: readonly string[]): string {
-  return names.length === 0 ? said : `${said}, with ${listed(names.map(quoted))}`;
+  return names.length === 0 ? said : `${said}, with ${namedAll(names)}`;
 }
 
 /** Rows that came in under another name, because something else has theirs. */
 export function cameAsText(renamed: readonly (readonly [was: string, now: string])[]): string {
-  const each = renamed.map(([was, now]) => `${quoted(was)} came in as ${quoted(now)}`);
-  return `${capital(listed(each))}, because you have another filament of the same key. Yours is as it was.`;
+  const each = renamed
+    .slice(0, renamed.length <= 3 ? 3 : 2)
+    .map(([was, now]) => `${quoted(was)} came in as ${quoted(now)}`);
+  const rest = renamed.length - each.length;
+  const all = rest === 0 ? listed(each) : `${each.join(', ')} and ${rest} more under other names`;
+  return `${all}, because you have another filament of the same key. Yours is as it was.`;
 }
 
 export function nothingNewText(names: readonly string[]): string {
   if (names.length === 0) return 'There is no filament in this file.';
-  return `You have ${listed(names.map(quoted))} already, word for word.`;
+  return `You have ${namedAll(names)} already, word for word.`;
 }
 
 /** Why no more can be made. */
@@ -40,7 +50,7 @@ export function fullText(most: number): string {
 
 /** Why a row cannot be removed now. */
 export function inUseText(joints: readonly string[]): string {
-  return `used by ${listed(joints.map(quoted))}; give ${joints.length === 1 ? 'it' : 'them'} another filament first`;
+  return `used by ${namedAll(joints)}; give ${joints.length === 1 ? 'it' : 'them'} another filament first`;
 }
 
 export const OWN_ACTIONS = {
@@ -129,6 +139,7 @@ export const EDITOR = {
   anchors: ['Half break by ', ' cycles at ', ', by ', ' at '],
   isSaid: 'The curve: ',
   readAt: 'where the curve is read',
+  notRead: (label: string, least: string, most: string) => `${label} must be from ${least} to ${most}.`,
   anchorsMore: 'Two points that the curve goes through, its exponents kept.',
   labels: {
     fewCycles: 'Few cycles',

@@ -1,7 +1,7 @@
 /** The pages as markup: every figure is the core's, and beside every figure is the way to its source. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
-import { standingOf } from '../../../src/core/design/acrossFilaments.ts';
+import { ORDERS, standingOf } from '../../../src/core/design/acrossFilaments.ts';
 import { soundness } from '../../../src/core/material/choose.ts';
 import { fromMemory, TRAITS, traitOf } from '../../../src/core/material/compare.ts';
 import { FILAMENTS } from '../../../src/core/material/filaments.ts';
@@ -23,7 +23,14 @@ import {
   type Property,
 } from '../../../src/ui/text/filamentValueText.ts';
 import { asTabbed } from '../../../src/ui/text/filamentText.ts';
-import { chanceText, conflictText, lifeText, rowName } from '../../../src/ui/text/filamentsText.ts';
+import {
+  chanceText,
+  conflictText,
+  lifeText,
+  NOT_HERE,
+  orderOptions,
+  rowName,
+} from '../../../src/ui/text/filamentsText.ts';
 import { plainly } from '../../../src/ui/text/said.ts';
 import { assessed, changed, LEAF } from '../../support/joints.ts';
 
@@ -77,7 +84,8 @@ describe('the comparison', () => {
     const without = ROWS.map((row) => ({ row, standing: undefined }));
     const bare = renderToStaticMarkup(<CompareTable rows={without} all={without} joint={undefined} />);
     expect(bare).not.toMatch(/NaN|undefined|Infinity/);
-    expect(bare.match(/no joint/g)).toHaveLength(ROWS.length);
+    // A column that had nothing in it for anyone would speak of a joint that is not there.
+    expect(bare).not.toMatch(/your joint/i);
   });
 
   it('stands in any strain that a joint may have', () => {
@@ -106,6 +114,18 @@ describe('the page of all', () => {
   });
 
   it('has no broken figure', () => expect(markup).not.toMatch(/NaN|undefined|Infinity/));
+
+  it('speaks of no joint where there is none, and puts in no order by it', () => {
+    const none = renderToStaticMarkup(<AllFilaments rows={ROWS} yours={{ joint: undefined, assessment: undefined }} />);
+    expect(none).not.toMatch(/your joint|undefined|NaN/i);
+    expect(orderOptions(false).map(({ value }) => value)).toEqual(ORDERS.filter((order) => order !== 'life'));
+    expect(none).not.toContain(escaped(NOT_HERE));
+  });
+
+  it('says so where the address names a filament that is not here', () => {
+    const lost = renderToStaticMarkup(<AllFilaments rows={ROWS} yours={{ joint: LEAF, assessment: A }} isLost />);
+    expect(lost).toContain(escaped(NOT_HERE));
+  });
 });
 
 describe.each(ROWS.map((row) => [row.id, row] as const))('the page of %s', (_, row) => {

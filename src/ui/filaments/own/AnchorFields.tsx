@@ -6,6 +6,7 @@ import type { OwnFilament, Provenance } from '../../../core/material/types.ts';
 import { Sentence } from '../../controls/Sentence.tsx';
 import { ValueField } from '../../controls/ValueField.tsx';
 import { EDITOR, OWN_SAID } from '../../text/ownText.ts';
+import { grouped } from '../../text/numbers.ts';
 import type { ReadAt } from '../anchors.ts';
 import { figureSpec } from './figureSpec.ts';
 import { put } from './put.ts';
@@ -18,6 +19,7 @@ interface Props {
   readonly after: Provenance;
 }
 
+const READ = { min: 1, max: 1e9, because: EDITOR.readAt };
 const { labels } = EDITOR;
 const LABELS = [
   [labels.fewCycles, labels.fewStrain],
@@ -31,11 +33,13 @@ function useFields({ row, at, onRead, after }: Props) {
       key: `cycles.${which}`,
       label: LABELS[which][0],
       value: at[which],
-      limits: { min: 1, max: 1e9, because: EDITOR.readAt },
+      limits: READ,
       unit: '',
       isCount: true,
       // Reading the curve elsewhere changes nothing of it.
       take: (value) => {
+        if (!(value >= READ.min && value <= READ.max))
+          return EDITOR.notRead(LABELS[which][0], grouped(READ.min), grouped(READ.max));
         onRead(which === 0 ? [value, at[1]] : [at[0], value]);
         return undefined;
       },
