@@ -99,3 +99,37 @@ for (const size of [
     expect(await violations(page)).toEqual([]);
   });
 }
+
+/** Presses every mark beside a figure, and tells of those that lead to no row of the same kind or better that says its source. */
+function marksAstray(page: Page): Promise<{ readonly pressed: number; readonly astray: readonly string[] }> {
+  return page.evaluate(() => {
+    const astray: string[] = [];
+    const marks = [...document.querySelectorAll<HTMLElement>('main .pv')];
+    for (const mark of marks) {
+      (document.activeElement as HTMLElement | null)?.blur();
+      mark.click();
+      const row = document.activeElement?.closest<HTMLElement>('.sources tr');
+      if (!row || row.innerText.length < 20)
+        astray.push(`${mark.ariaLabel} after ${mark.previousSibling?.textContent}`);
+    }
+    return { pressed: marks.length, astray };
+  });
+}
+
+test('every mark beside a figure leads to a row that says where it comes from', async ({ page }) => {
+  await page.goto('/');
+  await cell(page, 'Wind-vane return').click();
+  await expect(page.getByRole('region', { name: 'How sure is this?' })).toContainText('by sampling', {
+    timeout: 60_000,
+  });
+  const { pressed, astray } = await marksAstray(page);
+  expect(astray).toEqual([]);
+  expect(pressed).toBeGreaterThan(15);
+  // A mark leads to the row about its own figure, not only to some row of its kind.
+  await inUse(page)
+    .getByRole('button', { name: /memory/ })
+    .last()
+    .click();
+  const { active } = await page.evaluate(() => ({ active: (document.activeElement as HTMLElement).dataset['about'] }));
+  expect(['push', 'held']).toContain(active);
+});

@@ -26,7 +26,7 @@ function Source({ row }: { readonly row: SourceRow }) {
   );
 }
 
-/** Every number behind the joint, with its kind of source. A mark beside a figure leads to the first row of its kind. */
+/** Every number behind the joint, with its kind of source. A mark beside a figure leads to the row about it, else to the first of its kind. */
 export function NumberSources({ assessment }: { readonly assessment: Assessment }) {
   const rows = sourceRows(assessment);
   return (
@@ -37,20 +37,17 @@ export function NumberSources({ assessment }: { readonly assessment: Assessment 
       </h2>
       <table className="sources">
         <tbody>
-          {rows.map((row, at) => {
-            const isFirst = rows.findIndex(({ kind }) => kind === row.kind) === at;
-            return (
-              <tr key={row.name} id={isFirst ? `source-${row.kind}` : undefined}>
-                <td className="m">
-                  <MarkShape kind={row.kind} />
-                  <span className="vh">{MARK_SHAPES[row.kind].says}</span>
-                </td>
-                <td>
-                  <Source row={row} />
-                </td>
-              </tr>
-            );
-          })}
+          {rows.map((row) => (
+            <tr key={row.name} data-about={row.about} data-kind={row.kind}>
+              <td className="m">
+                <MarkShape kind={row.kind} />
+                <span className="vh">{MARK_SHAPES[row.kind].says}</span>
+              </td>
+              <td>
+                <Source row={row} />
+              </td>
+            </tr>
+          ))}
         </tbody>
       </table>
     </section>

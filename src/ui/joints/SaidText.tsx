@@ -10,7 +10,7 @@ export function SaidText({ said }: { readonly said: Said }) {
       // A sentence is built anew as a whole, so the place of a piece is its identity.
       <span className="nw" key={at}>
         <span className="num">{piece.figure}</span>
-        {piece.mark !== undefined && <Mark kind={piece.mark} />}
+        {piece.mark !== undefined && <Mark kind={piece.mark} about={piece.about} />}
       </span>
     ),
   );

@@ -26,7 +26,7 @@ export function RatioFigure({ assessment: a, unit }: { readonly assessment: Asse
       <h3 className="h rules-head">
         <span>
           {found.wear.ratio < 0 ? HOW_BOTH_WAYS : HOW_ANY_SWING}
-          <Mark kind={a.provenance.life} />
+          <Mark kind={a.provenance.life} about="ratio" />
         </span>
         <span className="aside">{swingText(swing, a.drive.measure, unit)}</span>
       </h3>

@@ -59,7 +59,10 @@ export function WearTable({ assessment: a, unit }: { readonly assessment: Assess
       <h3 className="h">
         <span>
           {WHO_WEARS}
-          <Mark kind={weakest(a.provenance.strain, a.provenance.life)} />
+          <Mark
+            kind={weakest(a.provenance.strain, a.provenance.life)}
+            about={a.life.wear.length > 1 ? 'wear' : 'life'}
+          />
         </span>
         <span className="aside">{WHO_WEARS_AID}</span>
       </h3>

@@ -42,14 +42,14 @@ export function heldSaid(
   return [
     [
       `${begins} ${spanText(held.hours)} ${keeps}`,
-      figure(share(held.left.typical), ofPush),
+      figure(share(held.left.typical), ofPush, 'push'),
       ` of its push, ${range(held.left, share)}, which leaves ${effortText(held.effort.typical, effort.measure)}; let go, `,
-      figure(say(held.stays.typical), ofSet),
+      figure(say(held.stays.typical), ofSet, 'held'),
       `, ${range(held.stays, say)}, ${stay} bent.`,
     ],
     [
       'Under a load that stays on it sags instead: ',
-      figure(share(sags.typical), ofPush),
+      figure(share(sags.typical), ofPush, 'push'),
       ` farther in a day, ${range(sags, share)}.`,
     ],
   ];

@@ -1,16 +1,21 @@
 import type { ProvenanceKind } from '../../core/material/types.ts';
 
+/** What a figure is about, as far as it has a row of its own among the sources. */
+export type About =
+  'strain' | 'thickness' | 'effort' | 'life' | 'wear' | 'ratio' | 'set' | 'push' | 'held' | 'warmth' | 'printer';
+
 /** A figure in a sentence: set strong, and marked with where it comes from. */
 interface Figure {
   readonly figure: string;
   readonly mark?: ProvenanceKind;
+  readonly about?: About;
 }
 
 /** A sentence in pieces, so that its figures can be set strong on screen and read plainly by ear. */
 export type Said = readonly (string | Figure)[];
 
-export function figure(text: string, mark?: ProvenanceKind): Figure {
-  return mark === undefined ? { figure: text } : { figure: text, mark };
+export function figure(text: string, mark?: ProvenanceKind, about?: About): Figure {
+  return { figure: text, ...(mark && { mark }), ...(about && { about }) };
 }
 
 /** The sentence as plain text. */

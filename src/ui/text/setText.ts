@@ -29,14 +29,14 @@ export function afterBendSaid(
   if (set.high < NOTHING * wanted) {
     return [[`Nothing stays bent: even by the least yield stress of ${filament.name} it springs back all the way.`]];
   }
-  const most = figure(say(set.high), provenance.effort);
+  const most = figure(say(set.high), provenance.effort, 'set');
   if (set.amount < NOTHING * wanted) {
     return [[`By usual figures of ${filament.name} nothing stays bent; by the worst of them up to `, most, ' do.']];
   }
   return [
     [
       'About ',
-      figure(say(set.amount), provenance.effort),
+      figure(say(set.amount), provenance.effort, 'set'),
       `, between ${say(set.low)} and ${say(set.high)}, stay bent at once; plastics creep back further.`,
     ],
     [`It springs back ${say(wanted - set.amount)} of the ${setAmount(wanted, drive.measure, unit)}.`],

@@ -1,7 +1,7 @@
 /** A row of “Where the numbers come from”, and that of a figure of a filament. */
 import type { ProvenanceKind, Quantity } from '../../core/material/types.ts';
 import { originOfQuantity, originText, rangeText, valueText } from './filamentValueText.ts';
-import { sentence } from './said.ts';
+import { sentence, type About } from './said.ts';
 
 export interface SourceRow {
   readonly kind: ProvenanceKind;
@@ -10,6 +10,13 @@ export interface SourceRow {
   readonly says: string;
   /** The whole of it: document, place, how much of it was read, notes. */
   readonly more: readonly string[];
+  /** Of which figures it tells, where marks lead to it and not only to its kind. */
+  readonly about?: About;
+}
+
+/** A row to which the marks of these figures lead. */
+export function telling(about: About, of: SourceRow): SourceRow {
+  return { ...of, about };
 }
 
 export function row(

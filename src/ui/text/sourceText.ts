@@ -11,8 +11,8 @@ import { effortText } from './amountText.ts';
 import { cited } from './filamentValueText.ts';
 import { kindText } from './kindText.ts';
 import { grouped, percent } from './numbers.ts';
-import { quantityRow, row, type SourceRow } from './sourceRow.ts';
-import { holdingRows, wearRows } from './useSourceText.ts';
+import { quantityRow, row, telling, type SourceRow } from './sourceRow.ts';
+import { holdingRows, printerRow, wearRows } from './useSourceText.ts';
 
 /** Whether the figures are those of the solver, and not of a form that is exact as well. */
 function isSolved({ joint, drive, sizes, section, solved }: Assessment): boolean {
@@ -64,7 +64,7 @@ function strainRows(a: Assessment): readonly SourceRow[] {
   const [form, more] = strainForm(a);
   const { concentration, notchSensitivity } = strain;
   return [
-    row(provenance.strain, `Strain, ${percent(strain.peak)}`, `${form} ${rootsText(strain)}`, more),
+    telling('strain', row(provenance.strain, `Strain, ${percent(strain.peak)}`, `${form} ${rootsText(strain)}`, more)),
     row('published', `The root fillet concentrates it ${concentration.toFixed(2)} times`, 'table of stepped bars', [
       cited('roark-17.1'),
     ]),
@@ -92,14 +92,17 @@ function effortRows(a: Assessment): readonly SourceRow[] {
   const isTurn = effort.measure === 'turn';
   const first = effortText(effort.stiffness * (isTurn ? radians(1) : 1), effort.measure);
   return [
-    row(
-      soundness(effort.provenance) === 'memory' ? 'memory' : 'computed',
-      `Effort, ${effortText(effort.effort, effort.measure)}; ${travel || isSolved(a) ? 'at first' : 'on the way there'} ${first} a ${isTurn ? 'degree' : 'millimetre'}`,
-      `${effortForm(a)}, × ${effort.widthRatio.toFixed(2)} for its width`,
-      [
-        'a wide leaf cannot narrow as it bends, which makes it stiffer; past the onset of set it pushes less; plastics also relax, which this does not know',
-        cited('wide-strip'),
-      ],
+    telling(
+      'effort',
+      row(
+        soundness(effort.provenance) === 'memory' ? 'memory' : 'computed',
+        `Effort, ${effortText(effort.effort, effort.measure)}; ${travel || isSolved(a) ? 'at first' : 'on the way there'} ${first} a ${isTurn ? 'degree' : 'millimetre'}`,
+        `${effortForm(a)}, × ${effort.widthRatio.toFixed(2)} for its width`,
+        [
+          'a wide leaf cannot narrow as it bends, which makes it stiffer; past the onset of set it pushes less; plastics also relax, which this does not know',
+          cited('wide-strip'),
+        ],
+      ),
     ),
     quantityRow(`Modulus of ${filament.name}`, bendingModulus(filament, joint.profile.lying === 'upright')),
     quantityRow('Stress at which it stays bent', filament.properties.yieldStress),
@@ -149,9 +152,9 @@ function limitRows({ filament, joint }: Assessment): readonly SourceRow[] {
 }
 
 function setRows({ set, provenance }: Assessment): readonly SourceRow[] {
-  if (!(set.fraction > 0)) return [];
+  if (!(set.high > 0)) return [];
   const says = 'flows at its yield stress, springs back by its modulus; most keep less';
-  return [row(provenance.effort, 'Left in it after one bend', says, [cited('elastic-plastic')])];
+  return [telling('set', row(provenance.effort, 'Left in it after one bend', says, [cited('elastic-plastic')]))];
 }
 
 /** Every number behind this joint, with what kind of number it is. */
@@ -159,13 +162,14 @@ export function sourceRows(assessment: Assessment): readonly SourceRow[] {
   const a = { ...assessment, filament: wholeRow(assessment.filament) };
   return [
     ...strainRows(a),
-    thicknessRow(a),
+    telling('thickness', thicknessRow(a)),
     ...effortRows(a),
-    lifeRow(a),
+    telling('life', lifeRow(a)),
     ...wearRows(a),
     ...limitRows(a),
     ...setRows(a),
     ...holdingRows(a),
+    printerRow(),
     row('measured', 'Your tests', 'none yet; a counted test print is worth more than the curve'),
   ];
 }

@@ -88,7 +88,7 @@ export function sureSentence(a: Assessment, answer: DoubtAnswer): Said {
     return [`The first flex breaks it, in ${a.filament.name} and in every print that is imagined.`];
   if (a.life.beyond === 'wanted') {
     const counted = a.life.maxReportableCycles;
-    const most = figure(grouped(counted), a.provenance.life);
+    const most = figure(grouped(counted), a.provenance.life, 'life');
     const asked = wanted > counted ? grouped(wanted) : 'as many as are asked of its smaller movements';
     return [
       'Nobody has counted further than ',
@@ -98,7 +98,7 @@ export function sureSentence(a: Assessment, answer: DoubtAnswer): Said {
     ];
   }
   return [
-    figure(capital(`${inHundred(chance.share)} in 100`), chanceMark(answer)),
+    figure(capital(`${inHundred(chance.share)} in 100`), chanceMark(answer), 'life'),
     ` (${errorText(chance.error)} by sampling) reach your ${grouped(wanted)}${verdictToo(answer)}. `,
     ...(breaksAtOnce >= 0.01 ? [`The first flex breaks ${inHundred(breaksAtOnce)} in 100. `] : []),
     ...mostOf(a, answer),

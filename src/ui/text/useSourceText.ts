@@ -2,7 +2,7 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { WholeFilament } from '../../core/material/types.ts';
 import { cited } from './filamentValueText.ts';
-import { quantityRow, row, type SourceRow } from './sourceRow.ts';
+import { quantityRow, row, telling, type SourceRow } from './sourceRow.ts';
 
 type Whole = Assessment & { readonly filament: WholeFilament };
 
@@ -26,18 +26,34 @@ export function wearRows({ life, filament }: Whole): readonly SourceRow[] {
     ],
   );
   return [
-    ...(life.wear.length > 1 ? [several] : []),
-    ...(life.wear.some(({ ratio }) => ratio !== 0) ? [exponent] : []),
+    ...(life.wear.length > 1 ? [telling('wear', several)] : []),
+    ...(life.wear.some(({ ratio }) => ratio !== 0) ? [telling('ratio', exponent)] : []),
   ];
 }
 
+/** Crystals carry some filaments past their glass transition; of each one row tells where it softens. */
+function aboutWarmth(crystalline: boolean, isSagging: boolean, of: SourceRow): SourceRow {
+  return crystalline === isSagging ? telling('warmth', of) : of;
+}
+
+/** How closely a printer keeps its sizes, on which it rests how sure the answer is. */
+export function printerRow(): SourceRow {
+  return telling(
+    'printer',
+    row('memory', 'How closely a printer keeps its sizes', 'what a desktop printer that is looked after keeps', [
+      'nine prints in ten lie within; set your own where it is asked how sure the answer is',
+      cited('common-practice'),
+    ]),
+  );
+}
+
 /** What holding it bent, warmth and damp rest on. */
-export function holdingRows({ filament: { properties: p } }: Whole): readonly SourceRow[] {
+export function holdingRows({ filament: { properties: p, crystalline } }: Whole): readonly SourceRow[] {
   return [
-    quantityRow('How fast its push fades when held, a power of time', p.relaxationExponent),
-    quantityRow('What stays after a day held', p.setAfterDayHeld),
-    quantityRow('Where it turns from glassy to rubbery', p.glassTransition),
-    quantityRow('Where a loaded bar sags', p.heatDeflection),
+    telling('push', quantityRow('How fast its push fades when held, a power of time', p.relaxationExponent)),
+    telling('held', quantityRow('What stays after a day held', p.setAfterDayHeld)),
+    aboutWarmth(crystalline, false, quantityRow('Where it turns from glassy to rubbery', p.glassTransition)),
+    aboutWarmth(crystalline, true, quantityRow('Where a loaded bar sags', p.heatDeflection)),
     ...(p.youngsModulusDry ? [quantityRow('Modulus when dry', p.youngsModulusDry)] : []),
     ...(p.conditionedOverDryModulus ? [quantityRow('Damp modulus over dry', p.conditionedOverDryModulus)] : []),
     ...(p.yieldStrainDry ? [quantityRow('Strain at which it stays bent when dry', p.yieldStrainDry, true)] : []),

@@ -95,7 +95,7 @@ function strainPart(a: Assessment, unit: LengthUnit): Said {
   const moved = setAmount(a.joint.movement.amount, a.drive.measure, unit);
   return [
     `${when} ${moved} the skin of the ${kindText(a.joint.family).piece} strains ${a.estimate ? 'about ' : ''}`,
-    figure(percent(a.strain.peak), a.provenance.strain),
+    figure(percent(a.strain.peak), a.provenance.strain, 'strain'),
     `, ${relation} the ${percent(limit.limit)} ${at(a.filament.name)}${lying}, `,
   ];
 }
@@ -118,7 +118,7 @@ function joining(a: Assessment, unit: LengthUnit): string {
 
 function reachPart(a: Assessment, mark?: ProvenanceKind): Said {
   const wanted = a.joint.movement.cycles;
-  const chance = figure(`${inHundred(a.life.chance)} in 100`, mark);
+  const chance = figure(`${inHundred(a.life.chance)} in 100`, mark, 'life');
   return wanted === 1 ? [chance, ' stand their one flex.'] : [chance, ` reach your ${grouped(wanted)}.`];
 }
 
@@ -143,7 +143,7 @@ function lifePart(a: Assessment): Said {
     }
     return [`half last past ${counted} ${what}, where counting stops, and `, ...reachPart(a, provenance.life)];
   }
-  const half: Said = ['half break by ', figure(cycles(life.median), provenance.life), ` ${what}`];
+  const half: Said = ['half break by ', figure(cycles(life.median), provenance.life, 'life'), ` ${what}`];
   if (life.beyond === 'wanted') {
     return [...half, `. You want ${most}, more than the ${counted} that anyone has counted.`];
   }
@@ -181,7 +181,7 @@ function effortPart({ joint, effort, estimate, provenance }: Assessment): Said {
   const relation = effort.effort > effortAtMost ? 'over' : 'within';
   return [
     `It takes up to ${estimate ? 'about ' : ''}`,
-    figure(effortText(effort.effort, effort.measure), provenance.effort),
+    figure(effortText(effort.effort, effort.measure), provenance.effort, 'effort'),
     `, ${relation} your ${effortText(effortAtMost, effort.measure)}.`,
   ];
 }
@@ -215,7 +215,7 @@ function gapPart({ joint, solved, drive }: Assessment, unit: LengthUnit): Said {
 }
 
 const degrees = (value: number, mark?: ProvenanceKind) =>
-  figure(`${Math.round(value)}${NO_BREAK}°C`.replace('-', MINUS), mark);
+  figure(`${Math.round(value)}${NO_BREAK}°C`.replace('-', MINUS), mark, 'warmth');
 
 /** How near it is used to where its filament softens, or turns brittle; nothing where it is far from either. */
 function warmthPart({ warmth, filament }: Assessment): Said {

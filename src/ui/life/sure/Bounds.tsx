@@ -3,11 +3,13 @@ import type { DoubtAnswer } from '../../../core/design/doubtAnswer.ts';
 import { weakest } from '../../../core/material/choose.ts';
 import type { ProvenanceKind } from '../../../core/material/types.ts';
 import { Mark } from '../../app/Mark.tsx';
+import type { About } from '../../text/said.ts';
 import { chanceMark, effortFigures, effortMark, lifeFigure, PERCENTILES, strainFigures } from '../../text/sureText.ts';
 
 interface Row {
   readonly name: string;
   readonly mark: ProvenanceKind;
+  readonly about: About;
   readonly figures: readonly string[];
 }
 
@@ -20,11 +22,22 @@ export function Bounds({ a, answer }: { readonly a: Assessment; readonly answer:
     {
       name: PERCENTILES.life,
       mark: chanceMark(answer),
+      about: 'life',
       figures: [life.p10, life.p50, life.p90].map((cycles) => lifeFigure(cycles, most)),
     },
     // How closely a printer keeps its sizes is common practice that nobody has looked up.
-    { name: PERCENTILES.strain, mark: weakest(a.provenance.strain, 'memory'), figures: strainFigures(strain) },
-    { name: PERCENTILES.effort[measure], mark: effortMark(answer), figures: effortFigures(effort, measure) },
+    {
+      name: PERCENTILES.strain,
+      mark: weakest(a.provenance.strain, 'memory'),
+      about: 'strain',
+      figures: strainFigures(strain),
+    },
+    {
+      name: PERCENTILES.effort[measure],
+      mark: effortMark(answer),
+      about: 'effort',
+      figures: effortFigures(effort, measure),
+    },
   ];
   return (
     <table className="sure-bounds">
@@ -40,11 +53,11 @@ export function Bounds({ a, answer }: { readonly a: Assessment; readonly answer:
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ name, mark, figures }) => (
+        {rows.map(({ name, mark, about, figures }) => (
           <tr key={name}>
             <th scope="row">
               {name}
-              <Mark kind={mark} />
+              <Mark kind={mark} about={about} />
             </th>
             {figures.map((figure, i) => (
               <td key={PERCENTILES.heads[i]}>{figure}</td>

@@ -13,11 +13,11 @@ export function Shares({ a, answer }: { readonly a: Assessment; readonly answer:
           <th scope="col">{SHARES.heads.cause}</th>
           <th scope="col">
             {SHARES.heads.life}
-            <Mark kind={chanceMark(answer)} />
+            <Mark kind={chanceMark(answer)} about="life" />
           </th>
           <th scope="col">
             {SHARES.heads.effort}
-            <Mark kind={effortMark(answer)} />
+            <Mark kind={effortMark(answer)} about="effort" />
           </th>
         </tr>
       </thead>

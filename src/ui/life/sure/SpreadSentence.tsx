@@ -61,7 +61,7 @@ export function SpreadSentence({ assessment, unit }: { readonly assessment: Asse
           <span className="nw">
             ±{NO_BREAK}
             <ValueField spec={spreadSpec(name, spread, choose, unit)} />
-            <Mark kind="memory" />
+            <Mark kind="memory" about="printer" />
           </span>
         </span>
       ))}
