@@ -48,11 +48,13 @@ interface Props {
 /** Names of all filaments, as the way from one to the next. */
 function Flip({ row, rows }: Pick<Props, 'row' | 'rows'>) {
   const nav = useRef<HTMLElement>(null);
-  // Where there are more names than fit, this one is among those that do.
-  useEffect(
-    () => nav.current?.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest', inline: 'center' }),
-    [],
-  );
+  // Where there are more lines of names than fit, the one of this name is among those that do.
+  useEffect(() => {
+    const names = nav.current;
+    const current = names?.querySelector('[aria-current]');
+    if (!names || !current) return;
+    names.scrollTop += Math.max(0, current.getBoundingClientRect().bottom - names.getBoundingClientRect().bottom);
+  }, []);
   return (
     <nav className="names flip" aria-label="Filaments" ref={nav}>
       <a className="name-toggle" href={addressOf()}>
