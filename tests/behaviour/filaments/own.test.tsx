@@ -88,10 +88,12 @@ describe('the evidence of a copied curve', () => {
   });
 });
 
-describe('the page of an own row', () => {
-  const labels = (element: ReactElement) =>
-    [...renderToStaticMarkup(element).matchAll(/aria-label="([^"]*)"/g)].map(([, label]) => label);
+/** What a reader by ear is told of fields and figures. */
+function labels(element: ReactElement): readonly string[] {
+  return [...renderToStaticMarkup(element).matchAll(/aria-label="([^"]*)"/g)].map(([, label = '']) => label);
+}
 
+describe('the page of an own row', () => {
   it.each([...FILAMENTS])('of $name has fields for every value in the table, by the names of the table', (row) => {
     const own = ownFrom(row, 'Mine', 'own-mine');
     const said = labels(<OwnNumbers row={own} rows={[own]} />);
@@ -104,19 +106,18 @@ describe('the page of an own row', () => {
 
   it('says each figure of the curve once, in a field', () => {
     const said = labels(<OwnStandsOn row={bent} at={READ_AT} onRead={() => undefined} />);
-    expect(said.filter((label) => /flex|cycles|doubt|scatter|weight/i.test(label ?? '')).toSorted()).toEqual(
-      [
-        'Doubt about the curve',
-        'Few cycles',
-        'Flexes counted at most',
-        'Many cycles',
-        'Scatter between prints',
-        'Strain at few cycles',
-        'Strain at many cycles',
-        'Strain that breaks it on the first flex',
-        'Weight of bending back',
-      ].toSorted(),
-    );
+    const figures = said.filter((label) => /flex|cycles|doubt|scatter|weight/i.test(label));
+    expect(figures).toEqual([
+      'Few cycles',
+      'Strain at few cycles',
+      'Many cycles',
+      'Strain at many cycles',
+      'Strain that breaks it on the first flex',
+      'Scatter between prints',
+      'Doubt about the curve',
+      'Weight of bending back',
+      'Flexes counted at most',
+    ]);
   });
 });
 
