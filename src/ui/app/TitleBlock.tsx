@@ -1,16 +1,14 @@
 import { findFilament } from '../../core/material/shelf.ts';
 import type { Joint } from '../../core/design/joint.ts';
 import { useChoices } from '../../store/choices.ts';
-import { useKeeping } from '../../store/keeping.ts';
 import { useSession } from '../../store/session.ts';
 import { useKindCome } from '../joints/kindsCome.ts';
 import { useCurrentJoint } from '../joints/useCurrentJoint.ts';
 import { kindText } from '../text/kindText.ts';
 import { lengthFigure, type LengthUnit } from '../text/numbers.ts';
-import { CAUTIONS, KEPT_TEXT, SAID } from '../text/shellText.ts';
-import { MarkShape } from './MarkShape.tsx';
-import { MARK_KINDS, MARK_SHAPES } from './markShapes.ts';
+import { CAUTIONS, SAID } from '../text/shellText.ts';
 import { NameField } from './NameField.tsx';
+import { KeptCell, MarksCell } from './TitleCells.tsx';
 
 function profileText({ profile }: Joint, unit: LengthUnit): string {
   const size = (value: number, places?: number) => lengthFigure(value, unit, places);
@@ -52,7 +50,6 @@ function JointCells({ joint }: { joint: Joint }) {
 export function TitleBlock() {
   const { name, invented } = useSession((state) => state.part);
   const renamePart = useSession((state) => state.renamePart);
-  const kept = useKeeping((state) => state.kept);
   const joint = useCurrentJoint();
   return (
     <footer className="title">
@@ -70,19 +67,8 @@ export function TitleBlock() {
         <small>Read this</small>
         {CAUTIONS.join(' ')}
       </div>
-      <div className="marks last">
-        <small>Marks beside numbers</small>
-        {MARK_KINDS.map((kind) => (
-          <span key={kind} className="nw key">
-            <MarkShape kind={kind} />
-            {MARK_SHAPES[kind].says}
-          </span>
-        ))}
-      </div>
-      <div className="kept last end">
-        <small>Kept</small>
-        <output>{KEPT_TEXT[kept]}</output>
-      </div>
+      <MarksCell className="marks last" />
+      <KeptCell className="kept last end" />
     </footer>
   );
 }

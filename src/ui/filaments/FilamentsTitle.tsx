@@ -1,11 +1,8 @@
 import type { Assessment } from '../../core/design/assessment.ts';
-import { useKeeping } from '../../store/keeping.ts';
-import { MarkShape } from '../app/MarkShape.tsx';
-import { MARK_KINDS, MARK_SHAPES } from '../app/markShapes.ts';
+import { KeptCell, MarksCell } from '../app/TitleCells.tsx';
 import { movementWords } from '../text/filamentsText.ts';
 import { usedByText } from '../text/filamentText.ts';
 import { percent } from '../text/numbers.ts';
-import { KEPT_TEXT } from '../text/shellText.ts';
 
 interface Props {
   readonly what: { readonly name: string; readonly says: string };
@@ -17,7 +14,6 @@ interface Props {
 
 /** The block at the foot of this place: what is shown, how far to trust it, and the joint it is set against. */
 export function FilamentsTitle({ what, caution, against, used }: Props) {
-  const kept = useKeeping((state) => state.kept);
   return (
     <footer className="title of-filaments">
       <div className="what">
@@ -25,19 +21,8 @@ export function FilamentsTitle({ what, caution, against, used }: Props) {
         {what.says}
         {used !== undefined && `; used by ${usedByText(used)}`}
       </div>
-      <div className="key-marks">
-        <small>Marks beside numbers</small>
-        {MARK_KINDS.map((kind) => (
-          <span key={kind} className="nw key">
-            <MarkShape kind={kind} />
-            {MARK_SHAPES[kind].says}
-          </span>
-        ))}
-      </div>
-      <div className="where end">
-        <small>Kept</small>
-        <output>{KEPT_TEXT[kept]}</output>
-      </div>
+      <MarksCell className="key-marks" />
+      <KeptCell className="where end" />
       <div className="caution-words last">
         <small>Read this</small>
         {caution}
