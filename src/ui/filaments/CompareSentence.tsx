@@ -5,13 +5,14 @@ import { ChoiceField, type ChoiceSpec } from '../controls/ChoiceField.tsx';
 import { Sentence } from '../controls/Sentence.tsx';
 import {
   JOINT_REFUSED,
-  movementWords,
   NO_JOINT,
   NOT_HERE,
   orderOptions,
   SAME_STRAIN,
   STRAIN_SOURCE,
   shownOptions,
+  timesWords,
+  waysWords,
   type ShownRows,
 } from '../text/filamentsText.ts';
 import { kindWords } from '../text/filamentValueText.ts';
@@ -77,15 +78,25 @@ export function CompareSentence({ count, order, yours, isLost }: Props) {
     <div className="compare-says">
       {isLost && <output className="lost">{NOT_HERE}</output>}
       <Sentence className="about">
-        <ChoiceField spec={specs.shown} /> filaments at 23 °C, in the order of <ChoiceField spec={specs.order} />
+        <ChoiceField spec={specs.shown} /> filaments at <span className="nw">23 °C,</span> in the order of{' '}
+        <span className="nw">
+          <ChoiceField spec={specs.order} />
+          {joint ? ',' : '.'}
+        </span>
         {joint && (
           <>
-            , set against your <ChoiceField spec={specs.joint} />
+            {' '}
+            set against your{' '}
+            <span className="nw">
+              <ChoiceField spec={specs.joint} />
+              {assessment ? ':' : '.'}
+            </span>
           </>
         )}
         {assessment && (
           <>
-            : {assessment.estimate && 'about '}
+            {' '}
+            {assessment.estimate && 'about '}
             <span className="num">{percent(assessment.strain.peak)}</span>
             <SourceMark
               kind={assessment.provenance.strain}
@@ -94,10 +105,10 @@ export function CompareSentence({ count, order, yours, isLost }: Props) {
               controls={noteId}
               onToggle={() => setOpen(!open)}
             />{' '}
-            strain, {movementWords(assessment.joint.movement)}
+            strain, {waysWords(assessment.joint.movement)},{' '}
+            <span className="nw">{timesWords(assessment.joint.movement)}.</span>
           </>
         )}
-        .
       </Sentence>
       {open && assessment && (
         <p className="origin-said" id={noteId}>

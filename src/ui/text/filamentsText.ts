@@ -58,8 +58,16 @@ const WAYS: Readonly<Record<Movement['ways'], string>> = {
 };
 
 /** “one way, 5 000 times”. */
-export function movementWords({ ways, cycles: wanted }: Movement): string {
-  return `${WAYS[ways]}, ${grouped(wanted)} times`;
+export function waysWords({ ways }: Movement): string {
+  return WAYS[ways];
+}
+
+export function timesWords({ cycles: wanted, also = [] }: Movement): string {
+  return `${grouped(wanted)} times${also.length > 0 ? ', smaller movements beside' : ''}`;
+}
+
+export function movementWords(movement: Movement): string {
+  return `${waysWords(movement)}, ${timesWords(movement)}`;
 }
 
 export const NOT_HERE =
