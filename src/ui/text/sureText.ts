@@ -102,6 +102,7 @@ export function sureSentence(a: Assessment, answer: DoubtAnswer): Said {
     ` (${errorText(chance.error)} by sampling) reach your ${grouped(wanted)}${verdictToo(answer)}. `,
     ...(breaksAtOnce >= 0.01 ? [`The first flex breaks ${inHundred(breaksAtOnce)} in 100. `] : []),
     ...mostOf(a, answer),
+    ...(a.warmth.grade === 'pass' ? [] : [' How warm or cold it is used is not counted in it.']),
   ];
 }
 

@@ -28,6 +28,12 @@ describe('how sure it is', () => {
     );
   });
 
+  it('says that warmth is not counted where it matters', () => {
+    const warm = { ...LEAF, surroundings: { temperatureC: 60, moisture: 'damp' as const } };
+    expect(says(warm)).toMatch(/How warm or cold it is used is not counted in it\.$/);
+    expect(says(LEAF)).not.toMatch(/warm/);
+  });
+
   it('never says none or all', () => {
     expect(says(LEAF, { chance: { share: 1, error: 0.0002 } })).toMatch(/^Over 99 in 100 \(±\sunder 1 by sampling\)/);
     expect(says(LEAF, { chance: { share: 0, error: 0.0002 } })).toMatch(/^Under 1 in 100/);
