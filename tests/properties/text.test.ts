@@ -20,10 +20,11 @@ import { stripText } from '../../src/ui/text/stripText.ts';
 import { asTabbed, outlineWaits, sizesToDraw, travelToDraw } from '../../src/ui/text/toDrawText.ts';
 import { chanceText, verdictHeading, verdictSentences } from '../../src/ui/text/verdictText.ts';
 import { ratioRulesOf } from '../../src/ui/life/ratioRules.ts';
+import { lifeFigure } from '../../src/ui/text/cycleText.ts';
 import { heldSaid, pushReading } from '../../src/ui/text/heldText.ts';
 import { afterBendSaid } from '../../src/ui/text/setText.ts';
 import { swingAndCycles } from '../../src/ui/text/useText.ts';
-import { aloneText, ratioText, ruleLife, shareOf, swingsAbout } from '../../src/ui/text/wearText.ts';
+import { ratioText, ruleLife, shareOf, swingsAbout } from '../../src/ui/text/wearText.ts';
 import { joint } from '../support/partGenerators.ts';
 
 const units = fc.constantFrom<LengthUnit>('mm', 'inch');
@@ -44,7 +45,11 @@ function saidOfUse(a: Assessment, unit: LengthUnit): readonly string[] {
   const rules = ratioRulesOf(a);
   return [
     ...swings.map((swing) => swingAndCycles(swing, a.drive.measure, unit)),
-    ...a.life.wear.flatMap((wear) => [aloneText(wear, a.life), ratioText(wear.ratio), shareOf(wear.share)]),
+    ...a.life.wear.flatMap((wear) => [
+      lifeFigure(wear.median, a.life.maxReportableCycles),
+      ratioText(wear.ratio),
+      shareOf(wear.share),
+    ]),
     ...(rules?.rules.map(({ name, median }) => `${name} ${ruleLife(median, a.life)}`) ?? []),
     ...(rules ? [swingsAbout(rules.lives.mean, rules.lives.amplitude)] : []),
     ...afterBendSaid(a, unit).map(plainly),

@@ -25,6 +25,11 @@ export function cycleStops([low, high]: Span): readonly number[] {
   return decades.flatMap((decade) => TO_THE_DECADE.map((digit) => tidy(digit * decade))).filter((at) => at <= high);
 }
 
+/** A number of cycles that can be said. */
+export function twoFigures(cycles: number): number {
+  return Number(cycles.toPrecision(2));
+}
+
 /** The stop nearest to a value; a value beyond the ends gets the end. */
 function nearestIndex(stops: readonly number[], value: number): number {
   return bisect.center(stops, value);

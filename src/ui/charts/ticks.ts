@@ -1,6 +1,7 @@
 import { format, ticks } from 'd3';
 import type { Measure } from '../text/amountText.ts';
-import { grouped, MM_PER_INCH, NO_BREAK, type LengthUnit } from '../text/numbers.ts';
+import { manyCycles } from '../text/cycleText.ts';
+import { MM_PER_INCH, NO_BREAK, share, type LengthUnit } from '../text/numbers.ts';
 import type { Span } from './frame.ts';
 
 /** A mark on an axis; one without words is marked and not figured. */
@@ -13,11 +14,6 @@ const MM_PER: Readonly<Record<LengthUnit, number>> = { mm: 1, inch: MM_PER_INCH 
 
 const figure = format('~g');
 
-/** `200000` → “200 000”, `2000000` → “2 M”. */
-function cyclesFigure(cycles: number): string {
-  return cycles >= 1e6 ? `${figure(cycles / 1e6)}${NO_BREAK}M` : grouped(cycles);
-}
-
 function steps([low, high]: Span, step: number): number[] {
   const count = Math.floor((high - low) / step + 1e-9);
   return Array.from({ length: count + 1 }, (_, i) => Number((low + i * step).toPrecision(12)));
@@ -29,10 +25,11 @@ function thinned(marks: readonly Tick[], narrow: boolean): readonly Tick[] {
   return marks.map((mark, i) => ((marks.length - 1 - i) % 2 === 0 ? mark : { ...mark, text: '' }));
 }
 
+/** Decades of cycles: “1 000”, “2 M”. */
 export function cycleTicks([low, high]: Span, narrow: boolean): readonly Tick[] {
   const decades = steps([Math.log10(low), Math.log10(high)], 1).map((power) => 10 ** power);
   return thinned(
-    decades.map((at) => ({ at, text: cyclesFigure(at) })),
+    decades.map((at) => ({ at, text: manyCycles(at) })),
     narrow,
   );
 }
@@ -72,3 +69,9 @@ export function angleTicks(topDeg: number, narrow: boolean): readonly Tick[] {
 export function amountTicks(top: number, measure: Measure, unit: LengthUnit, narrow: boolean): readonly Tick[] {
   return measure === 'turn' ? angleTicks(top, narrow) : lengthTicks([0, top], unit, narrow);
 }
+
+/** Quarters of a whole, in per cent; the unit stands on the last figure. */
+export const QUARTERS: readonly Tick[] = [0, 0.25, 0.5, 0.75, 1].map((at) => ({
+  at,
+  text: at === 1 ? share(at) : String(100 * at),
+}));

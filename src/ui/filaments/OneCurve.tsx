@@ -4,7 +4,7 @@ import { drawnCurve, peakSpreadAt, severityAt } from '../../core/life/curveOf.ts
 import type { Anchor } from '../../core/material/evidence.ts';
 import type { WholeFilament } from '../../core/material/types.ts';
 import { PointTable } from '../charts/PointTable.tsx';
-import { cycleStops } from '../charts/stops.ts';
+import { cycleStops, twoFigures } from '../charts/stops.ts';
 import { curveReading, FIGURE_ONE, POINTS, SENSITIVITY } from '../text/filamentText.ts';
 import { grouped, percent } from '../text/numbers.ts';
 import { LogFigure } from './LogFigure.tsx';
@@ -15,15 +15,13 @@ interface Props {
   readonly row: WholeFilament;
   /** What its curve stands on. */
   readonly anchors: readonly Anchor[];
-  /** How it bears the open joint, and the peak strain and ratio R there. */
+  /** How it bears the open joint, and the peak strain there. */
   readonly joint: { readonly standing: Standing; readonly strain: number } | undefined;
 }
 
 /** R of each way that it can be drawn for. */
 const RATIOS = { oneWay: 0, bothWays: -1 } as const;
 type Way = keyof typeof RATIOS;
-
-const twoFigures = (cycles: number) => Number(cycles.toPrecision(2));
 
 /** Fig. 1: the curve of one filament, its two kinds of spread, and what it stands on. */
 export function OneCurve({ row, anchors, joint }: Props) {

@@ -6,8 +6,10 @@ import type { Frame, Span } from '../charts/frame.ts';
 import { pathOf, uprightBand } from '../charts/paths.ts';
 import { PlotClip } from '../charts/PlotClip.tsx';
 import { PointTable } from '../charts/PointTable.tsx';
-import { durationText, FIGURE_TWO, pushReading } from '../text/filamentText.ts';
+import { QUARTERS } from '../charts/ticks.ts';
+import { FIGURE_TWO, leftReading } from '../text/filamentText.ts';
 import { share } from '../text/numbers.ts';
+import { spanFigure, spanText } from '../text/spanText.ts';
 import { LogFigure } from './LogFigure.tsx';
 
 const DAY = 1440;
@@ -58,8 +60,8 @@ function Plot({
   const left = times.map((minutes) => ({ minutes, ...pushLeft(minutes, exponent) }));
   const day = pushLeft(DAY, exponent);
   const ticks = {
-    x: TOLD.map((at) => ({ at, text: FIGURED.includes(at) && !(narrow && at === 60) ? durationText(at) : '' })),
-    y: [0, 0.25, 0.5, 0.75, 1].map((at) => ({ at, text: at === 1 ? share(1) : String(at * 100) })),
+    x: TOLD.map((at) => ({ at, text: FIGURED.includes(at) && !(narrow && at === 60) ? spanFigure(at / 60) : '' })),
+    y: QUARTERS,
   };
   return (
     <>
@@ -86,7 +88,7 @@ export function PushLeftFigure({ row }: { readonly row: WholeFilament }) {
   const exponent = row.properties.relaxationExponent;
   const read = (minutes: number) => {
     const left = pushLeft(minutes, exponent);
-    return { text: pushReading(minutes, left), heights: [left.usual] };
+    return { text: leftReading(minutes, left), heights: [left.usual] };
   };
   return (
     <LogFigure
@@ -109,7 +111,7 @@ export function PushLeftFigure({ row }: { readonly row: WholeFilament }) {
         heads={FIGURE_TWO.heads}
         rows={TOLD.map((minutes) => {
           const { usual, least, most } = pushLeft(minutes, exponent);
-          return [durationText(minutes), share(usual), share(least), share(most)];
+          return [spanText(minutes / 60), share(usual), share(least), share(most)];
         })}
       />
     </LogFigure>

@@ -3,9 +3,9 @@ import { drawnCurve, peakStrainAt } from '../../core/life/curveOf.ts';
 import { LogFigure } from './LogFigure.tsx';
 import { clamp } from '../charts/frame.ts';
 import { PointTable } from '../charts/PointTable.tsx';
-import { cycleStops } from '../charts/stops.ts';
-import { FIGURE_2, rowName, sharedReading } from '../text/filamentsText.ts';
-import { grouped, percent } from '../text/numbers.ts';
+import { cycleStops, twoFigures } from '../charts/stops.ts';
+import { countedStrain, FIGURE_2, rowName, sharedReading } from '../text/filamentsText.ts';
+import { grouped } from '../text/numbers.ts';
 import type { Compared } from './CompareTable.tsx';
 import { useComparing } from './comparing.ts';
 import type { Papers } from './papers.ts';
@@ -17,8 +17,6 @@ interface Props {
   readonly joint: SharedJoint | undefined;
 }
 
-const twoFigures = (cycles: number) => Number(cycles.toPrecision(2));
-
 /** Strain at which half have broken; nothing where nobody has counted so far. */
 function strainAt({ row, severity }: SharedCurve, cycles: number): number | undefined {
   return cycles <= row.life.maxReportableCycles ? peakStrainAt(cycles, row.life, severity) : undefined;
@@ -29,7 +27,7 @@ const DECADES: readonly number[] = [1, 10, 100, 1000, 10_000, 100_000, 1_000_000
 function CurveTable({ curves }: { readonly curves: readonly SharedCurve[] }) {
   const rows = curves.map((curve) => [
     rowName(curve.row),
-    ...DECADES.map((cycles) => percent(strainAt(curve, cycles) ?? Number.NaN)),
+    ...DECADES.map((cycles) => countedStrain(strainAt(curve, cycles))),
   ]);
   return <PointTable caption={FIGURE_2.table} heads={['filament', ...DECADES.map(grouped)]} rows={rows} />;
 }

@@ -8,9 +8,9 @@ import { pathOf, uprightBand } from '../charts/paths.ts';
 import { PlacedLabels } from '../charts/PlacedLabels.tsx';
 import { PlotClip } from '../charts/PlotClip.tsx';
 import { around, inkOf, markBox } from '../charts/spots.ts';
+import { QUARTERS } from '../charts/ticks.ts';
 import { HELD_PLOT, PUSH_LABEL, STAYS_LABEL } from '../text/heldText.ts';
-import { share } from '../text/numbers.ts';
-import { spanText } from '../text/useText.ts';
+import { spanFigure } from '../text/spanText.ts';
 
 interface HeldCurvesProps {
   readonly a: Assessment;
@@ -24,7 +24,6 @@ interface HeldCurvesProps {
 
 /** Marks without figures where there is no room for them: on paper narrower than this [px]. */
 const FIGURED_FROM: Readonly<Record<number, number>> = { [1 / 6]: 360, 6: 400, 168: 540, 720: 300 };
-const QUARTERS = [0, 0.25, 0.5, 0.75, 1].map((at) => ({ at, text: at === 1 ? share(at) : String(100 * at) }));
 
 /** The curves of what is left of the push, with its band, and of what stays; a dot at the time that is set. */
 export const HeldCurves = memo(function HeldCurves({ a, hold, frame, stops, width }: HeldCurvesProps) {
@@ -37,7 +36,7 @@ export const HeldCurves = memo(function HeldCurves({ a, hold, frame, stops, widt
   const band = shown.map((held) => ({ x: place(held.hours), low: y(held.left.low), high: y(held.left.high) }));
   const ticks = stops.map((stop) => ({
     at: Math.log10(stop),
-    text: (FIGURED_FROM[stop] ?? 0) > width ? '' : spanText(stop).replace(/^a /, '1 '),
+    text: (FIGURED_FROM[stop] ?? 0) > width ? '' : spanFigure(stop),
   }));
   const own = { x: place(hold.held.hours), y: y(hold.held.left.typical) };
   const wish = (key: string, points: typeof left): LabelWish => ({

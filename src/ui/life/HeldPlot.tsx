@@ -11,7 +11,7 @@ import { useSize } from '../charts/useSize.ts';
 import { HELD_AID, HELD_HEADS, HELD_HOW, HELD_PLOT, HELD_TABLE, pushReading } from '../text/heldText.ts';
 import { share, type LengthUnit } from '../text/numbers.ts';
 import { leftText } from '../text/setText.ts';
-import { spanText } from '../text/useText.ts';
+import { spanText } from '../text/spanText.ts';
 import { HeldCurves } from './HeldCurves.tsx';
 
 interface HeldPlotProps {

@@ -1,9 +1,9 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import { Mark } from '../app/Mark.tsx';
+import { manyCycles } from '../text/cycleText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { swingText } from '../text/useText.ts';
 import {
-  axisFigure,
   CYCLES,
   FROM_REST,
   HOW_ANY_SWING,
@@ -70,8 +70,8 @@ function RulesTable({ rules, a: { life } }: RatioRules & { readonly a: Assessmen
         </tbody>
       </table>
       <p className="rules-axis" aria-hidden="true">
-        <span>{axisFigure(10 ** from)}</span>
-        <span>{axisFigure(10 ** to)}</span>
+        <span>{manyCycles(10 ** from)}</span>
+        <span>{manyCycles(10 ** to)}</span>
         <span>{CYCLES}</span>
       </p>
     </>

@@ -10,16 +10,8 @@ import { ValueField } from '../controls/ValueField.tsx';
 import type { ValueSpec } from '../controls/valueSpec.ts';
 import { useSentence } from '../controls/sentenceContext.ts';
 import type { BriefOf } from '../joints/briefSpecs.ts';
-import {
-  ADD_SWING,
-  addedSaid,
-  enough,
-  inDays,
-  MOVES,
-  REMOVE_SWING,
-  removedSaid,
-  removeLabel,
-} from '../text/useText.ts';
+import { ADD_SWING, addedSaid, enough, MOVES, REMOVE_SWING, removedSaid, removeLabel } from '../text/useText.ts';
+import { inDays } from '../text/spanText.ts';
 import { swingsOf, withAnother, without } from './swings.ts';
 import { hoursOf, hoursSpec, moistureSpec, swingSpec, swingWaysSpec, temperatureSpec } from './useSpecs.ts';
 

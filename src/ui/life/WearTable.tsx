@@ -3,11 +3,11 @@ import { meanStrain } from '../../core/life/meanStrain.ts';
 import type { Wear } from '../../core/life/lifeAnswer.ts';
 import { weakest } from '../../core/material/choose.ts';
 import { Mark } from '../app/Mark.tsx';
+import { lifeFigure } from '../text/cycleText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { swingText, timesText } from '../text/useText.ts';
 import {
   ALL_THE_WEAR,
-  aloneText,
   FIRST_FLEX_WEARS,
   ratioText,
   shareOf,
@@ -31,7 +31,7 @@ function WearRow({ a, wear, at, unit }: { a: Assessment; wear: Wear; at: number;
       <td data-head={WEAR_HEADS.peak}>{strainText(wear.peakStrain)}</td>
       <td data-head={WEAR_HEADS.ratio}>{ratioText(wear.ratio)}</td>
       <td data-head={WEAR_HEADS.mean}>{strainText(meanStrain(wear.peakStrain, wear.ratio))}</td>
-      <td data-head={WEAR_HEADS.alone}>{aloneText(wear, a.life)}</td>
+      <td data-head={WEAR_HEADS.alone}>{lifeFigure(wear.median, a.life.maxReportableCycles)}</td>
       <td data-head={WEAR_HEADS.share}>
         {a.life.breaksOnFirstFlex ? '' : shareOf(wear.share)}
         <Bar share={a.life.breaksOnFirstFlex ? 0 : wear.share} />

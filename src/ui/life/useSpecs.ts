@@ -20,11 +20,11 @@ import { goingIn, movedBy } from '../../core/design/swing.ts';
 import { setAmount } from '../text/amountText.ts';
 import { backAsFar, waysText } from '../text/briefText.ts';
 import { grouped, MINUS } from '../text/numbers.ts';
+import { HOURS } from '../text/spanText.ts';
 import {
   AIR,
   AIR_SAID,
   CELSIUS,
-  HOURS,
   SWING_HINTS,
   swingLabel,
   swingSaid,

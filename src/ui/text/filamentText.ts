@@ -11,10 +11,11 @@ import type { CurveFigure } from '../../core/material/ownLimits.ts';
 import { findFilament, isOwn } from '../../core/material/shelf.ts';
 import type { ProvenanceKind, Quantity, WholeFilament } from '../../core/material/types.ts';
 import { cited, PROPERTIES, rangeText, READ_PROPERTIES, valueText, type Property } from './filamentValueText.ts';
-import { manyCycles } from './filamentsText.ts';
+import { foldsFigure, manyCycles, readAtText } from './cycleText.ts';
 import { cycles, grouped, NO_BREAK, percent, share } from './numbers.ts';
 import { asMadeText } from './ownText.ts';
 import { capital, listed, sentence } from './said.ts';
+import { spanText } from './spanText.ts';
 
 /** A figure of the sentence, and the row of the table that tells where it comes from. */
 export interface Linked {
@@ -69,8 +70,8 @@ function besideTest(row: WholeFilament): string {
   if (test.says === 'more') {
     return ` A published fold test had printed ${test.name} whole after ${grouped(test.cycles)} folds, at a strain that we could not see. Our curve was set to meet it at a guessed ${id === 'pp' ? percent(GUESSED_FOLD, 0) : '30 %'}.`;
   }
-  const ours = reckonedFolds(row).practice;
-  return ` A published fold test puts printed ${test.name} under ${grouped(test.cycles)} folds, at a strain that we could not see. Our curve gives ${cycles(ours)} at ${percent(FOLD_STRAINS.practice, 1)}. Both can be so.`;
+  const ours = foldsFigure(reckonedFolds(row).practice, row.life.maxReportableCycles);
+  return ` A published fold test puts printed ${test.name} under ${grouped(test.cycles)} folds, at a strain that we could not see. Our curve gives ${ours} at ${percent(FOLD_STRAINS.practice, 1)}. Both can be so.`;
 }
 
 export function evidenceText(row: WholeFilament): string {
@@ -114,7 +115,7 @@ export function curveReading(
   at: number,
   spread: { readonly low: number; readonly half: number; readonly high: number } | undefined,
 ): string {
-  const head = `${at >= 10 ? cycles(at) : Number(at.toFixed(1))} cycles`;
+  const head = readAtText(at);
   if (!spread) return `${head}: nobody has counted so far`;
   return `${head}: ${percent(spread.half)} for half, ${(spread.low * 100).toFixed(2)} to ${(spread.high * 100).toFixed(2)}`;
 }
@@ -133,7 +134,7 @@ export interface StandsRow {
 }
 
 function anchorHead({ what, cycles: count, strain, says }: Anchor): string {
-  const many = count >= 1e6 ? manyCycles(count) : grouped(count);
+  const many = manyCycles(count);
   if (says === 'at') return `${what}; half break by ${many}${strain === undefined ? '' : ` at ${percent(strain)}`}`;
   const at = strain === undefined ? '' : ` at ${percent(strain)}`;
   return `${what}: ${says === 'fewer' ? 'fewer than' : 'at least'} ${many}${at}`;
@@ -147,8 +148,7 @@ export function anchorLabel({ strain, seen, what, cycles: count }: Anchor): stri
 }
 
 export function boundLabel({ says, cycles: count }: Anchor): string {
-  const many = count >= 1e6 ? manyCycles(count) : grouped(count);
-  return `fold test: ${says === 'fewer' ? 'fewer than' : 'at least'} ${many}, strain not seen`;
+  return `fold test: ${says === 'fewer' ? 'fewer than' : 'at least'} ${manyCycles(count)}, strain not seen`;
 }
 
 /** Figures of a curve that are given as they are, in the order in which they are read. */
@@ -247,23 +247,9 @@ export const FIGURE_TWO = {
   heads: ['held for', 'usual', 'least', 'most'],
 } as const;
 
-const DURATIONS: readonly (readonly [minutes: number, unit: string])[] = [
-  [43_200, 'month'],
-  [10_080, 'week'],
-  [1440, 'day'],
-  [60, 'hour'],
-  [1, 'minute'],
-];
-
-/** “1 day”, “3 months”, “6 hours”. */
-export function durationText(minutes: number): string {
-  const [size, unit] = DURATIONS.find(([least]) => minutes >= least * 0.999) ?? ([1, 'minute'] as const);
-  const count = Math.round(minutes / size);
-  return `${count} ${unit}${count === 1 ? '' : 's'}`;
-}
-
-export function pushReading(minutes: number, { usual, least, most }: PushLeft): string {
-  return `${durationText(minutes)}: ${share(usual)} left, ${share(least)} to ${share(most)}`;
+/** “a day: 70 % left, 62 % to 78 %”. */
+export function leftReading(minutes: number, { usual, least, most }: PushLeft): string {
+  return `${spanText(minutes / 60)}: ${share(usual)} left, ${share(least)} to ${share(most)}`;
 }
 
 export function heldText(row: WholeFilament): string {

@@ -4,7 +4,7 @@ import type { Trait } from '../../core/material/compare.ts';
 import { PROPERTY_LIMITS } from '../../core/material/ownLimits.ts';
 import type { Provenance, ProvenanceKind, Quantity, WholeFilament } from '../../core/material/types.ts';
 import { SOURCES, type SourceKey } from '../../core/sources.ts';
-import { grouped, NO_BREAK } from './numbers.ts';
+import { grouped, MINUS, NO_BREAK } from './numbers.ts';
 import { capital, sentence } from './said.ts';
 
 export type Property = keyof WholeFilament['properties'];
@@ -92,12 +92,10 @@ export function isStrain(trait: Trait): boolean {
   return STRAINS.includes(trait);
 }
 
-const minus = (text: string) => text.replace('-', '\u2212');
-
 /** Three figures at most: “1 900”, “3.5”, “−10”. */
 export function bareFigure(value: number): string {
   const text = Math.abs(value) >= 1000 ? grouped(value) : String(Number(value.toPrecision(3)));
-  return minus(text);
+  return text.replace('-', MINUS);
 }
 
 export function figureIn(value: number, asStrain: boolean): string {

@@ -7,8 +7,9 @@ import { FOLD_STRAINS } from '../../core/life/reckonedFolds.ts';
 import { SUITS, type Suited, type Use } from '../../core/life/suits.ts';
 import { FOLD_SOURCE, FOLD_TEST, GUESSED_FOLD, type Folded } from '../../core/material/evidence.ts';
 import type { Filament, ProvenanceKind, RowId } from '../../core/material/types.ts';
+import { foldsFigure, manyCycles, readAtText } from './cycleText.ts';
 import { cited } from './filamentValueText.ts';
-import { cycles, grouped, inHundred, inWords, NO_BREAK, percent, share } from './numbers.ts';
+import { cycles, grouped, inHundred, inWords, percent, share } from './numbers.ts';
 import { capital, figure, type Said } from './said.ts';
 import { gradeWord } from './verdictText.ts';
 
@@ -57,7 +58,6 @@ const WAYS: Readonly<Record<Movement['ways'], string>> = {
   between: 'between two amounts',
 };
 
-/** “one way, 5 000 times”. */
 export function waysWords({ ways }: Movement): string {
   return WAYS[ways];
 }
@@ -66,6 +66,7 @@ export function timesWords({ cycles: wanted, also = [] }: Movement): string {
   return `${grouped(wanted)} times${also.length > 0 ? ', smaller movements beside' : ''}`;
 }
 
+/** “one way, 5 000 times”. */
 export function movementWords(movement: Movement): string {
   return `${waysWords(movement)}, ${timesWords(movement)}`;
 }
@@ -85,18 +86,13 @@ export const FIGURE_1 = {
   keys: 'Up and Down go between filaments, Left and Right along one; Enter opens.',
 } as const;
 
-/** Over “1 M”, never a life past the data. */
-export function manyCycles(count: number): string {
-  return count >= 1e6 ? `${count / 1e6}${NO_BREAK}M` : grouped(count);
-}
-
-/** Half break by: “24 000”, “over 1 M”, “the first flex”. */
+/** Half break by: “24 000”, “over 1 M”, “first flex”. */
 export function lifeText({ life }: Standing): string {
   if (life.breaksOnFirstFlex) return 'first flex';
   return life.median > life.maxReportableCycles ? `over ${manyCycles(life.maxReportableCycles)}` : cycles(life.median);
 }
 
-/** “87 in 100”; no chance is given of more cycles than anyone has counted. */
+/** “87 in 100”, “breaks”; no chance is given of more cycles than anyone has counted. */
 export function chanceText({ life }: Standing): string {
   if (life.breaksOnFirstFlex) return 'breaks';
   return life.beyond === 'wanted' ? 'beyond the data' : `${inHundred(life.chance)} in 100`;
@@ -115,11 +111,18 @@ export function reasonText({ reason, grade }: Standing): string {
   return reason === 'life' || reason === 'repeated' || grade === 'pass' ? '' : REASONS[reason];
 }
 
+/** All of it for those who do not see it: “Pass: half last past 1 M, over 99 in 100 reach 5 000”. */
 export function spokenStanding(standing: Standing, wanted: number): string {
+  const { grade, life } = standing;
   const why = reasonText(standing);
-  const reach =
-    standing.life.beyond === 'wanted' ? 'no chance is given' : `${chanceText(standing)} reach ${grouped(wanted)}`;
-  return `${gradeWord(standing.grade)}: half break by ${lifeText(standing)}, ${reach}${why === '' ? '' : `, ${why}`}`;
+  const reach = life.beyond === 'wanted' ? 'no chance is given' : `${chanceText(standing)} reach ${grouped(wanted)}`;
+  const says = life.breaksOnFirstFlex ? 'the first flex breaks it' : `${halfText(life)}, ${reach}`;
+  return `${gradeWord(grade)}: ${says}${why === '' ? '' : `, ${why}`}`;
+}
+
+/** “half break by 24 000”, “half last past 1 M”. */
+function halfText({ median, maxReportableCycles: counted }: Standing['life']): string {
+  return median > counted ? `half last past ${manyCycles(counted)}` : `half break by ${cycles(median)}`;
 }
 
 /* ---- the conflict ---- */
@@ -181,8 +184,7 @@ export function foldedText({ cycles: count, says }: Folded): string {
 
 /** “ours, 30 to 5 %: 210 to 14 000; 1 000 at 14.7 %”. */
 export function reckonedText({ hard, practice, mild }: Reckoned, counted: number): string {
-  const most = (count: number) =>
-    count >= counted ? `over ${manyCycles(counted)}` : count < 1 ? 'none' : cycles(count);
+  const most = (count: number) => foldsFigure(count, counted);
   return `ours ${most(hard)} to ${most(mild)}, ${most(practice)} at ${percent(FOLD_STRAINS.practice, 1)}`;
 }
 
@@ -253,20 +255,26 @@ export const FOURTH = {
   leave: 'Leave it',
 } as const;
 
+/** A strain at so many cycles, where anyone has counted so far. */
+export function countedStrain(strain: number | undefined): string {
+  return strain === undefined ? 'not counted' : percent(strain);
+}
+
 /** “5 000 cycles: PETG 2.62 %, PA12 5.9 %”, of those marked; nothing past what was counted. */
 export function sharedReading(
   at: number,
   strains: readonly (readonly [name: string, strain: number | undefined])[],
 ): string {
-  const known = strains.map(([name, strain]) => `${name} ${strain === undefined ? 'not counted' : percent(strain)}`);
-  return `${at >= 10 ? cycles(at) : Number(at.toFixed(1))} cycles: ${known.join(', ')}`;
+  const known = strains.map(([name, strain]) => `${name} ${countedStrain(strain)}`);
+  return `${readAtText(at)}: ${known.join(', ')}`;
 }
 
-/** The same of the table of one filament. */
+/** How many numbers of one filament nobody has looked up. */
 export function countedBelow(memory: number, all: number): string {
   return `Estimates from nominal data, not a safety case. Of its ${grouped(all)} numbers, ${grouped(memory)} are from memory. Test yours.`;
 }
 
+/** The same of the figure that compares them. */
 export function countedNote(memory: number, all: number): string {
   return `Estimates from nominal data, not a safety case. Of the ${grouped(all)} values in Fig. 1, ${grouped(memory)} are from memory. Test yours.`;
 }

@@ -6,8 +6,9 @@ import type { ProvenanceKind } from '../../core/material/types.ts';
 import type { SamplingHow } from '../../core/numeric/sampling.ts';
 import type { SpreadName } from '../../core/print/spread.ts';
 import { effortText, type Measure } from './amountText.ts';
-import { cycles, grouped, inHundred, inWords, NO_BREAK, percent, share } from './numbers.ts';
-import { figure, type Said } from './said.ts';
+import { grouped, inHundred, inWords, NO_BREAK, percent, share } from './numbers.ts';
+import { capital, figure, type Said } from './said.ts';
+import { shareOf } from './wearText.ts';
 
 export const HOW_SURE = 'How sure is this?';
 export const HOW_SURE_AID = 'many prints imagined, each as it may come out';
@@ -137,8 +138,7 @@ export const SHARES = {
 
 /** “51 %”, “under 1 %”, or “none”. */
 export function shareText(part: number): string {
-  if (part < 0.0005) return 'none';
-  return part < 0.005 ? `under 1${NO_BREAK}%` : share(part);
+  return part < 0.0005 ? 'none' : shareOf(part);
 }
 
 /** A row of the list: a cause, or several that hardly count. */
@@ -169,12 +169,6 @@ export const PERCENTILES = {
   strain: 'peak strain',
   effort: { turn: 'turning effort', travel: 'push' } satisfies Record<Measure, string>,
 } as const;
-
-/** A life is never told past the data. */
-export function lifeFigure(life: number, maxReportableCycles: number): string {
-  if (life < 1) return 'first flex';
-  return life > maxReportableCycles ? 'beyond the data' : cycles(life);
-}
 
 export function strainFigures({ p10, p50, p90 }: Percentiles): readonly string[] {
   return [p10, p50, p90].map((strain) => percent(strain));
@@ -234,10 +228,6 @@ export function checkedText(checked: Checked | undefined): string {
 
 function off(difference: number): string {
   return difference < 0.0001 ? `less than 0.01${NO_BREAK}%` : percent(difference);
-}
-
-function capital(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }
 
 export const MAKING = 'Imagining prints';

@@ -22,39 +22,12 @@ export const USE_HINTS = {
 } as const;
 
 export const CELSIUS = `${NO_BREAK}°C`;
-export const HOURS = `${NO_BREAK}h`;
 
 export const useSaid = {
   temperature: (now: string, was: string) => `Used at ${now} at most, was ${was}`,
   moisture: (now: string, was: string) => `Used in ${now}, was ${was}`,
   hours: (now: string, was: string) => `Held bent for ${now} at a time, was ${was}`,
 } as const;
-
-const DAY = 24;
-const SPANS = [
-  { hours: 365 * DAY, one: 'year' },
-  { hours: 30 * DAY, one: 'month' },
-  { hours: 7 * DAY, one: 'week' },
-  { hours: DAY, one: 'day' },
-  { hours: 1, one: 'hour' },
-] as const;
-
-/** “1 min”, “6 h”, “a day”, “3 months”: a time as one says it, rounded to what is read off a curve. */
-export function spanText(hours: number): string {
-  if (hours < 0.99) return `${Math.max(1, Math.round(hours * 60))}${NO_BREAK}min`;
-  if (hours < 0.95 * DAY) return `${Number(hours.toPrecision(2))}${HOURS}`;
-  const span = SPANS.find((one) => hours >= 0.95 * one.hours) ?? SPANS[SPANS.length - 1];
-  if (!span) return '';
-  const count = Number((hours / span.hours).toPrecision(2));
-  return count === 1 ? `a ${span.one}` : `${count} ${span.one}s`;
-}
-
-/** After the hours of a long hold: “, 30 days,”. */
-export function inDays(hours: number): string {
-  if (hours < 2 * DAY) return '';
-  const days = Number((hours / DAY).toPrecision(3));
-  return `, ${grouped(days)} days,`;
-}
 
 /** “10° one way”, “4 mm and back as far as 1 mm”. */
 export function swingText(swing: Swing, measure: Measure, unit: LengthUnit): string {

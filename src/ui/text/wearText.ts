@@ -1,6 +1,7 @@
 /** Words of “Who wears it”: each kind of flex with its part of the wear, and how much the strain ratio counts. */
-import type { LifeAnswer, Wear } from '../../core/life/lifeAnswer.ts';
-import { cycles, grouped, MINUS, NO_BREAK, percent, share } from './numbers.ts';
+import type { LifeAnswer } from '../../core/life/lifeAnswer.ts';
+import { lifeFigure } from './cycleText.ts';
+import { MINUS, NO_BREAK, percent, share } from './numbers.ts';
 
 export const WHO_WEARS = 'Who wears it';
 export const WHO_WEARS_AID = 'each kind of flex, alone and together';
@@ -18,12 +19,7 @@ export function ratioText(ratio: number): string {
   return String(Number(ratio.toFixed(2)) + 0).replace('-', MINUS);
 }
 
-/** The life that a flex alone would leave, never past the data. */
-export function aloneText({ median }: Pick<Wear, 'median'>, { maxReportableCycles }: LifeAnswer): string {
-  if (median < 1) return 'first flex';
-  return median > maxReportableCycles ? 'beyond the data' : cycles(median);
-}
-
+/** “33 %”, “under 1 %”. */
 export function shareOf(part: number): string {
   if (part > 0 && part < 0.005) return `under 1${NO_BREAK}%`;
   return share(part);
@@ -58,7 +54,7 @@ export const USED_HERE = 'used here';
 export const RULE_CAPTION = 'Median life by rule';
 
 export function ruleLife(median: number | undefined, life: LifeAnswer): string {
-  return median === undefined ? 'not known' : aloneText({ median }, life);
+  return median === undefined ? 'not known' : lifeFigure(median, life.maxReportableCycles);
 }
 
 /** “Strain swings 0.74 % to either side of 0.00 %.” */
@@ -70,8 +66,3 @@ export const RULES_SAY =
   'Nobody has measured which of them holds for printed plastics; where they differ much, so may the life. The last two take the stress that stays on as springy.';
 
 export const CYCLES = 'cycles';
-
-/** “10 000”, “1 M”: at the ends of an axis of cycles. */
-export function axisFigure(at: number): string {
-  return at >= 1e6 ? `${at / 1e6}${NO_BREAK}M` : grouped(at);
-}

@@ -65,6 +65,12 @@ describe('the evidence of a copied curve', () => {
     expect(rows.get('gamma')?.more).toContain('By judgement.');
   });
 
+  it('gives no more folds than the user has counted', () => {
+    const few = made(withCurve(ownPetg(), { maxReportableCycles: 100 }, TEST));
+    expect(evidenceText(ownPetg())).toMatch(/Our curve gives 2\d\d at 14\.7/);
+    expect(evidenceText(few)).toContain('Our curve gives over 100 at 14.7');
+  });
+
   it('is gone with another course: no test of the plastic is claimed, and the two points are the user’s', () => {
     expect(evidenceOf(bent)).toEqual([]);
     expect(evidenceText(bent)).not.toMatch(/fold/);

@@ -30,9 +30,11 @@ import {
   NOT_HERE,
   orderOptions,
   rowName,
+  spokenStanding,
 } from '../../../src/ui/text/filamentsText.ts';
 import { plainly } from '../../../src/ui/text/said.ts';
 import { assessed, changed, LEAF } from '../../support/joints.ts';
+import { ownPetg } from '../../support/ownFilaments.ts';
 
 const ROWS = FILAMENTS.map(wholeRow);
 const A = assessed(LEAF);
@@ -44,6 +46,12 @@ const joint = { strain: A.strain.peak, movement: LEAF.movement, filament: 'petg'
 function rowMarkup(id: string, markup: string): string {
   const from = markup.indexOf(`data-row="${id}"`);
   return markup.slice(from, markup.indexOf('</tr>', from));
+}
+
+/** What is said by ear of every filament in a leaf of some size. */
+function heard(sizes: Readonly<Record<string, number>>): readonly string[] {
+  const a = assessed(changed(LEAF, { sizes }));
+  return ROWS.map((row) => spokenStanding(standingOf(a, row), a.joint.movement.cycles));
 }
 
 describe('the comparison', () => {
@@ -74,6 +82,17 @@ describe('the comparison', () => {
     expect(shown).toContain(chanceText(standing));
     const { median, maxReportableCycles } = standing.life;
     if (median > maxReportableCycles) expect(lifeText(standing)).toMatch(/^over [12]/);
+  });
+
+  it('says by ear what the row shows', () => {
+    // A leaf this short breaks at once in something, one this long lasts past the data in something.
+    expect(heard({ length: 0.9 })).toContainEqual(expect.stringMatching(/^Fail: the first flex breaks it/));
+    expect(heard({ length: 150 })).toContainEqual(
+      expect.stringMatching(/^Pass: half last past 1.M, over 99 in 100 reach 5.000$/),
+    );
+    for (const said of [...heard({ length: 0.9 }), ...heard({}), ...heard({ length: 150 })]) {
+      expect(said).not.toMatch(/by (over|first)|breaks reach/);
+    }
   });
 
   it('draws nothing that is no number', () => {
@@ -114,6 +133,15 @@ describe('the page of all', () => {
   });
 
   it('has no broken figure', () => expect(markup).not.toMatch(/NaN|undefined|Infinity/));
+
+  it('has no broken figure where less has been counted of a row of the user’s own', () => {
+    const own = wholeRow({ ...ownPetg(), life: { ...ownPetg().life, maxReportableCycles: 5000 } });
+    const markupOfBoth = renderToStaticMarkup(
+      <AllFilaments rows={[...ROWS, own]} yours={{ joint: LEAF, assessment: A }} />,
+    );
+    expect(markupOfBoth).toContain('<td>not counted</td>');
+    expect(markupOfBoth).not.toMatch(/NaN|undefined|Infinity/);
+  });
 
   it('speaks of no joint where there is none, and puts in no order by it', () => {
     const none = renderToStaticMarkup(<AllFilaments rows={ROWS} yours={{ joint: undefined, assessment: undefined }} />);

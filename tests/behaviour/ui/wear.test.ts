@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import type { Joint } from '../../../src/core/design/joint.ts';
 import { radians } from '../../../src/core/units.ts';
 import { decadesOf, ratioRulesOf } from '../../../src/ui/life/ratioRules.ts';
-import { aloneText, ratioText, ruleLife, shareOf } from '../../../src/ui/text/wearText.ts';
+import { lifeFigure } from '../../../src/ui/text/cycleText.ts';
+import { ratioText, ruleLife, shareOf } from '../../../src/ui/text/wearText.ts';
 import { assessed, changed, LEAF } from '../../support/joints.ts';
 
 const plain = (text: string) => text.replaceAll(/[\u00a0\u2009]/g, ' ');
@@ -61,9 +62,9 @@ describe('how both ways counts', () => {
 describe('who wears it', () => {
   it('prints no life past the data and none of what the first flex breaks', () => {
     const { life } = assessed(LEAF);
-    expect(aloneText({ median: life.maxReportableCycles * 1.01 }, life)).toBe('beyond the data');
-    expect(aloneText({ median: 0 }, life)).toBe('first flex');
-    expect(plain(aloneText({ median: 24_404 }, life))).toBe('24 000');
+    expect(lifeFigure(life.maxReportableCycles * 1.01, life.maxReportableCycles)).toBe('beyond the data');
+    expect(lifeFigure(0, life.maxReportableCycles)).toBe('first flex');
+    expect(plain(lifeFigure(24_404, life.maxReportableCycles))).toBe('24 000');
     expect(ruleLife(undefined, life)).toBe('not known');
   });
 
