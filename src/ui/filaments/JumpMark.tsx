@@ -1,22 +1,24 @@
-import type { ProvenanceKind } from '../../core/material/types.ts';
 import { MarkShape } from '../app/MarkShape.tsx';
-import { kindWords, PROPERTIES, type Property } from '../text/filamentValueText.ts';
+import type { Linked } from '../text/filamentText.ts';
+import { kindWords, PROPERTIES } from '../text/filamentValueText.ts';
+import { EDITOR } from '../text/ownText.ts';
 
-/** Of the row of a property in the table of every number. */
-export function numberRowId(property: Property): string {
-  return `number-${property}`;
+/** Of the row of a property in the table of every number, or of what the life curve stands on. */
+export function placeId(of: Linked['to']): string {
+  return `number-${of}`;
 }
 
-function goTo(property: Property): void {
-  const row = document.getElementById(numberRowId(property));
+function goTo(to: Linked['to']): void {
+  const row = document.getElementById(placeId(to));
   if (row === null) return;
   row.scrollIntoView({ block: 'center' });
   row.focus({ preventScroll: true });
 }
 
-/** Raised after a number: the way to its row in the table, where its source stands. */
-export function JumpMark({ kind, to }: { readonly kind: ProvenanceKind; readonly to: Property }) {
-  const label = `${kindWords(kind)}: where “${PROPERTIES[to].name}” comes from`;
+/** Raised after a number: the way to where its source stands. */
+export function JumpMark({ kind, to }: Pick<Linked, 'kind' | 'to'>) {
+  const name = to === 'life' ? EDITOR.curve : PROPERTIES[to].name;
+  const label = `${kindWords(kind)}: where “${name}” comes from`;
   return (
     <button className="pv" type="button" title={label} aria-label={label} onClick={() => goTo(to)}>
       <MarkShape kind={kind} />

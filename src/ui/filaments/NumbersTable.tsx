@@ -14,7 +14,7 @@ import {
   type Property,
 } from '../text/filamentValueText.ts';
 import { figuresOf, rowAxis } from './axes.ts';
-import { numberRowId } from './JumpMark.tsx';
+import { placeId } from './JumpMark.tsx';
 import { RangeBar } from './RangeBar.tsx';
 import { ROLE } from './tableRoles.ts';
 
@@ -78,7 +78,7 @@ function NumberRow({ property, quantity, others, children }: RowProps) {
   }, [quantity, others, log]);
   return (
     // What a field says of itself while it is edited stands under the row, as under any sentence.
-    <tr {...ROLE.row} className="sentence" id={numberRowId(property)} tabIndex={-1}>
+    <tr {...ROLE.row} className="sentence" id={placeId(property)} tabIndex={-1}>
       <th {...ROLE.head} scope="row">
         {name}
       </th>

@@ -5,6 +5,7 @@ import type { ProvenanceKind, WholeFilament } from '../../core/material/types.ts
 import { MarkShape } from '../app/MarkShape.tsx';
 import { asInText, STANDS_ON, standsOn, type StandsRow } from '../text/filamentText.ts';
 import { kindWords } from '../text/filamentValueText.ts';
+import { placeId } from './JumpMark.tsx';
 
 /** One thing that a curve stands on, after the mark of its kind. */
 export function StandsLine({ kind, children }: { readonly kind: ProvenanceKind; readonly children: ReactNode }) {
@@ -51,7 +52,7 @@ interface Props {
 /** Every point and every judgement that the curve stands on, each with its kind and its document. */
 export function StandsOn({ row, anchors, first, renderRow = (one) => <Stands row={one} /> }: Props) {
   return (
-    <section className="stands-on" aria-label={STANDS_ON}>
+    <section className="stands-on" aria-label={STANDS_ON} id={placeId('life')} tabIndex={-1}>
       <h2 className="h">
         {STANDS_ON}
         <span className="aside">{asInText(row)}</span>

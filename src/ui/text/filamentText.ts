@@ -4,7 +4,7 @@ import { LIFE_HOLDS_FOR } from '../../core/life/assessLife.ts';
 import { transitionCycles } from '../../core/life/curveOf.ts';
 import type { PushLeft } from '../../core/life/relaxation.ts';
 import { reckonedFolds, FOLD_STRAINS } from '../../core/life/reckonedFolds.ts';
-import { softensAt, soundness } from '../../core/material/choose.ts';
+import { soundness } from '../../core/material/choose.ts';
 import { FOLD_TEST, GUESSED_FOLD, strengthOf, type Anchor, type Strength } from '../../core/material/evidence.ts';
 import { evidenceFrom, isAsJudged, plasticOf } from '../../core/material/ownEvidence.ts';
 import type { CurveFigure } from '../../core/material/ownLimits.ts';
@@ -14,38 +14,40 @@ import { cited, PROPERTIES, rangeText, READ_PROPERTIES, valueText, type Property
 import { foldsFigure, manyCycles, readAtText } from './cycleText.ts';
 import { cycles, grouped, NO_BREAK, percent, share } from './numbers.ts';
 import { asMadeText } from './ownText.ts';
-import { capital, listed, sentence } from './said.ts';
+import { capital, sentence } from './said.ts';
 import { spanText } from './spanText.ts';
 
-/** A figure of the sentence, and the row of the table that tells where it comes from. */
+/** A figure of a sentence, and the place on the page that tells where it comes from. */
 export interface Linked {
   readonly figure: string;
   readonly kind: ProvenanceKind;
-  readonly to: Property;
+  readonly to: Property | 'life';
+}
+
+type LinkedText = readonly (string | Linked)[];
+
+/** A value of a filament as it stands in a sentence. */
+function valueOf({ properties: p }: WholeFilament, to: Property, say = valueText): Linked {
+  const quantity = p[to] as Quantity;
+  return { figure: say(quantity, PROPERTIES[to].strain), kind: soundness(quantity.provenance), to };
+}
+
+/** Where it softens: crystals carry some past their glass transition. */
+function softeningOf({ crystalline }: WholeFilament): Property {
+  return crystalline ? 'heatDeflection' : 'glassTransition';
 }
 
 /** The filament in four numbers. */
-export function fourNumbers(row: WholeFilament): readonly (string | Linked)[] {
-  const { properties: p } = row;
-  const linked = (to: Property, about = ''): Linked => {
-    const quantity = p[to] as Quantity;
-    return {
-      figure: `${about}${valueText(quantity, PROPERTIES[to].strain)}`,
-      kind: soundness(quantity.provenance),
-      to,
-    };
-  };
-  const softens: Property = row.crystalline ? 'heatDeflection' : 'glassTransition';
-  const verb = row.crystalline ? ' and under load sags at ' : ' and softens at ';
+export function fourNumbers(row: WholeFilament): LinkedText {
   return [
     ' bends to ',
-    linked('permissibleStrainRepeated'),
+    valueOf(row, 'permissibleStrainRepeated'),
     ' again and again, stays bent past ',
-    linked('yieldStrain'),
+    valueOf(row, 'yieldStrain'),
     ', breaks at about ',
-    linked('strainAtBreak'),
-    verb,
-    linked(softens),
+    valueOf(row, 'strainAtBreak'),
+    row.crystalline ? ' and under load sags at ' : ' and softens at ',
+    valueOf(row, softeningOf(row)),
     '.',
   ];
 }
@@ -252,39 +254,48 @@ export function leftReading(minutes: number, { usual, least, most }: PushLeft): 
   return `${spanText(minutes / 60)}: ${share(usual)} left, ${share(least)} to ${share(most)}`;
 }
 
-export function heldText(row: WholeFilament): string {
-  const { properties: p } = row;
-  const soft = softensAt(row);
-  const set = valueText(p.setAfterDayHeld, false);
+export function heldText(row: WholeFilament): LinkedText {
   const rubber = plasticOf(row) === 'tpu95a' ? ' Under a constant load it sags on: that is creep, not fatigue.' : '';
-  return `Held at small strain, it keeps of its push what the curve says, against a minute after it was bent. Let go after a day, ${set} stays. The figure is for a room; nearer to where it softens, ${valueText(soft, false)}, it loses more, and none is given.${rubber}`;
+  return [
+    'Held at small strain, it keeps of its push what the curve says, against a minute after it was bent. Let go after a day, ',
+    valueOf(row, 'setAfterDayHeld'),
+    ' stays. The figure is for a room; nearer to where it softens, ',
+    valueOf(row, softeningOf(row)),
+    `, it loses more, and none is given.${rubber}`,
+  ];
 }
 
 /* ---- warmth and water ---- */
 
+const withRange: typeof valueText = (quantity, asStrain) =>
+  `${valueText(quantity, asStrain)} (${rangeText(quantity, asStrain)})`;
+
 /** `warmest` is as warm as a joint may get, where there is a joint. */
-export function warmthText(row: WholeFilament, warmest: number | undefined): string {
-  const { properties: p, crystalline } = row;
-  const glass = `${valueText(p.glassTransition, false)} (${rangeText(p.glassTransition, false)})`;
-  const sags = `${valueText(p.heatDeflection, false)} (${rangeText(p.heatDeflection, false)})`;
+export function warmthText(row: WholeFilament, warmest: number | undefined): LinkedText {
+  const glass = valueOf(row, 'glassTransition', withRange);
+  const sags = valueOf(row, 'heatDeflection', withRange);
   const upTo =
     warmest === undefined
-      ? ''
-      : ` By our rule a joint may get as warm as ${warmest}${NO_BREAK}°C; past that it is doubtful.`;
-  return crystalline
-    ? `Its glass transition lies at ${glass}, but crystals carry it past that; a loaded bar sags at ${sags}.${upTo}`
-    : `It softens at its glass transition, ${glass}; a loaded bar sags at ${sags}.${upTo}`;
+      ? '.'
+      : `. By our rule a joint may get as warm as ${warmest}${NO_BREAK}°C; past that it is doubtful.`;
+  return row.crystalline
+    ? ['Its glass transition lies at ', glass, ', but crystals carry it past that; a loaded bar sags at ', sags, upTo]
+    : ['It softens at its glass transition, ', glass, '; a loaded bar sags at ', sags, upTo];
 }
 
-export function waterText({ properties: p }: WholeFilament): string {
-  const takes = `Of water it takes up ${valueText(p.waterUptake, false)}`;
-  const dry = [
-    p.youngsModulusDry && `${valueText(p.youngsModulusDry, false)} stiff`,
-    p.yieldStrainDry && `stays bent past ${valueText(p.yieldStrainDry, true)}`,
-  ].filter((part) => part !== undefined);
-  if (dry.length > 0) return `${takes}. Its figures are for damp as in a room; dry it is ${listed(dry)}.`;
-  const ratio = p.conditionedOverDryModulus;
-  return ratio ? `${takes}; in a room ${share(ratio.typical)} of its dry stiffness is left.` : `${takes}.`;
+export function waterText(row: WholeFilament): LinkedText {
+  const { properties: p } = row;
+  const takes = ['Of water it takes up ', valueOf(row, 'waterUptake')];
+  const stiff = p.youngsModulusDry && [valueOf(row, 'youngsModulusDry'), ' stiff'];
+  const bent = p.yieldStrainDry && ['stays bent past ', valueOf(row, 'yieldStrainDry')];
+  if (stiff || bent) {
+    const and = stiff && bent ? [' and '] : [];
+    const dry = [...(stiff ?? []), ...and, ...(bent ?? [])];
+    return [...takes, '. Its figures are for damp as in a room; dry it is ', ...dry, '.'];
+  }
+  if (!p.conditionedOverDryModulus) return [...takes, '.'];
+  const left = valueOf(row, 'conditionedOverDryModulus', ({ typical }) => share(typical));
+  return [...takes, '; in a room ', left, ' of its dry stiffness is left.'];
 }
 
 /* ---- the table ---- */
@@ -326,14 +337,15 @@ export function usedByText(count: number): string {
 }
 
 /** How it would bear the open joint. */
-export function jointSays(standing: Standing, jointName: string, wanted: number): string {
-  const { life } = standing;
-  if (life.breaksOnFirstFlex) return `As your ${jointName} the first flex breaks it.`;
-  const half =
-    life.median > life.maxReportableCycles
-      ? `half last past ${manyCycles(life.maxReportableCycles)} cycles, where counting stops`
-      : `half break by ${cycles(life.median)} cycles`;
-  return `As your ${jointName} ${half}; you want ${grouped(wanted)}.`;
+export function jointSays(row: WholeFilament, { life }: Standing, jointName: string, wanted: number): LinkedText {
+  if (life.breaksOnFirstFlex) return [`As your ${jointName} the first flex breaks it.`];
+  const isPast = life.median > life.maxReportableCycles;
+  const figure = isPast ? manyCycles(life.maxReportableCycles) : cycles(life.median);
+  return [
+    `As your ${jointName} half ${isPast ? 'last past' : 'break by'} `,
+    { figure, kind: soundness(row.life.provenance), to: 'life' },
+    ` cycles${isPast ? ', where counting stops' : ''}; you want ${grouped(wanted)}.`,
+  ];
 }
 
 export function titleOf(row: WholeFilament): string {

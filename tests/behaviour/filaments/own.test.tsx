@@ -51,7 +51,7 @@ describe('the evidence of a copied curve', () => {
     );
     expect(asInText(own)).toBe(`as in ${filament(id).name}`);
     expect(asInText(wholeRow(filament(id)))).toBe('');
-    expect(heldText(own)).toBe(heldText(wholeRow(filament(id))));
+    expect(heldText(own)).toEqual(heldText(wholeRow(filament(id))));
     expect(evidenceFrom(made(withCurve(own, { A: own.life.A * 1.01 }, TEST)))).toBeUndefined();
   });
 

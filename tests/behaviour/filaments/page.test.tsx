@@ -185,6 +185,20 @@ describe.each(ROWS.map((row) => [row.id, row] as const))('the page of %s', (_, r
     expect(sentence.match(/class="pv"/g)).toHaveLength(4);
   });
 
+  it('leads from what it says of holding, warmth, water and your joint to where that comes from', () => {
+    for (const [section, figures] of [
+      ['around', 5],
+      ['sure verdict', 1],
+    ] as const) {
+      const from = markup.indexOf(`class="${section}`);
+      const said = markup.slice(from, markup.indexOf('</section>', from));
+      const isFirst = /the first flex breaks it/.test(said);
+      expect(said.match(/class="pv"/g)?.length ?? 0).toBeGreaterThanOrEqual(isFirst ? 0 : figures);
+      expect(said.match(/class="pv"/g)).toHaveLength(said.match(/class="num"/g)?.length ?? 0);
+    }
+    expect(markup).toContain('id="number-life"');
+  });
+
   it('has no broken figure', () => expect(markup).not.toMatch(/NaN|undefined|Infinity/));
 
   it('copies a line for each number', () => {
