@@ -2,7 +2,7 @@
  * What becomes of a joint that is left bent: it pushes back less and less, and stays bent when it is let go. Loaded late, since
  * it rests on figures that no other answer needs.
  */
-import { stressLeft } from '../life/relaxation.ts';
+import { DAY_MINUTES, pushLeft, shareOfDay, stressLeft } from '../life/relaxation.ts';
 import type { Quantity, WholeFilament } from '../material/types.ts';
 import { wholeRow } from '../material/wholeRow.ts';
 import { plain, type Problem } from '../problems.ts';
@@ -45,8 +45,10 @@ export interface HoldAnswer {
   readonly setAfterDay: Quantity;
 }
 
+/** Minutes of an hour. */
 const MINUTES = 60;
-const DAY = 24;
+/** Held for so long where nothing is said [h]. */
+const DAY = DAY_MINUTES / MINUTES;
 const CURVE_POINTS = 48;
 
 /** Less room than this below where it softens, and relaxation is no slow power of time any more: judgement, no source [K]. */
@@ -76,16 +78,20 @@ export function holdAnswer(a: Assessment, row: WholeFilament = wholeRow(a.filame
   const at = (hours: number) => heldFor(a, push, hours, exponent, setAfterDay);
   const { min, max } = MOVEMENT_LIMITS.heldHours;
   const curve = Array.from({ length: CURVE_POINTS + 1 }, (_, i) => at(min * (max / min) ** (i / CURVE_POINTS)));
-  const further = (n: number) => 1 / stressLeft(DAY * MINUTES, n) - 1;
   const answer = {
     held: at(joint.movement.heldHours ?? DAY),
     curve,
     at,
-    sags: each(exponent, further),
+    sags: each(exponent, furtherInDay),
     exponent,
     setAfterDay,
   };
   return ok(answer, pastYield(a));
+}
+
+/** How much farther strain has grown after a day than after a minute, as a share, by the exponent n. */
+function furtherInDay(n: number): number {
+  return 1 / stressLeft(DAY_MINUTES, n) - 1;
 }
 
 /** A function of each of the three values of a quantity, in the same order. */
@@ -105,16 +111,16 @@ function pushHeld(a: Assessment): Between {
 
 function heldFor(a: Assessment, push: Between, hours: number, exponent: Quantity, setAfterDay: Quantity): Held {
   const { set, joint } = a;
-  const left = (n: number) => stressLeft(Math.max(1, hours * MINUTES), n);
-  const gone = (1 - left(exponent.typical)) / (1 - stressLeft(DAY * MINUTES, exponent.typical));
+  // Round-off may leave a minute a digit short.
+  const minutes = Math.max(1, hours * MINUTES);
+  const gone = shareOfDay(minutes, exponent.typical);
   const { amount } = joint.movement;
   const stays = each(setAfterDay, (share) => Math.min(amount, (amount * share * gone) / 100));
-  // The larger the exponent, the less is left.
-  const { typical, low: most, high: least } = each(exponent, left);
+  const { usual, least, most } = pushLeft(minutes, exponent);
   return {
     hours,
-    left: { typical, low: least, high: most },
-    effort: { typical: push.typical * typical, low: push.low * least, high: push.high * most },
+    left: { typical: usual, low: least, high: most },
+    effort: { typical: push.typical * usual, low: push.low * least, high: push.high * most },
     stays: {
       typical: Math.max(stays.typical, set.amount),
       low: Math.max(stays.low, set.low),

@@ -1,5 +1,8 @@
 import type { Quantity } from '../material/types.ts';
 
+/** Minutes of a day, the time that figures of held bends are given for. */
+export const DAY_MINUTES = 1440;
+
 /**
  * Share of the push that is left of what is held bent, against its push one minute after it was bent.
  *
@@ -17,6 +20,23 @@ import type { Quantity } from '../material/types.ts';
 export function stressLeft(minutes: number, exponent: number): number {
   if (!(minutes >= 1)) throw new RangeError(`a time of a minute or more is needed, not ${minutes}`);
   return minutes ** -exponent;
+}
+
+/**
+ * How much of what is lost in a day is lost by a time.
+ *
+ *     (1 − (t/1 min)^−n)/(1 − 1440^−n),   for n = 0 its limit ln t/ln 1440
+ *
+ * @param minutes - t since it was bent [min], ≥ 1
+ * @param exponent - n of a filament row [-], ≥ 0
+ * @returns share [-], ≥ 0; 1 after a day
+ *
+ * Source: common-practice.
+ * @example shareOfDay(60, 0.05) // → 0.607268
+ */
+export function shareOfDay(minutes: number, exponent: number): number {
+  const [by, day] = [minutes, DAY_MINUTES].map((t) => Math.log(t)) as [number, number];
+  return exponent > 0 ? Math.expm1(-exponent * by) / Math.expm1(-exponent * day) : by / day;
 }
 
 /** Shares of the push left, 0 to 1. */

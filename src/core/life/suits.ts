@@ -1,7 +1,7 @@
 /** What a filament suits in terms of flexing, by stated limits on its figures. */
 import { softensAt } from '../material/choose.ts';
 import type { WholeFilament } from '../material/types.ts';
-import { stressLeft } from './relaxation.ts';
+import { DAY_MINUTES, stressLeft } from './relaxation.ts';
 import { reckonedFolds } from './reckonedFolds.ts';
 
 /** Limits by which a filament suits a use or does not; between them nothing is said. */
@@ -28,9 +28,6 @@ export interface Suited {
   /** The figure that decides: folds, a strain or a share as a fraction, [MPa] or [°C]. */
   readonly figure: number;
 }
-
-/** Minutes of a day. */
-export const DAY_MINUTES = 1440;
 
 function judged(use: Use, figure: number, suits: boolean, not: boolean): readonly Suited[] {
   return suits || not ? [{ use, suits, figure }] : [];

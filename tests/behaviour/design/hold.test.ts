@@ -79,6 +79,24 @@ describe('a joint that is held bent', () => {
     expect(heldIn(changed(LITTLE, { movement: { heldHours: 3 } })).held.hours).toBe(3);
   });
 
+  it('of what hardly relaxes, or not at all, stays bent by the limit: as the logarithm of time', () => {
+    const a = assessed(LITTLE);
+    const heldWith = (typical: number) => {
+      const row = wholeRow(a.filament);
+      const relaxationExponent = { typical, unit: '', direction: 'any', provenance: { kind: 'memory' } } as const;
+      const answer = holdAnswer(a, { ...row, properties: { ...row.properties, relaxationExponent } });
+      if (!answer.ok) throw new Error(answer.problems[0].message);
+      return answer.value.at(240);
+    };
+    const day = heldIn(LITTLE).held.stays.typical;
+    for (const exponent of [0, 1e-300, 1e-12]) {
+      const { left, stays } = heldWith(exponent);
+      expectClose(left.typical, 1, { rel: 1e-10, because: 'a power of 1e-12 over ten days takes that much' });
+      const wanted = (day * Math.log(240 * 60)) / Math.log(24 * 60);
+      expectClose(stays.typical, wanted, { rel: 1e-10, because: 'the next term of the series is as small' });
+    }
+  });
+
   it('never stays less than one bend leaves at once, nor more than it is bent', () => {
     const far = changed(LEAF, { movement: { amount: radians(300) } });
     const { set, joint } = assessed(far);
