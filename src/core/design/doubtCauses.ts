@@ -42,8 +42,7 @@ function decades(name: CauseName, sigma: number, provenance: ProvenanceKind): re
 function fromRow(name: CauseName, quantity: Quantity, per = 1): readonly Cause[] {
   const { typical, low = typical, high = typical, provenance } = quantity;
   if (!(low < typical || high > typical)) return [];
-  // A row of the user's own may reach down to nought, which has no logarithm.
-  const range = { typical: typical / per, low: Math.max(low, typical / 100) / per, high: high / per };
+  const range = { typical: typical / per, low: low / per, high: high / per };
   return [{ name, provenance: soundness(provenance), at: (share) => splitLogNormal(range, share) }];
 }
 
@@ -81,8 +80,8 @@ const NEARLY = 0.9;
  * The causes of doubt that act on a joint: what nothing depends on is left out.
  *
  * @param understood - a checked joint [-]
- * @param nominal - its assessment, and the mechanics that it rests on [-]
- * @param response - the same mechanics [-]
+ * @param nominal - its assessment [-]
+ * @param response - the mechanics that it rests on [-]
  * @param spread - how closely the printer keeps its sizes [-] and [mm]
  * @returns causes, those that usually matter most first
  *

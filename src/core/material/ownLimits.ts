@@ -15,6 +15,8 @@ const STIFF = { min: 1, max: 20_000, because: 'softer is foam, and stiffer no pl
 const STRONG = { min: 0.1, max: 500, because: 'weaker tears by itself, and stronger is a metal' };
 const STRAIN = { min: 0.0001, max: 20, because: 'nothing breaks at less, and no rubber stretches to more' };
 const SHARE = { min: 0, max: 1, because: 'it is a share of something' };
+// Strains and moduli are divided by it.
+const SOME_LEFT = { min: 0.01, max: 1, because: 'with less hardly anything is left, and it is a share of something' };
 const WARM = { min: -150, max: 400, because: 'no filament softens outside this' };
 const HUNDREDTHS = { min: 0, max: 100, because: 'it is a share of something' };
 
@@ -22,6 +24,7 @@ const stiff = (what: string): Limits => ({ what, units: ['MPa'], ...STIFF });
 const strong = (what: string): Limits => ({ what, units: ['MPa'], ...STRONG });
 const strain = (what: string): Limits => ({ what, units: [''], isShare: true, ...STRAIN });
 const factor = (what: string): Limits => ({ what, units: [''], ...SHARE });
+const left = (what: string): Limits => ({ what, units: [''], ...SOME_LEFT });
 const warm = (what: string): Limits => ({ what, units: ['°C'], ...WARM });
 const hundredths = (what: string, first: string, ...units: string[]): Limits => ({
   what,
@@ -37,7 +40,7 @@ export const PROPERTY_LIMITS: Readonly<Record<PropertyName, Limits>> = {
   youngsModulusDry: stiff('stiffness when dry'),
   youngsModulusAcrossLines: stiff('stiffness across lines'),
   youngsModulusAcrossLayers: stiff('stiffness across layers'),
-  conditionedOverDryModulus: factor('share of the dry stiffness left in a room'),
+  conditionedOverDryModulus: left('share of the dry stiffness left in a room'),
   yieldStress: strong('stress at which it stays bent'),
   yieldStrain: strain('strain at which it stays bent'),
   yieldStrainDry: strain('strain at which it stays bent when dry'),
@@ -47,7 +50,7 @@ export const PROPERTY_LIMITS: Readonly<Record<PropertyName, Limits>> = {
   stressAtBreak: strong('stress at which it breaks'),
   strainAtBreak: strain('strain at which it breaks'),
   strainAtBreakAcrossLayers: strain('strain at which it breaks across layers'),
-  acrossLayersStrainFactor: factor('share of strain left across layers'),
+  acrossLayersStrainFactor: left('share of strain left across layers'),
   acrossLayersStrengthRatio: factor('share of strength left across layers'),
   acrossLayersFatigueRatio: factor('share of strength left across layers after many flexes'),
   poissonsRatio: {
@@ -63,7 +66,7 @@ export const PROPERTY_LIMITS: Readonly<Record<PropertyName, Limits>> = {
   permissibleStrainSingle: { ...strain('strain stood once in a while'), min: 1e-5 },
   permissibleStrainRepeated: { ...strain('strain stood again and again'), min: 1e-6 },
   permissibleStrainSingleHandbook: strain('strain stood once in a while, by handbooks'),
-  thickSectionStrainFactor: factor('share of strain left in thick sections'),
+  thickSectionStrainFactor: left('share of strain left in thick sections'),
   glassTransition: warm('glass transition'),
   heatDeflection: warm('where it sags under load'),
   setAfterDayHeld: hundredths('what stays after a day held bent', '% of held strain'),
@@ -168,3 +171,4 @@ export const CURVE_FIGURES = Object.keys(CURVE_LIMITS) as CurveFigure[];
 export const MOST_OWN = 200;
 /** Keys of own rows, as they stand in an address. */
 export const OWN_ID = /^own-[a-z0-9-]{1,40}$/;
+export const LONGEST_OWN_ID = 'own-'.length + 40;

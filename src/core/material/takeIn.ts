@@ -1,7 +1,7 @@
 /** Rows that come with a part or a file, taken to those that are there; nothing that is there is ever overwritten. */
 import { fail, ok, type Result } from '../result.ts';
 import { inOrder } from './ownFilament.ts';
-import { MOST_OWN } from './ownLimits.ts';
+import { LONGEST_OWN_ID, MOST_OWN } from './ownLimits.ts';
 import type { OwnFilament } from './types.ts';
 
 export interface TakenIn {
@@ -25,7 +25,7 @@ function isSame(a: OwnFilament, b: OwnFilament): boolean {
 /** `own-petg-2`, never longer than a key may be. */
 function numbered(id: string, n: number): string {
   const ending = `-${n}`;
-  return `${id.slice(0, 'own-'.length + 40 - ending.length)}${ending}`;
+  return `${id.slice(0, LONGEST_OWN_ID - ending.length)}${ending}`;
 }
 
 /** The row under the first key and name of its kind that are free, or the one there that says the same already. */
