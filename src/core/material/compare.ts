@@ -18,9 +18,13 @@ export type Trait = (typeof TRAITS)[number];
 
 /** Per cent that is left of what is lost. */
 function leftOf(lost: Quantity): Quantity {
-  const { low, high } = lost;
-  const range = low === undefined || high === undefined ? {} : { low: 100 - high, high: 100 - low };
-  return { ...lost, typical: 100 - lost.typical, ...range };
+  const { low, high, ...kept } = lost;
+  return {
+    ...kept,
+    typical: 100 - lost.typical,
+    ...(high === undefined ? {} : { low: 100 - high }),
+    ...(low === undefined ? {} : { high: 100 - low }),
+  };
 }
 
 /**
