@@ -5,7 +5,7 @@ import type { Filament, WholeFilament } from '../material/types.ts';
 import { allowablesOf, limitsOf } from './allowables.ts';
 import { asSurrounded } from './asSurrounded.ts';
 import type { AllowableName, Assessment, Grade } from './assessment.ts';
-import { lifeGrade } from './verdict.ts';
+import { lifeGrade, SEVERITY } from './verdict.ts';
 
 /** How another filament would bear what this joint does to its own. */
 export interface Standing {
@@ -16,8 +16,6 @@ export interface Standing {
   /** Equivalent over peak strain, for its curve [-]. */
   readonly severity: number;
 }
-
-const SEVERITY: Readonly<Record<Grade, number>> = { pass: 0, beyond: 1, caution: 2, fail: 3 };
 
 /**
  * How a filament would bear the strains of a joint: life, scatter and doubt together, and the limits on strain, by the

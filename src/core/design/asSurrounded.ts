@@ -1,9 +1,7 @@
+import { ALLOWED } from '../material/choose.ts';
 import type { Filament, Quantity } from '../material/types.ts';
 import type { Joint } from './joint.ts';
 import { isDryNylon } from './warmth.ts';
-
-/** The usual shares of the yield strain that are allowed once and again and again (source s5-allowable-strain). */
-const ALLOWED = { once: 0.7, again: 0.42 } as const;
 
 /** So many times a quantity. */
 function times(quantity: Quantity, factor: number): Quantity {
@@ -49,7 +47,7 @@ export function asSurrounded(filament: Filament, joint: Pick<Joint, 'surrounding
       ...like('youngsModulusAcrossLayers'),
       yieldStrain: strain ?? p.yieldStrain,
       permissibleStrainSingle: allowed(ALLOWED.once) ?? p.permissibleStrainSingle,
-      permissibleStrainRepeated: allowed(ALLOWED.again) ?? p.permissibleStrainRepeated,
+      permissibleStrainRepeated: allowed(ALLOWED.once * ALLOWED.againOfOnce) ?? p.permissibleStrainRepeated,
     },
   };
 }

@@ -27,7 +27,8 @@ function wearCounted({ wear, maxReportableCycles }: LifeAnswer): number {
   return wear.reduce((sum, { cycles, median }) => sum + Math.min(cycles, maxReportableCycles) / median, 0);
 }
 
-const SEVERITY: Readonly<Record<Grade, number>> = { pass: 0, beyond: 1, caution: 2, fail: 3 };
+/** Grades from good to bad. */
+export const SEVERITY: Readonly<Record<Grade, number>> = { pass: 0, beyond: 1, caution: 2, fail: 3 };
 const PRINTS: Readonly<Record<Fit['outcome'], Grade>> = { whole: 'pass', uneven: 'caution', vanishes: 'fail' };
 
 /**

@@ -1,5 +1,8 @@
 import type { Filament, Provenance, ProvenanceKind, Quantity } from './types.ts';
 
+/** The usual shares: of the yield strain what is allowed once, and of that what is allowed again and again (source s5-allowable-strain). */
+export const ALLOWED = { once: 0.7, againOfOnce: 0.6 } as const;
+
 /**
  * Modulus to bend with.
  *

@@ -6,6 +6,9 @@ import type { ProvenanceKind, RowId } from './types.ts';
 /** 40° over 2 mm at two lines of 0.42 mm, ε = (t/2)·θ/L: the strain at which practice counts few cycles, 0.1466. */
 export const PRACTICE_FOLD = ((0.84 / 2) * radians(40)) / 2;
 
+/** Strain guessed for the fold at which our curve of PP was set to meet the published test. */
+export const GUESSED_FOLD = 0.18;
+
 /** Something counted, remembered or chosen that a curve was set by. */
 export interface Anchor {
   readonly cycles: number;
@@ -120,7 +123,7 @@ export const EVIDENCE: Readonly<Record<RowId, readonly Anchor[]>> = {
   pp: [
     chosen(
       1e6,
-      0.18,
+      GUESSED_FOLD,
       'A guessed strain for the fold test',
       'the one value at which every result of that test agrees with these curves; tuned to it, so no confirmation',
       's2-printed-hinges',
@@ -190,6 +193,3 @@ export const FOLD_TEST: readonly Folded[] = [
   { name: 'PETG', cycles: 1000, says: 'fewer', row: 'petg' },
   { name: 'PLA', cycles: 1000, says: 'fewer', row: 'pla' },
 ];
-
-/** Strain guessed for the fold at which our curve of PP was set to meet that test. */
-export const GUESSED_FOLD = 0.18;

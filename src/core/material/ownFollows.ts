@@ -1,5 +1,5 @@
 /** Values of a user's own row that follow from another of its values by a rule, as long as nobody has set them by hand. */
-import { soundness } from './choose.ts';
+import { ALLOWED, soundness } from './choose.ts';
 import type { OwnFilament, PropertyName, Provenance, Quantity } from './types.ts';
 
 type Properties = OwnFilament['properties'];
@@ -17,11 +17,11 @@ interface Rule {
 const RULED = 'published and memory';
 
 const FOLLOWS: readonly Rule[] = [
-  { value: 'permissibleStrainSingle', from: 'yieldStrain', by: (strain) => 0.7 * strain, fromMemory: RULED },
+  { value: 'permissibleStrainSingle', from: 'yieldStrain', by: (strain) => ALLOWED.once * strain, fromMemory: RULED },
   {
     value: 'permissibleStrainRepeated',
     from: 'permissibleStrainSingle',
-    by: (strain) => 0.6 * strain,
+    by: (strain) => ALLOWED.againOfOnce * strain,
     fromMemory: RULED,
   },
   {
