@@ -4,9 +4,8 @@ import { CURVE_FIGURES, MOST_OWN, NEEDED, PROPERTY_NAMES } from '../core/materia
 import type { OwnFilament, Provenance } from '../core/material/types.ts';
 import { SOURCES, type SourceKey } from '../core/sources.ts';
 import { words } from './names.ts';
-import { fields } from './shape.ts';
+import { fields, listOf, number } from './shape.ts';
 
-const number = v.pipe(v.number(), v.finite());
 const text = v.pipe(v.string(), v.transform(words));
 const INPUTS = ['published', 'memory', 'published and memory'] as const;
 const KINDS = ['published', 'computed', 'memory', 'measured'] as const;
@@ -71,7 +70,6 @@ export const filamentShape = fields({
   own: fields({ from: text, remark: text }),
 }) as unknown as v.GenericSchema<unknown, OwnFilament>;
 
-/** The count is judged first, so that a list of a million strangers is one problem and not a million. */
-export const filamentsShape = v.pipe(v.array(v.unknown()), v.maxLength(MOST_OWN), v.array(filamentShape));
+export const filamentsShape = listOf(filamentShape, MOST_OWN);
 
 export const filamentDocumentShape = fields({ filaments: filamentsShape });

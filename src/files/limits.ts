@@ -8,5 +8,5 @@ export const UNITS = 'mm N MPa rad';
 export const MAX_JOINTS = 200;
 /** Of a part or of filaments: two hundred joints take a tenth of this, and as many filaments of the user's own half. */
 export const MAX_PART_BYTES = 6_000_000;
-/** Movements beside the main one. */
+/** Movements beside the main one that are looked at; the core allows fewer, and says why. */
 export const MAX_ALSO = 20;

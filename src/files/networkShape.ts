@@ -2,16 +2,13 @@
 import * as v from 'valibot';
 import { MOST_ENTRIES } from '../core/beam/modelLimits.ts';
 import { UNITS } from './limits.ts';
-import { fields } from './shape.ts';
+import { fields, listOf, number } from './shape.ts';
 
-const number = v.pipe(v.number(), v.finite());
 const flag = v.boolean();
 const optional = v.exactOptional(number);
 const point = fields({ x: number, y: number });
 
-/** The count is judged first, so that a list of a million strangers is one problem and not a million. */
-const list = <S extends v.GenericSchema>(entry: S) =>
-  v.pipe(v.array(v.unknown()), v.maxLength(MOST_ENTRIES), v.array(entry));
+const list = <S extends v.GenericSchema>(entry: S) => listOf(entry, MOST_ENTRIES);
 const listOrNone = <S extends v.GenericSchema>(entry: S) => v.optional(list(entry), []);
 
 /** Fields by the kind that an entry says it is; of an unknown kind only that is said. */

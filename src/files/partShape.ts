@@ -5,9 +5,8 @@ import { findFamily } from '../core/flexures/index.ts';
 import { FIT_RULES, LYINGS } from '../core/print/profile.ts';
 import { filamentsShape } from './filamentShape.ts';
 import { MAX_ALSO, MAX_JOINTS, UNITS } from './limits.ts';
-import { fields } from './shape.ts';
+import { fields, listOf, number } from './shape.ts';
 
-const number = v.pipe(v.number(), v.finite());
 /** Key of a row in a table of the core. The cut only bounds messages: no row's key is nearly as long. */
 const key = v.pipe(
   v.string(),
@@ -24,7 +23,7 @@ const swing = {
 const movement = fields({
   drive: key,
   ...swing,
-  also: v.exactOptional(v.pipe(v.array(v.unknown()), v.maxLength(MAX_ALSO), v.array(fields(swing)))),
+  also: v.exactOptional(listOf(fields(swing), MAX_ALSO)),
   held: v.boolean(),
   heldHours: v.exactOptional(number),
   chance: number,
@@ -68,8 +67,7 @@ export const jointShape = v.lazy((joint) =>
 const partShape = fields({
   name: v.string(),
   invented: v.boolean(),
-  // The count is judged first, so that a list of a million strangers is one problem and not a million.
-  joints: v.pipe(v.array(v.unknown()), v.maxLength(MAX_JOINTS), v.array(jointShape)),
+  joints: listOf(jointShape, MAX_JOINTS),
 });
 
 export const documentShape = fields({ units: v.literal(UNITS), part: partShape, filaments: filamentsShape });

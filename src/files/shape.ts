@@ -30,6 +30,14 @@ export function fields<const E extends v.ObjectEntries>(entries: E) {
   });
 }
 
+/** JSON may write 1e999, which is read as infinity. */
+export const number = v.pipe(v.number(), v.finite());
+
+/** The count is judged first, so that a list of a million strangers is one problem and not a million. */
+export function listOf<S extends v.GenericSchema>(entry: S, most: number) {
+  return v.pipe(v.array(v.unknown()), v.maxLength(most), v.array(entry));
+}
+
 /** `("flat" | "crease")` as the schema says it becomes “one of flat, crease”. */
 function inWords(expected: string): string {
   const words = EXPECTED[expected];
