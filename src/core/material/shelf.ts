@@ -6,7 +6,6 @@ import { FILAMENTS } from './filaments.ts';
 import type { Filament, OwnFilament } from './types.ts';
 
 let own: readonly OwnFilament[] = [];
-let changes = 0;
 
 /**
  * Takes these as the user's own rows, in the place of those before.
@@ -14,14 +13,11 @@ let changes = 0;
  * @param filaments - rows with keys that begin with `own-`, each once [-]
  */
 export function putOnShelf(filaments: readonly OwnFilament[]): void {
-  if (filaments === own) return;
   own = filaments;
-  changes += 1;
 }
 
 /**
- * Does something with these rows on the shelf as well, before those that are there; afterwards it is as it was, and
- * nothing that was worked out is forgotten for it.
+ * Does something with these rows on the shelf as well, before those that are there; afterwards it is as it was.
  *
  * @param filaments - rows with keys that begin with `own-`, each once [-]
  * @param act - what is done meanwhile [-]; it must end before it returns
@@ -40,11 +36,6 @@ export function withOnShelf<T>(filaments: readonly OwnFilament[], act: () => T):
 /** The user's own rows. */
 export function ownFilaments(): readonly OwnFilament[] {
   return own;
-}
-
-/** How often the shelf has changed: what was worked out before the last change may be wrong. */
-export function shelfChanges(): number {
-  return changes;
 }
 
 /** The table, then the user's own rows. */
