@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { LEAST_SAMPLES } from '../core/numeric/sampling.ts';
 import type { PrintsAsked } from './doubtReport.ts';
 import type { NetworkAsked } from './networkReport.ts';
 
@@ -20,7 +21,7 @@ Exit code: 0 everything was answered, 1 there are problems (they are in the docu
 `;
 
 const MOST_PARTS = 1000;
-const PRINTS = { least: 64, most: 65_536 } as const;
+const MOST_PRINTS = 65_536;
 const MOST_SEED = 999_999;
 const MOST_ELEMENTS = 512;
 const PARTS = 40;
@@ -62,11 +63,11 @@ function whole(given: string | undefined, most: number): number | undefined {
 
 /** A power of 2, which even samples need, and their seed. */
 function printsAsked(given: string | undefined, seedGiven: string | undefined): PrintsAsked | undefined {
-  const samples = whole(given, PRINTS.most);
+  const samples = whole(given, MOST_PRINTS);
   const seed = whole(seedGiven, MOST_SEED);
   if (samples === undefined && seed !== undefined) throw new WrongUse();
   if (samples === undefined) return undefined;
-  if (samples < PRINTS.least || !Number.isInteger(Math.log2(samples))) throw new WrongUse();
+  if (samples < LEAST_SAMPLES || !Number.isInteger(Math.log2(samples))) throw new WrongUse();
   return { samples, seed: seed ?? 1 };
 }
 

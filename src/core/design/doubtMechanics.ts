@@ -58,7 +58,7 @@ const HARDLY = 1e-3;
  * @param nominal - its mechanics as set, by `solver` [-]
  * @param stray - how far thickness and length stray [-]
  * @param solver - what solves, without shapes [-]
- * @param tell - called after each solve with the share that is done [-]
+ * @param tell - called before each solve with the share that is done [-]
  * @returns what answers such prints
  */
 export function mechanicsNear(

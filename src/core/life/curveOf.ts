@@ -79,7 +79,7 @@ export function severityAt(ratio: number, gamma: number, factor = 1): number {
  *     N = ½·(B/A)^(1/(b − c))
  *
  * @param curve - coefficients of a filament row [-]
- * @returns cycles [-], > 0
+ * @returns cycles [-]; 0 or Infinity where exponents are all but alike and coefficients are not
  *
  * Source: strain-life.
  * @example transitionCycles({ A: 0.02, b: -0.1, B: 0.5, c: -0.5 }) // → 1562.5

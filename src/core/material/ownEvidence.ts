@@ -27,6 +27,7 @@ export function plasticOf(row: Filament): RowId | undefined {
  *
  * @param row - row of the table, or one of the user's own [-]
  * @param figures - which of them [-]
+ * @returns false where the table has no such row [-]
  */
 export function isAsJudged(row: Filament, ...figures: readonly CurveFigure[]): boolean {
   const table = tableRow(row);

@@ -17,6 +17,8 @@ export interface Sampling {
 
 /** Shifts of a lattice: enough that their spread tells the error to about a fifth. */
 const SHIFTS = 16;
+/** Four points of each shift: fewer are no lattice. */
+export const LEAST_SAMPLES = 4 * SHIFTS;
 
 function drawn(count: number, draw: () => number): readonly number[] {
   return Array.from({ length: count }, draw);
@@ -29,7 +31,7 @@ function drawn(count: number, draw: () => number): readonly number[] {
  * own, and how far their answers lie apart is the error of their mean.
  *
  * @param how - quasi-random or plain [-]
- * @param samples - how many in all [-], a power of 2, at least 64
+ * @param samples - how many in all [-], a power of 2, at least `LEAST_SAMPLES`
  * @param dimensions - how many [-], ≥ 1
  * @param seed - any whole number of 32 bits [-]
  * @returns sets of points, all shares strictly between 0 and 1
@@ -37,8 +39,8 @@ function drawn(count: number, draw: () => number): readonly number[] {
  * Source: lattice-rules, cranley-patterson, xoroshiro.
  */
 export function sampleCube(how: SamplingHow, samples: number, dimensions: number, seed: number): Sampling {
-  if (!(samples >= 64) || !Number.isInteger(Math.log2(samples))) {
-    throw new RangeError(`a power of 2 of at least 64 samples is needed, not ${samples}`);
+  if (!(samples >= LEAST_SAMPLES) || !Number.isInteger(Math.log2(samples))) {
+    throw new RangeError(`a power of 2 of at least ${LEAST_SAMPLES} samples is needed, not ${samples}`);
   }
   const draw = randomShares(seed);
   if (how === 'plain') {
@@ -90,9 +92,9 @@ export function sampledShare(sets: readonly (readonly boolean[])[]): SampledShar
 /**
  * The value below which a share of equally likely values lies, by a straight line between the two nearest.
  *
- * @param sorted - values in rising order [-], at least one
+ * @param sorted - finite values in rising order, at least one [any unit]
  * @param share - 0 to 1 [-]
- * @returns the value; of two nearest of which one is no number but a limit, the lower
+ * @returns the value
  *
  * @example quantileOf([1, 2, 3, 5], 0.5) // → 2.5
  */
