@@ -2,7 +2,7 @@
 import type { Problem } from '../core/problems.ts';
 import { fail, ok, type Result } from '../core/result.ts';
 import type { Document } from './partMigrations.ts';
-import { brief, shown } from './shape.ts';
+import { brief, isObject, shown } from './shape.ts';
 
 /** What one kind of file is. */
 interface FileKind {
@@ -42,8 +42,8 @@ export function readDocument(text: string, kind: FileKind): Result<Document> {
   const parsed = parse(text);
   if (!parsed.ok) return parsed;
   const document = parsed.value;
-  if (!isDocument(document) || document['format'] !== kind.format) {
-    const format = isDocument(document) ? document['format'] : document;
+  if (!isObject(document) || document['format'] !== kind.format) {
+    const format = isObject(document) ? document['format'] : document;
     const message = `The file is JSON but not a ${kind.noun}: its format is ${shown(format)}, expected “${kind.format}”`;
     return fail({ code: 'not-our-file', message, field: 'format', value: brief(format), limit: kind.format });
   }
@@ -59,10 +59,6 @@ function parse(text: string): Result<unknown> {
     const reason = error instanceof Error ? error.message.replaceAll(/\s+/g, ' ').slice(0, 120) : 'unknown reason';
     return fail({ code: 'unreadable', message: `The file is not JSON: ${reason}` });
   }
-}
-
-function isDocument(value: unknown): value is Document {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 function judgeVersion(version: unknown, newest: number): Problem | undefined {

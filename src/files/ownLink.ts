@@ -14,16 +14,12 @@ import { fail, failIfAny, type Result } from '../core/result.ts';
 import { filamentShape } from './filamentShape.ts';
 import { readFilaments } from './filaments.ts';
 import { writeJointLink } from './jointLinkText.ts';
-import { capped, shapeProblem, within } from './shape.ts';
+import { capped, isObject, shapeProblem, within } from './shape.ts';
 
 /** Longer addresses are cut or refused by some programs that pass them on. */
 export const LONGEST_ADDRESS = 8000;
 
 type Json = Readonly<Record<string, unknown>>;
-
-function isObject(value: unknown): value is Json {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
-}
 
 /** The row of the table that a row goes back to, as if it had just been copied; none where there is no such row. */
 function baseOf({ id, name, own }: Pick<OwnFilament, 'id' | 'name' | 'own'>): OwnFilament | undefined {

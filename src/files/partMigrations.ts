@@ -2,6 +2,7 @@
  * How older part files become the present one. Step n turns version n into n + 1; a released step is never edited,
  * and one saved file of every released version stays in the tests.
  */
+import { isObject } from './shape.ts';
 
 /** A file's document between reading and judging: fields of any kind. */
 export type Document = Readonly<Record<string, unknown>>;
@@ -55,10 +56,6 @@ const NEW_IN_2: Readonly<Record<string, Document>> = {
   straightLeaf: { sideBySide: 1, taper: 1, centre: 0.5 },
   crease: { sideBySide: 1 },
 };
-
-function isObject(value: unknown): value is Document {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
-}
 
 /** The version that stands at the end of these steps. */
 export function versionAfter(migrations: readonly Migration[]): number {

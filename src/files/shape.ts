@@ -30,6 +30,11 @@ export function fields<const E extends v.ObjectEntries>(entries: E) {
   });
 }
 
+/** Whether something has fields by name, of any kind. */
+export function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
 /** JSON may write 1e999, which is read as infinity. */
 export const number = v.pipe(v.number(), v.finite());
 
