@@ -53,7 +53,7 @@ test('the demo part shows every kind: its brief reads, it is answered as the cor
     const brief = page.getByRole('region', { name: 'What is wanted' });
     await expect(brief).toContainText(new RegExp(kindText(id).drives[joint.movement.drive] ?? '', 'i'));
     await expect(brief).not.toContainText(/[{}]|NaN|undefined/);
-    await expect(verdict(page)).toHaveAttribute('aria-busy', 'false');
+    await expect(verdict(page)).toHaveAttribute('aria-busy', 'false', { timeout: 30_000 });
     const answer = assess(joint, bySolver({}));
     if (!answer.ok) throw new Error(answer.problems[0].message);
     await expect(verdict(page).getByRole('heading')).toHaveText(verdictHeading(answer.value));

@@ -72,3 +72,17 @@ base('never leaves a page that cannot be reached', async ({ page }) => {
   await cell(page, 'Rain-flap hinge').click();
   await expect(verdict(page).getByRole('heading')).toHaveText(/Caution/);
 });
+
+base('stands without what does not come, and says so', async ({ page }) => {
+  await page.route(/\/(LifeSheet|FilamentsPlace|Foot)-.*\.js/, (route) => route.abort());
+  await page.goto('/');
+  await expect(verdict(page).getByRole('heading')).toHaveText(/Caution/);
+  await page.getByRole('slider').last().scrollIntoViewIfNeeded();
+  const absent = page.getByRole('alert').filter({ hasText: 'A part of this page did not come' });
+  await expect(absent).toBeVisible();
+  await expect(verdict(page).getByRole('heading')).toHaveText(/Caution/);
+  await page.getByRole('link', { name: 'Filaments' }).click();
+  await expect(absent).toBeVisible();
+  await page.getByRole('link', { name: 'Joints' }).click();
+  await expect(verdict(page).getByRole('heading')).toHaveText(/Caution/);
+});

@@ -213,11 +213,13 @@ test('carries two hundred filaments without drowning the page in them', async ({
   const many = Array.from({ length: 200 }, (_, at) => ownPetg(`own-${at + 1}`, `Spool ${at + 1}`));
   const file = { name: 'many.json', mimeType: 'application/json', buffer: Buffer.from(writeFilaments(many)) };
   await page.getByLabel('Filament file to open').setInputFiles(file);
-  await expect(page).toHaveURL(/own-1$/);
+  await expect(page).toHaveURL(/own-1$/, { timeout: 30_000 });
   await expect(page.getByRole('status').filter({ hasText: 'and 198 more put with your filaments' })).toBeVisible();
   await expect(page.getByRole('button', { name: 'Copy', exact: true })).toHaveAttribute('aria-disabled', 'true');
   await page.getByRole('link', { name: 'All filaments' }).click();
-  await expect(page.getByRole('table', { name: /Side by side/ }).getByRole('rowheader')).toHaveCount(210);
+  await expect(page.getByRole('table', { name: /Side by side/ }).getByRole('rowheader')).toHaveCount(210, {
+    timeout: 30_000,
+  });
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(1280);
 });
 

@@ -1,10 +1,11 @@
-import { Suspense, useEffect } from 'react';
+import { useEffect } from 'react';
 import { useChoices } from '../../store/choices.ts';
 import { useSession } from '../../store/session.ts';
 import { useCurrentJoint } from '../joints/useCurrentJoint.ts';
 import { ErrorBoundary } from './ErrorBoundary.tsx';
 import { Head } from './Head.tsx';
 import { KeepingBars } from './KeepingBars.tsx';
+import { Late } from './Late.tsx';
 import { MessageBar } from './MessageBar.tsx';
 import { openFile } from './openFile.ts';
 import { openAddress } from './openLink.ts';
@@ -45,9 +46,9 @@ function Sheet() {
       <Head place={place} />
       <MessageBar />
       <KeepingBars />
-      <Suspense>
+      <Late key={place.id}>
         <place.Page />
-      </Suspense>
+      </Late>
       {!place.own && <TitleBlock />}
       <Slip />
     </div>

@@ -1,8 +1,9 @@
-import { lazy, memo, Suspense } from 'react';
+import { lazy, memo } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Joint } from '../../core/design/joint.ts';
 import type { Result } from '../../core/result.ts';
 import type { LengthUnit } from '../text/numbers.ts';
+import { Late } from '../app/Late.tsx';
 import './answer.css';
 import { firstScreenStands } from './firstScreen.ts';
 import { Verdict } from './Verdict.tsx';
@@ -34,12 +35,10 @@ type BelowProps = Omit<Props, 'assessment'> & { readonly assessment: Assessment 
 
 const Below = memo(function Below({ assessment, isWorking, unit, onUse }: BelowProps) {
   return (
-    <>
-      <Suspense fallback={<div className="looking" />}>
-        <Ways assessment={assessment} isWorking={isWorking} unit={unit} onUse={onUse} />
-        <WorthKnowing notes={assessment.notes} unit={unit} />
-      </Suspense>
-    </>
+    <Late fallback={<div className="looking" />}>
+      <Ways assessment={assessment} isWorking={isWorking} unit={unit} onUse={onUse} />
+      <WorthKnowing notes={assessment.notes} unit={unit} />
+    </Late>
   );
 });
 

@@ -1,6 +1,7 @@
-import { lazy, memo, Suspense } from 'react';
+import { lazy, memo } from 'react';
 import { useChoices } from '../../store/choices.ts';
 import { useSession } from '../../store/session.ts';
+import { Late } from '../app/Late.tsx';
 import { WORKING } from '../text/solverText.ts';
 import { drawingFile } from './firstScreen.ts';
 import { sizeTo } from './sizeTo.ts';
@@ -25,13 +26,13 @@ export function JointFigure({ drawn, isWorking, trouble, tryAgain }: Omit<Solved
       {trouble === undefined && drawn === undefined && <div className="coming" />}
       {drawn !== undefined && (
         <div className="busy" aria-busy={isWorking}>
-          <Suspense fallback={<div className="coming" />}>
+          <Late fallback={<div className="coming" />}>
             {drawn.travel ? (
               <JointDrawing assessment={drawn} bent={bent} onBent={bend} {...common} />
             ) : (
               <SolvedDrawing assessment={drawn} bent={bent} onBent={bend} {...common} />
             )}
-          </Suspense>
+          </Late>
         </div>
       )}
       {isWorking && <span className="working">{WORKING}</span>}

@@ -1,7 +1,8 @@
-import { lazy, memo, Suspense, useDeferredValue } from 'react';
+import { lazy, memo, useDeferredValue } from 'react';
 import type { Joint } from '../../core/design/joint.ts';
 import { useChoices } from '../../store/choices.ts';
 import { useSession } from '../../store/session.ts';
+import { Late } from '../app/Late.tsx';
 import { Answer } from './Answer.tsx';
 import { Brief } from './Brief.tsx';
 import { JointFigure } from './JointFigure.tsx';
@@ -43,7 +44,7 @@ export function JointSheet({ joint }: { joint: Joint }) {
           {joint.measuredThickness !== undefined && <ScalingTable assessment={assessed.value} unit={unit} />}
           {!(soon && chartedLater) && waiting}
           {soon && later.ok && (
-            <Suspense fallback={chartedLater && waiting}>
+            <Late fallback={chartedLater && waiting}>
               {chartedLater?.travel && <Curves assessment={chartedLater} bent={bent} unit={unit} onSize={sizeTo} />}
               {chartedLater && !chartedLater.travel && (
                 <div className="busy" aria-busy={figure.isWorking}>
@@ -52,7 +53,7 @@ export function JointSheet({ joint }: { joint: Joint }) {
               )}
               <LifeSheet joint={joint} assessment={later.value} unit={unit} onChange={changeJoint} />
               <Foot assessment={later.value} unit={unit} />
-            </Suspense>
+            </Late>
           )}
         </>
       )}

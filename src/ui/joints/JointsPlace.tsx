@@ -1,6 +1,7 @@
-import { lazy, Suspense, useEffect, useRef } from 'react';
+import { lazy, useEffect, useRef } from 'react';
 import type { Joint } from '../../core/design/joint.ts';
 import { useSession } from '../../store/session.ts';
+import { Late } from '../app/Late.tsx';
 import { useChoosing } from './choosing.ts';
 import { JointSheet } from './JointSheet.tsx';
 import { JointStrip } from './JointStrip.tsx';
@@ -47,9 +48,9 @@ export function JointsPlace() {
   if (choosing) {
     return (
       <main className="main" ref={main} tabIndex={-1}>
-        <Suspense fallback={coming}>
+        <Late fallback={coming}>
           <KindChooser changing={choosing === 'the open joint' ? joint : undefined} />
-        </Suspense>
+        </Late>
       </main>
     );
   }
@@ -58,9 +59,9 @@ export function JointsPlace() {
       {!isEmpty && <JointStrip current={joint} />}
       <main className="main" ref={main} tabIndex={-1}>
         {isEmpty ? (
-          <Suspense fallback={coming}>
+          <Late fallback={coming}>
             <EmptyPart partName={partName} />
-          </Suspense>
+          </Late>
         ) : (
           <OpenJoint joint={joint} />
         )}

@@ -1,8 +1,9 @@
-import { lazy, memo, Suspense } from 'react';
+import { lazy, memo } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Joint } from '../../core/design/joint.ts';
 import { familyOf } from '../../core/flexures/known.ts';
 import { putting } from '../joints/putting.ts';
+import { Late } from '../app/Late.tsx';
 import type { LengthUnit } from '../text/numbers.ts';
 import { IN_USE, IN_USE_AID } from '../text/useText.ts';
 import { AfterBend } from './AfterBend.tsx';
@@ -36,9 +37,9 @@ export function LifeSheet({ joint, assessment: a, unit, onChange }: LifeSheetPro
       </h2>
       <UseSentences of={of} filament={a.filament} />
       <Figures assessment={a} unit={unit} />
-      <Suspense fallback={<div className="sure-coming" />}>
+      <Late fallback={<div className="sure-coming" />}>
         <HowSure assessment={a} unit={unit} />
-      </Suspense>
+      </Late>
     </section>
   );
 }

@@ -91,6 +91,8 @@ export function linkRefused(why: string): string {
   return `The link could not be opened. ${why} Your part is as it was.`;
 }
 
+/** Of what comes in a file of its own. */
+export const NOT_COME = 'A part of this page did not come; load the page again.';
 export const NO_LINK_WRITER = 'No link was made: what writes links did not come; load the page again.';
 
 export function partFull(most: number): string {
