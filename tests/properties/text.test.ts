@@ -20,11 +20,10 @@ import { stripText } from '../../src/ui/text/stripText.ts';
 import { asTabbed, outlineWaits, sizesToDraw, travelToDraw } from '../../src/ui/text/toDrawText.ts';
 import { chanceText, verdictHeading, verdictSentences } from '../../src/ui/text/verdictText.ts';
 import { ratioRulesOf } from '../../src/ui/life/ratioRules.ts';
-import { lifeFigure } from '../../src/ui/text/cycleText.ts';
 import { heldSaid, pushReading } from '../../src/ui/text/heldText.ts';
 import { afterBendSaid } from '../../src/ui/text/setText.ts';
 import { swingAndCycles } from '../../src/ui/text/useText.ts';
-import { ratioText, ruleLife, shareOf, swingsAbout } from '../../src/ui/text/wearText.ts';
+import { ratioText, ruleLife, shareOf, swingsAbout, lifeFigure } from '../../src/ui/text/wearText.ts';
 import { joint } from '../support/partGenerators.ts';
 
 const units = fc.constantFrom<LengthUnit>('mm', 'inch');

@@ -1,9 +1,10 @@
-import { useMemo, useState, type ReactNode } from 'react';
+import { useMemo, type ReactNode } from 'react';
 import { Caption } from './Caption.tsx';
 import { Crosshair } from './Crosshair.tsx';
-import { clamp, frameOf, isNarrow, type Frame, type Px, type Span } from './frame.ts';
-import { evenStops, movedTo, moveOf, snapped } from './stops.ts';
+import { frameOf, isNarrow, type Frame, type Px, type Span } from './frame.ts';
+import { evenStops, snapped } from './stops.ts';
 import { Surface } from './Surface.tsx';
+import { useReading } from './useReading.ts';
 import { useSize } from './useSize.ts';
 
 interface AxisFigureProps {
@@ -47,37 +48,28 @@ export function AxisFigure({
     () => size && frameOf(size, { span: [left, right], kind: 'linear' }, { span: [low, high], kind: 'linear' }),
     [size, left, right, low, high],
   );
-  const [at, setAt] = useState<number>();
-  const now = clamp(at ?? start, x);
+  const reading = useReading(x, start, () => stopsIn(x, grid.step));
+  const { now } = reading;
   const { text, height } = read(now);
-  const leave = () => setAt(undefined);
   const point = ({ x: place }: Px) => {
-    if (frame) setAt(snapped(frame.x.invert(place), grid.fine, x));
-  };
-  const key = (pressed: string, shift: boolean): boolean => {
-    const move = moveOf(pressed, shift);
-    if (pressed === 'Escape') leave();
-    else if (move !== undefined) setAt(movedTo(stopsIn(x, grid.step), now, move));
-    return pressed === 'Escape' || move !== undefined;
+    if (frame) reading.read(snapped(frame.x.invert(place), grid.fine, x));
   };
   return (
     <figure className="chart">
-      <Caption number={number} name={name} aid={aid} reading={at === undefined ? undefined : text} />
+      <Caption number={number} name={name} aid={aid} reading={reading.active ? text : undefined} />
       <Surface
         svg={svg}
         size={size}
         spoken={{ label: name, how, min: x[0], max: x[1], now, text }}
         onPoint={point}
-        onLeave={leave}
+        onLeave={reading.leave}
         onRelease={() => undefined}
-        onKey={key}
+        onKey={reading.key}
       >
         {frame && (
           <>
             {renderPlot(frame, isNarrow(size))}
-            {at !== undefined && (
-              <Crosshair at={{ x: frame.x(now), y: frame.y(height ?? Number.NaN) }} box={frame.box} />
-            )}
+            {reading.active && <Crosshair at={{ x: frame.x(now), y: frame.y(height ?? Number.NaN) }} box={frame.box} />}
           </>
         )}
       </Surface>

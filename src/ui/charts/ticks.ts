@@ -1,6 +1,6 @@
 import { format, ticks } from 'd3';
 import type { Measure } from '../text/amountText.ts';
-import { manyCycles } from '../text/cycleText.ts';
+import { manyCycles } from '../text/countText.ts';
 import { MM_PER_INCH, NO_BREAK, share, type LengthUnit } from '../text/numbers.ts';
 import type { Span } from './frame.ts';
 

@@ -4,6 +4,7 @@ import { grouped } from '../text/numbers.ts';
 import { pct, type RowAxis } from './axes.ts';
 import { COLUMNS } from './columns.ts';
 import { ROLE } from './tableRoles.ts';
+import { Upright } from './Upright.tsx';
 
 /** The figures of an axis over its column. */
 function AxisHead({ ticks }: { readonly ticks: RowAxis['ticks'] }) {
@@ -11,7 +12,7 @@ function AxisHead({ ticks }: { readonly ticks: RowAxis['ticks'] }) {
     <svg className="axis-head" aria-hidden="true">
       {ticks.map(({ share, text }) => (
         <g key={share}>
-          <line className="L" x1={pct(share)} x2={pct(share)} y1="15" y2="20" />
+          <Upright className="L" at={share} y={[15, 20]} />
           <text
             className="s12 t2"
             x={pct(share)}

@@ -6,6 +6,7 @@ import { cycleTicks } from '../charts/ticks.ts';
 import { SaidWithSources } from './SaidWithSources.tsx';
 import { bothHoldText, CONFLICT, FIGURE_3, foldedText, foldSourceText, reckonedText } from '../text/filamentsText.ts';
 import { pct } from './axes.ts';
+import { Upright } from './Upright.tsx';
 
 const PAPER = [1, 1e7] as const;
 /** From the left end to the right one, with room for an arrow. */
@@ -21,7 +22,7 @@ function Counted({ cycles, says }: Folded) {
     return (
       <>
         <line className="fold-line" x1={tip} x2={at} y1="9" y2="9" />
-        <line className="fold-line" x1={at} x2={at} y1="3" y2="15" />
+        <Upright className="fold-line" at={share(cycles)} y={[3, 15]} />
         <svg x={tip} y="9" overflow="visible">
           <path className="I" d={ARROW.right} transform="translate(-3 0)" />
         </svg>
@@ -47,7 +48,7 @@ function Ours({ hard, practice, mild }: Reckoned) {
   return (
     <>
       <rect className="fold-ours" x={pct(left)} width={pct(Math.max(right - left, 0.006))} y="19" height="9" />
-      <line className="range-usual" x1={pct(share(practice))} x2={pct(share(practice))} y1="17" y2="30" />
+      <Upright className="range-usual" at={share(practice)} y={[17, 30]} />
     </>
   );
 }
@@ -68,7 +69,7 @@ function FoldRow({ folded }: { readonly folded: Folded }) {
       <td>
         <svg className="fold" role="img" aria-label={`Counted: ${foldedText(folded)}; ${said}`}>
           {cycleTicks(PAPER, false).map(({ at }) => (
-            <line key={at} className="G" x1={pct(share(at))} x2={pct(share(at))} y1="0" y2="34" />
+            <Upright key={at} className="G" at={share(at)} y={[0, 34]} />
           ))}
           {ours && <Ours {...ours} />}
           <Counted {...folded} />

@@ -1,9 +1,9 @@
 import '../charts/charts.css';
-import { useMemo, useState, type ReactNode } from 'react';
+import { useMemo, type ReactNode } from 'react';
 import { Caption } from '../charts/Caption.tsx';
 import { clamp, frameOf, isNarrow, type Frame, type Px, type Span } from '../charts/frame.ts';
-import { movedTo, moveOf } from '../charts/stops.ts';
 import { Surface } from '../charts/Surface.tsx';
+import { useReading } from '../charts/useReading.ts';
 import { useSize } from '../charts/useSize.ts';
 
 interface Props {
@@ -37,38 +37,28 @@ export function LogFigure({ number, name, aid, how, x, y, up, right, stops, star
     () => size && frameOf(size, { span: [left, most], kind: 'log' }, { span: [low, high], kind: up }, room),
     [size, left, most, low, high, up, room],
   );
-  const [at, setAt] = useState<number>();
-  const now = clamp(at ?? start, x);
+  const reading = useReading(x, start, () => stops);
+  const { now } = reading;
   const { text, heights } = read(now);
-  const leave = () => setAt(undefined);
   const point = ({ x: place }: Px) => {
-    if (frame) setAt(clamp(snap(frame.x.invert(clamp(place, [frame.box.left, frame.box.right]))), x));
-  };
-  const key = (pressed: string, shift: boolean): boolean => {
-    const move = moveOf(pressed, shift);
-    if (pressed === 'Escape' && at !== undefined) {
-      leave();
-      return true;
-    }
-    if (move !== undefined) setAt(movedTo(stops, now, move));
-    return move !== undefined;
+    if (frame) reading.read(clamp(snap(frame.x.invert(clamp(place, [frame.box.left, frame.box.right]))), x));
   };
   return (
     <figure className="chart">
-      <Caption number={number} name={name} aid={aid} reading={at === undefined ? undefined : text} />
+      <Caption number={number} name={name} aid={aid} reading={reading.active ? text : undefined} />
       <Surface
         svg={svg}
         size={size}
         spoken={{ label: name, how, min: x[0], max: x[1], now, text }}
         onPoint={point}
-        onLeave={leave}
+        onLeave={reading.leave}
         onRelease={() => undefined}
-        onKey={key}
+        onKey={reading.key}
       >
         {frame && (
           <>
             {rest.renderPlot(frame, isNarrow(size))}
-            {at !== undefined && <Readings at={now} heights={heights} frame={frame} />}
+            {reading.active && <Readings at={now} heights={heights} frame={frame} />}
           </>
         )}
       </Surface>

@@ -14,8 +14,8 @@ import { AXES } from '../text/chartText.ts';
 import { anchorPoint, jointOn, type OnePlotProps } from './onePlot.ts';
 import { oneCurveLabels } from './oneCurveLabels.ts';
 
-/** Lines of the hairline curves by other exponents, which matter only where the least strain is not nought. */
-function hairlines({ row, ratio }: Pick<OnePlotProps, 'row' | 'ratio'>): readonly DrawnCurve[] {
+/** The curve by other exponents, which matter only where the least strain is not nought. */
+function byOtherExponents({ row, ratio }: Pick<OnePlotProps, 'row' | 'ratio'>): readonly DrawnCurve[] {
   return ratio === 0 ? [] : [0, 1].map((gamma) => drawnCurve(row.life, severityAt(ratio, gamma)));
 }
 
@@ -62,6 +62,7 @@ export const OneCurvePlot = memo(function OneCurvePlot(props: OnePlotProps) {
     );
   const layers = row.printable ? strainFactorAcrossLayers(row).typical : 1;
   const across = layers < 1 ? drawnCurve(row.life, severity / layers) : undefined;
+  const hairlines = byOtherExponents(props);
   const joint = jointOn(props);
   const p = row.properties;
   const levels = [p.yieldStrain.typical, p.permissibleStrainRepeated.typical, drawn.firstFlex];
@@ -80,7 +81,7 @@ export const OneCurvePlot = memo(function OneCurvePlot(props: OnePlotProps) {
           <path key={strain} className="chart-limit" d={`M${box.left} ${y(strain)}H${box.right}`} />
         ))}
       <g clipPath={`url(#${id}c)`}>
-        {hairlines(props).map((curve, at) => (
+        {hairlines.map((curve, at) => (
           <path key={at} className="curve-hair" d={line(curve)} />
         ))}
         {across && <path className="curve-across" d={line(across)} />}
@@ -99,7 +100,7 @@ export const OneCurvePlot = memo(function OneCurvePlot(props: OnePlotProps) {
       )}
       {joint?.cycles !== undefined && <JointMark at={{ x: x(joint.cycles), y: y(joint.strain) }} box={box} />}
       <Axes frame={frame} {...ticks} name={AXES.cycles} />
-      <PlacedLabels labels={oneCurveLabels(props, across, hairlines(props))} />
+      <PlacedLabels labels={oneCurveLabels(props, across, hairlines)} />
     </>
   );
 });

@@ -9,7 +9,7 @@ import { PointTable } from '../charts/PointTable.tsx';
 import { QUARTERS } from '../charts/ticks.ts';
 import { FIGURE_TWO, leftReading } from '../text/filamentText.ts';
 import { share } from '../text/numbers.ts';
-import { spanFigure, spanText } from '../text/spanText.ts';
+import { spanFigure, spanText } from '../text/countText.ts';
 import { LogFigure } from './LogFigure.tsx';
 
 const DAY = 1440;

@@ -1,6 +1,7 @@
 import type { Quantity } from '../../core/material/types.ts';
 import { isRangeRemembered } from '../text/filamentValueText.ts';
 import { pct, type RowAxis } from './axes.ts';
+import { Upright } from './Upright.tsx';
 
 interface Props {
   readonly axis: RowAxis;
@@ -17,8 +18,10 @@ interface Props {
   readonly others?: readonly number[] | undefined;
 }
 
-/** Half the height of the bar, and its middle [px]. */
+/** Half the height of the bar [px]. */
 const HALF = 4.5;
+/** Beyond the cell at both ends, so that a line goes on from row to row [px]. */
+const WHOLE = [-40, 60] as const;
 
 function Box({ axis, quantity, middle }: Pick<Props, 'axis' | 'quantity'> & { readonly middle: number }) {
   const { low = quantity.typical, high = quantity.typical } = quantity;
@@ -36,8 +39,8 @@ function Box({ axis, quantity, middle }: Pick<Props, 'axis' | 'quantity'> & { re
       />
       <line className={edges} x1={pct(left)} x2={pct(right)} y1={top} y2={top} />
       <line className={edges} x1={pct(left)} x2={pct(right)} y1={bottom} y2={bottom} />
-      <line className="range-end" x1={pct(left)} x2={pct(left)} y1={top} y2={bottom} />
-      <line className="range-end" x1={pct(right)} x2={pct(right)} y1={top} y2={bottom} />
+      <Upright className="range-end" at={left} y={[top, bottom]} />
+      <Upright className="range-end" at={right} y={[top, bottom]} />
     </>
   );
 }
@@ -61,34 +64,17 @@ export function RangeBar({ axis, quantity, label, second, secondAs, joint, room,
   return (
     <svg className="range" role="img" aria-label={label}>
       {axis.ticks.map(({ share }) => (
-        <line key={share} className="G" x1={pct(share)} x2={pct(share)} y1="-40" y2="60" />
+        <Upright key={share} className="G" at={share} y={WHOLE} />
       ))}
-      {room !== undefined && (
-        <line className="range-room" x1={pct(axis.at(room))} x2={pct(axis.at(room))} y1="-40" y2="60" />
-      )}
-      {joint !== undefined && (
-        <line className="range-joint" x1={pct(axis.at(joint))} x2={pct(axis.at(joint))} y1="-40" y2="60" />
-      )}
+      {room !== undefined && <Upright className="range-room" at={axis.at(room)} y={WHOLE} />}
+      {joint !== undefined && <Upright className="range-joint" at={axis.at(joint)} y={WHOLE} />}
       {others.length > 0 && <line className="Lh" x1="0" x2="100%" y1={middle} y2={middle} />}
       {others.map((value, at) => (
-        <line
-          // Two filaments may have the same figure.
-          key={at}
-          className="Lh"
-          x1={pct(axis.at(value))}
-          x2={pct(axis.at(value))}
-          y1={middle - 4}
-          y2={middle + 4}
-        />
+        // Two filaments may have the same figure.
+        <Upright key={at} className="Lh" at={axis.at(value)} y={[middle - 4, middle + 4]} />
       ))}
       <Box axis={axis} quantity={quantity} middle={middle} />
-      <line
-        className="range-usual"
-        x1={pct(axis.at(quantity.typical))}
-        x2={pct(axis.at(quantity.typical))}
-        y1={middle - 8}
-        y2={middle + 8}
-      />
+      <Upright className="range-usual" at={axis.at(quantity.typical)} y={[middle - 8, middle + 8]} />
       {second && secondAs && <Second axis={axis} quantity={second} as={secondAs} middle={middle} />}
     </svg>
   );

@@ -8,9 +8,8 @@ import { levelBand, pathOf } from '../charts/paths.ts';
 import { PlotClip } from '../charts/PlotClip.tsx';
 import { cycleTicks, logStrainTicks } from '../charts/ticks.ts';
 import { AXES, BEYOND_THE_DATA, wantedCycles } from '../text/chartText.ts';
-import { rowName } from '../text/filamentsText.ts';
 import { percent } from '../text/numbers.ts';
-import { spreadNames } from './endNames.ts';
+import { CurveNames } from './CurveNames.tsx';
 import type { Papers } from './papers.ts';
 
 export interface SharedCurve {
@@ -33,9 +32,6 @@ interface Props {
   readonly frame: Frame;
   readonly narrow: boolean;
 }
-
-/** Of names at the right edge [px]. */
-const NAME_GAP = 14;
 
 interface CurveProps extends Pick<Props, 'frame'> {
   readonly drawn: DrawnCurve;
@@ -62,38 +58,6 @@ function Median({ drawn, frame: { box, x, y }, isMarked }: CurveProps & { readon
       {top && top.y > box.top && <circle className="I" cx={top.x} cy={top.y} r="2.6" />}
     </>
   );
-}
-
-/** Those whose names have room: the marked ones, then the others in their order. */
-function named({ curves, marked }: Pick<Props, 'curves' | 'marked'>, most: number): readonly SharedCurve[] {
-  if (curves.length <= most) return curves;
-  const isMarked = ({ row }: SharedCurve) => marked.includes(row.id);
-  return [...curves.filter(isMarked), ...curves.filter((curve) => !isMarked(curve))].slice(0, most);
-}
-
-function Names({ curves, marked, frame: { box, x, y } }: Pick<Props, 'curves' | 'marked' | 'frame'>) {
-  const most = Math.floor((box.bottom - box.top) / NAME_GAP);
-  const ends = named({ curves, marked }, most).flatMap(({ row, drawn }) => {
-    const end = drawn.median.at(-1);
-    return end ? [{ row, at: { x: x(end.cycles), y: Math.max(y(end.strain), box.top) } }] : [];
-  });
-  const placed = spreadNames(
-    ends.map(({ row, at }) => ({ key: row.id, end: at.y })),
-    NAME_GAP,
-    [box.top + 6, box.bottom - 4],
-  );
-  return placed.map(({ key, stands }) => {
-    const end = ends.find(({ row }) => row.id === key);
-    if (!end) return null;
-    return (
-      <g key={key} className="chart-end">
-        <path d={`M${end.at.x} ${end.at.y}L${box.right - 2} ${stands}H${box.right + 5}`} />
-        <text className={marked.includes(key) ? 'tb' : ''} x={box.right + 8} y={stands + 4}>
-          {rowName(end.row)}
-        </text>
-      </g>
-    );
-  });
 }
 
 /** Where the joint stands: its strain level, the cycles it should reach upright. */
@@ -140,7 +104,7 @@ export const SharedPlot = memo(function SharedPlot({ curves, marked, paper, join
         ))}
       </g>
       {joint && <Wanted joint={joint} frame={frame} />}
-      <Names {...{ curves, marked, frame }} />
+      <CurveNames {...{ curves, marked, frame }} />
       {!narrow && (
         <text className="halo s12 t2" x={frame.box.right - 6} y={frame.box.bottom - 8} textAnchor="end">
           {BEYOND_THE_DATA}

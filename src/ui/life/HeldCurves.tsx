@@ -10,7 +10,7 @@ import { PlotClip } from '../charts/PlotClip.tsx';
 import { around, inkOf, markBox } from '../charts/spots.ts';
 import { QUARTERS } from '../charts/ticks.ts';
 import { HELD_PLOT, PUSH_LABEL, STAYS_LABEL } from '../text/heldText.ts';
-import { spanFigure } from '../text/spanText.ts';
+import { spanFigure } from '../text/countText.ts';
 
 interface HeldCurvesProps {
   readonly a: Assessment;

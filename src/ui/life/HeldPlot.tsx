@@ -1,17 +1,18 @@
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { HoldAnswer } from '../../core/design/hold.ts';
 import '../charts/charts.css';
 import { Crosshair } from '../charts/Crosshair.tsx';
-import { clamp, frameOf, type Px, type Span } from '../charts/frame.ts';
+import { frameOf, type Px, type Span } from '../charts/frame.ts';
 import { PointTable } from '../charts/PointTable.tsx';
-import { movedTo, moveOf, snapped } from '../charts/stops.ts';
+import { snapped } from '../charts/stops.ts';
 import { Surface } from '../charts/Surface.tsx';
+import { useReading } from '../charts/useReading.ts';
 import { useSize } from '../charts/useSize.ts';
 import { HELD_AID, HELD_HEADS, HELD_HOW, HELD_PLOT, HELD_TABLE, pushReading } from '../text/heldText.ts';
 import { share, type LengthUnit } from '../text/numbers.ts';
 import { leftText } from '../text/setText.ts';
-import { spanText } from '../text/spanText.ts';
+import { spanText } from '../text/countText.ts';
 import { HeldCurves } from './HeldCurves.tsx';
 
 interface HeldPlotProps {
@@ -34,39 +35,33 @@ const LAST_FIGURE = 24;
 export function HeldPlot({ a, hold, unit }: HeldPlotProps) {
   const { held, at: heldFor } = hold;
   const [svg, size] = useSize<SVGSVGElement>();
-  const [at, setAt] = useState<number>();
   const stops = held.hours > A_YEAR ? LONG_STOPS : STOPS;
   const span = useMemo<Span>(() => [Math.log10(stops[0] ?? 1), Math.log10(stops.at(-1) ?? 1)], [stops]);
   const frame = useMemo(
     () => size && frameOf(size, { span, kind: 'linear' }, { span: [0, 1], kind: 'linear' }, LAST_FIGURE),
     [size, span],
   );
-  const now = clamp(at ?? Math.log10(held.hours), span);
+  const reading = useReading(span, Math.log10(held.hours), () => stops.map(Math.log10));
+  const { now, active } = reading;
   const read = heldFor(10 ** now);
   const text = pushReading(read, a, unit);
-  const point = ({ x }: Px) => frame && setAt(snapped(frame.x.invert(x), FINE, span));
-  const key = (pressed: string, shift: boolean): boolean => {
-    const move = moveOf(pressed, shift);
-    if (pressed === 'Escape') setAt(undefined);
-    else if (move !== undefined) setAt(movedTo(stops.map(Math.log10), now, move));
-    return pressed === 'Escape' || move !== undefined;
-  };
+  const point = ({ x }: Px) => frame && reading.read(snapped(frame.x.invert(x), FINE, span));
   return (
     <div className="chart">
-      <p className={`held-reading${at === undefined ? '' : ' read'}`}>{at === undefined ? HELD_AID : text}</p>
+      <p className={`held-reading${active ? ' read' : ''}`}>{active ? text : HELD_AID}</p>
       <Surface
         svg={svg}
         size={size}
         spoken={{ label: HELD_PLOT, how: HELD_HOW, min: span[0], max: span[1], now, text }}
         onPoint={point}
-        onLeave={() => setAt(undefined)}
+        onLeave={reading.leave}
         onRelease={() => undefined}
-        onKey={key}
+        onKey={reading.key}
       >
         {frame && size && (
           <>
             <HeldCurves {...{ a, hold, frame, stops }} width={size.width} />
-            {at !== undefined && <Crosshair at={{ x: frame.x(now), y: frame.y(read.left.typical) }} box={frame.box} />}
+            {active && <Crosshair at={{ x: frame.x(now), y: frame.y(read.left.typical) }} box={frame.box} />}
           </>
         )}
       </Surface>

@@ -1,6 +1,6 @@
 import type { Assessment } from '../../core/design/assessment.ts';
 import { Mark } from '../app/Mark.tsx';
-import { manyCycles } from '../text/cycleText.ts';
+import { manyCycles } from '../text/countText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { swingText } from '../text/useText.ts';
 import {
@@ -15,12 +15,13 @@ import {
   USED_HERE,
 } from '../text/wearText.ts';
 import { decadesOf, ratioRulesOf, type RatioRules } from './ratioRules.ts';
+import { swingOfWear } from './swings.ts';
 
 /** How much the life depends on what the other end of a swing counts for: a dot a rule, on one axis of cycles. */
 export function RatioFigure({ assessment: a, unit }: { readonly assessment: Assessment; readonly unit: LengthUnit }) {
   const found = ratioRulesOf(a);
   if (!found) return <p className="small">{FROM_REST}</p>;
-  const swing = [a.joint.movement, ...(a.joint.movement.also ?? [])][found.at] ?? a.joint.movement;
+  const swing = swingOfWear(a.joint, found.at);
   return (
     <>
       <h3 className="h rules-head">

@@ -1,89 +1,13 @@
-import { useLayoutEffect, useRef, type ReactNode } from 'react';
-import { A_ROOM } from '../../core/design/joint.ts';
+import { useLayoutEffect, useRef } from 'react';
 import { MOVEMENT_LIMITS } from '../../core/design/movementLimits.ts';
-import { isDryNylon } from '../../core/design/warmth.ts';
 import { driveOf } from '../../core/flexures/drives.ts';
 import type { Filament } from '../../core/material/types.ts';
-import { ChoiceField, type ChoiceSpec } from '../controls/ChoiceField.tsx';
-import { Sentence } from '../controls/Sentence.tsx';
-import { ValueField } from '../controls/ValueField.tsx';
-import type { ValueSpec } from '../controls/valueSpec.ts';
 import { useSentence } from '../controls/sentenceContext.ts';
 import type { BriefOf } from '../joints/briefSpecs.ts';
-import { ADD_SWING, addedSaid, enough, MOVES, REMOVE_SWING, removedSaid, removeLabel } from '../text/useText.ts';
-import { inDays } from '../text/spanText.ts';
+import { ADD_SWING, addedSaid, enough, REMOVE_SWING, removedSaid } from '../text/useText.ts';
+import { Surroundings } from './Surroundings.tsx';
 import { swingsOf, withAnother, without } from './swings.ts';
-import { hoursOf, hoursSpec, moistureSpec, swingSpec, swingWaysSpec, temperatureSpec } from './useSpecs.ts';
-
-/** A live value with the stop that follows it, which must not begin a line. */
-function Live({ spec, stop = '' }: { readonly spec: ValueSpec | ChoiceSpec; readonly stop?: string }) {
-  return (
-    <span className="nw">
-      {'options' in spec ? <ChoiceField spec={spec} /> : <ValueField spec={spec} />}
-      {stop}
-    </span>
-  );
-}
-
-interface SurroundingsProps {
-  readonly of: BriefOf;
-  readonly filament: Filament;
-  /** What stands after the last word. */
-  readonly children: ReactNode;
-}
-
-/** Where it is used and how long it is held. */
-function Surroundings({ of, filament, children }: SurroundingsProps) {
-  const takesUpWater = isDryNylon({ surroundings: { ...A_ROOM, moisture: 'dry' } }, filament);
-  return (
-    <Sentence className="use">
-      It is used at <Live spec={temperatureSpec(of)} /> at most
-      {takesUpWater && (
-        <>
-          , in <Live spec={moistureSpec(of)} /> air
-        </>
-      )}
-      .
-      {of.joint.movement.held && (
-        <>
-          {' '}
-          Held bent for <Live spec={hoursSpec(of)} />
-          {inDays(hoursOf(of.joint))} at a time.
-        </>
-      )}
-      {children}
-    </Sentence>
-  );
-}
-
-interface SwingProps {
-  readonly of: BriefOf;
-  readonly at: number;
-  readonly onRemove: () => void;
-  readonly children: ReactNode;
-}
-
-function SwingSentence({ of, at, onRemove, children }: SwingProps) {
-  const { joint, family } = of;
-  const isBetween = swingsOf(joint)[at]?.ways === 'between';
-  return (
-    <Sentence className="use">
-      {at === 0 ? 'Besides, ' : 'And '}
-      {MOVES[driveOf(family, joint.movement.drive).measure]} <Live spec={swingSpec(of, at, 'amount')} />{' '}
-      <Live spec={swingWaysSpec(of, at)} stop={isBetween ? '' : ','} />{' '}
-      {isBetween && (
-        <>
-          <Live spec={swingSpec(of, at, 'least')} stop="," />{' '}
-        </>
-      )}
-      <Live spec={swingSpec(of, at, 'cycles')} /> times.{' '}
-      <button className="b quiet" type="button" aria-label={removeLabel(at)} onClick={onRemove}>
-        {REMOVE_SWING}
-      </button>
-      {children}
-    </Sentence>
-  );
-}
+import { SwingSentence } from './SwingSentence.tsx';
 
 /**
  * What else its life depends on, in sentences with live values. Whoever adds a movement goes on in its first value;

@@ -3,7 +3,6 @@ import { meanStrain } from '../../core/life/meanStrain.ts';
 import type { Wear } from '../../core/life/lifeAnswer.ts';
 import { weakest } from '../../core/material/choose.ts';
 import { Mark } from '../app/Mark.tsx';
-import { lifeFigure } from '../text/cycleText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { swingText, timesText } from '../text/useText.ts';
 import {
@@ -16,12 +15,15 @@ import {
   WEAR_HEADS,
   WHO_WEARS,
   WHO_WEARS_AID,
+  lifeFigure,
 } from '../text/wearText.ts';
+import { ShareBar } from './ShareBar.tsx';
+import { swingOfWear } from './swings.ts';
 
 const FIGURES = [WEAR_HEADS.peak, WEAR_HEADS.ratio, WEAR_HEADS.mean, WEAR_HEADS.alone, WEAR_HEADS.share];
 
 function WearRow({ a, wear, at, unit }: { a: Assessment; wear: Wear; at: number; unit: LengthUnit }) {
-  const swing = [a.joint.movement, ...(a.joint.movement.also ?? [])][at] ?? a.joint.movement;
+  const swing = swingOfWear(a.joint, at);
   return (
     <tr>
       <th scope="row">
@@ -34,19 +36,9 @@ function WearRow({ a, wear, at, unit }: { a: Assessment; wear: Wear; at: number;
       <td data-head={WEAR_HEADS.alone}>{lifeFigure(wear.median, a.life.maxReportableCycles)}</td>
       <td data-head={WEAR_HEADS.share}>
         {a.life.breaksOnFirstFlex ? '' : shareOf(wear.share)}
-        <Bar share={a.life.breaksOnFirstFlex ? 0 : wear.share} />
+        <ShareBar share={a.life.breaksOnFirstFlex ? 0 : wear.share} />
       </td>
     </tr>
-  );
-}
-
-/** A share as a length on a rule of one. */
-function Bar({ share }: { readonly share: number }) {
-  return (
-    <svg className="wear-bar" viewBox="0 0 100 9" preserveAspectRatio="none" aria-hidden="true">
-      <rect width={100 * share} height="6" />
-      <path d="M0 0V9M50 6V9M100 0V9M0 6.4H100" />
-    </svg>
   );
 }
 

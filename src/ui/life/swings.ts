@@ -8,6 +8,11 @@ export function swingsOf({ movement }: Joint): readonly Swing[] {
   return movement.also ?? [];
 }
 
+/** The movement that a part of the wear is of; the joint's own is the first. */
+export function swingOfWear({ movement }: Joint, at: number): Swing {
+  return [movement, ...(movement.also ?? [])][at] ?? movement;
+}
+
 function withSwings(joint: Joint, also: readonly Swing[]): Joint {
   const { also: _before, ...movement } = joint.movement;
   return { ...joint, movement: also.length === 0 ? movement : { ...movement, also } };

@@ -20,7 +20,7 @@ import { goingIn, movedBy } from '../../core/design/swing.ts';
 import { setAmount } from '../text/amountText.ts';
 import { backAsFar, waysText } from '../text/briefText.ts';
 import { grouped, MINUS } from '../text/numbers.ts';
-import { HOURS } from '../text/spanText.ts';
+import { HOURS } from '../text/countText.ts';
 import {
   AIR,
   AIR_SAID,
@@ -30,7 +30,7 @@ import {
   swingSaid,
   USE_HINTS,
   USE_LABELS,
-  useSaid,
+  USE_SAID,
 } from '../text/useText.ts';
 import { swingsOf, withSwing } from './swings.ts';
 
@@ -67,7 +67,7 @@ export function temperatureSpec({ joint, unit, put }: BriefOf): ValueSpec {
     ...TEMPERATURE_LIMITS,
     take: (value, was, run) => {
       const next = inSurroundings(joint, { temperatureC: value });
-      const said = useSaid.temperature(`${say(value)}${CELSIUS}`, say(was));
+      const said = USE_SAID.temperature(`${say(value)}${CELSIUS}`, say(was));
       return put(next, said, 'surroundings.temperatureC', label, run);
     },
   };
@@ -82,7 +82,7 @@ export function moistureSpec({ joint, put }: BriefOf): ChoiceSpec {
     value: moisture,
     options: MOISTURES.map((value) => ({ value, text: AIR[value] })),
     take: (value) => {
-      const said = useSaid.moisture(AIR_SAID[value as Moisture], AIR_SAID[moisture]);
+      const said = USE_SAID.moisture(AIR_SAID[value as Moisture], AIR_SAID[moisture]);
       return put(inSurroundings(joint, { moisture: value as Moisture }), said, 'surroundings.moisture', label);
     },
   };
@@ -111,7 +111,7 @@ export function hoursSpec({ joint, unit, put }: BriefOf): ValueSpec {
     ...MOVEMENT_LIMITS.heldHours,
     take: (value, was, run) => {
       const next = { ...joint, movement: { ...joint.movement, heldHours: value } };
-      return put(next, useSaid.hours(`${say(value)}${HOURS}`, say(was)), 'movement.heldHours', label, run);
+      return put(next, USE_SAID.hours(`${say(value)}${HOURS}`, say(was)), 'movement.heldHours', label, run);
     },
   };
 }

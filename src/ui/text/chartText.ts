@@ -29,13 +29,14 @@ export const AXES = {
     measure === 'turn' ? 'bent by, degrees' : `moved by, ${unit === 'mm' ? 'mm' : 'in'}`,
 } as const;
 
-const KEYS = 'Left and Right move the reading, with Shift ten steps, Home and End to the ends. Escape leaves it.';
+export const READING_KEYS =
+  'Left and Right move the reading, with Shift ten steps, Home and End to the ends. Escape leaves it.';
 
 /** Said once when a figure is reached by keyboard. */
 export const HOW_TO_READ = {
-  life: `${KEYS} Enter takes the shortest length that strains no more.`,
-  length: `${KEYS} Up and Down go to the next curve. Enter takes the length and the count that are read.`,
-  effort: KEYS,
+  life: `${READING_KEYS} Enter takes the shortest length that strains no more.`,
+  length: `${READING_KEYS} Up and Down go to the next curve. Enter takes the length and the count that are read.`,
+  effort: READING_KEYS,
 } as const;
 
 export const LIMIT_WORDS: Readonly<Record<AllowableName | 'first flex', string>> = {

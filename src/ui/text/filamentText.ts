@@ -11,11 +11,11 @@ import type { CurveFigure } from '../../core/material/ownLimits.ts';
 import { findFilament, isOwn } from '../../core/material/shelf.ts';
 import type { ProvenanceKind, Quantity, WholeFilament } from '../../core/material/types.ts';
 import { cited, PROPERTIES, rangeText, READ_PROPERTIES, valueText, type Property } from './filamentValueText.ts';
-import { foldsFigure, manyCycles, readAtText } from './cycleText.ts';
+import { READING_KEYS } from './chartText.ts';
+import { foldsFigure, manyCycles, readAtText, spanText } from './countText.ts';
 import { cycles, grouped, NO_BREAK, percent, share } from './numbers.ts';
 import { asMadeText } from './ownText.ts';
 import { capital, sentence } from './said.ts';
-import { spanText } from './spanText.ts';
 
 /** A figure of a sentence, and the place on the page that tells where it comes from. */
 export interface Linked {
@@ -93,7 +93,7 @@ export function asInText(row: WholeFilament): string {
 export const FIGURE_ONE = {
   name: 'Strain against life, and what it stands on',
   aid: 'shade: 10 to 90 in 100; darker: one print run',
-  keys: 'Left and Right move the reading, with Shift ten steps, Home and End to the ends. Escape leaves it.',
+  keys: READING_KEYS,
   ways: 'Drawn for flexing',
   oneWay: 'One way',
   bothWays: 'Both ways',
@@ -107,7 +107,7 @@ export const FIGURE_ONE = {
 
 /** What its points and lines are. */
 export const POINTS =
-  'Filled: seen in a document; hollow: remembered or chosen; arrows: a bound whose strain nobody saw. Dotted: bent so that layers are pulled apart.';
+  'Filled: seen in a document; hollow: remembered or chosen; arrows: a bound whose strain nobody saw. Dotted: across layers.';
 
 export const SENSITIVITY =
   'Both ways counts as peak strain × 2 to the power ½. Hairlines: powers 0 and 1, between which nobody has measured.';
@@ -244,7 +244,7 @@ export function standsOn(row: WholeFilament, anchors: readonly Anchor[]): readon
 export const FIGURE_TWO = {
   name: 'Push left while held bent',
   aid: '23 °C, small strains; shade: low to high',
-  keys: 'Left and Right move the reading, Home and End to the ends. Escape leaves it.',
+  keys: READING_KEYS,
   table: 'Share of the push left, by time held',
   heads: ['held for', 'usual', 'least', 'most'],
 } as const;

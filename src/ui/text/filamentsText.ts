@@ -7,7 +7,8 @@ import { FOLD_STRAINS } from '../../core/life/reckonedFolds.ts';
 import { SUITS, type Suited, type Use } from '../../core/life/suits.ts';
 import { FOLD_SOURCE, FOLD_TEST, GUESSED_FOLD, type Folded } from '../../core/material/evidence.ts';
 import type { Filament, ProvenanceKind, RowId } from '../../core/material/types.ts';
-import { foldsFigure, manyCycles, readAtText } from './cycleText.ts';
+import { READING_KEYS } from './chartText.ts';
+import { foldsFigure, manyCycles, readAtText } from './countText.ts';
 import { cited } from './filamentValueText.ts';
 import { cycles, grouped, inHundred, inWords, percent, share } from './numbers.ts';
 import { capital, figure, type Said } from './said.ts';
@@ -72,7 +73,7 @@ export function movementWords(movement: Movement): string {
 }
 
 export const NOT_HERE =
-  'No filament is kept under this address: it was removed, or belongs to another machine. These are all there are.';
+  'No filament is kept under this address: it was removed, or belongs to another machine. Here are all.';
 export const NO_JOINT = 'Nothing bends in your part yet, so no life is told.';
 export const JOINT_REFUSED = 'Your joint cannot be worked out as it stands, so no life is told.';
 export const STRAIN_SOURCE =
@@ -244,7 +245,7 @@ export const FIGURE_2 = {
   name: 'Strain against life, all of them',
   aid: 'line: half are broken; shade: 10 to 90 in 100, scatter and doubt together',
   note: 'A line ends where counting ends. A dot at its head: the first bend above it breaks. Curves of PP and TPU are nearly level: a tenth more strain divides the life by about five, so read them as “lasts” or “does not”.',
-  keys: 'Left and Right move the reading, with Shift ten steps, Home and End to the ends. Escape leaves it.',
+  keys: READING_KEYS,
   table: 'Strain at which half have broken, by cycles',
   marked: 'Show the spread of',
 } as const;
@@ -269,14 +270,17 @@ export function sharedReading(
   return `${readAtText(at)}: ${known.join(', ')}`;
 }
 
+const notLookedUp = (which: string, memory: number) =>
+  `Estimates from nominal data, not a safety case. Of ${which}, ${grouped(memory)} are from memory. Test yours.`;
+
 /** How many numbers of one filament nobody has looked up. */
 export function countedBelow(memory: number, all: number): string {
-  return `Estimates from nominal data, not a safety case. Of its ${grouped(all)} numbers, ${grouped(memory)} are from memory. Test yours.`;
+  return notLookedUp(`its ${grouped(all)} numbers`, memory);
 }
 
 /** The same of the figure that compares them. */
 export function countedNote(memory: number, all: number): string {
-  return `Estimates from nominal data, not a safety case. Of the ${grouped(all)} values in Fig. 1, ${grouped(memory)} are from memory. Test yours.`;
+  return notLookedUp(`the ${grouped(all)} values in Fig. 1`, memory);
 }
 
 /** Under a sentence whose figure was asked about. */

@@ -6,7 +6,7 @@ import { effortText } from './amountText.ts';
 import { share, type LengthUnit } from './numbers.ts';
 import { figure, type Said } from './said.ts';
 import { leftText } from './setText.ts';
-import { spanText } from './spanText.ts';
+import { spanText } from './countText.ts';
 
 export const HELD_BENT = 'Held bent';
 export const IF_HELD = 'if it were held';

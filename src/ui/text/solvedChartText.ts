@@ -2,6 +2,7 @@
 import type { Direction } from '../../core/beam/spatialStiffness.ts';
 import type { Mm } from '../../core/units.ts';
 import { amountText, EFFORT_UNIT, effortText, type Measure } from './amountText.ts';
+import { READING_KEYS } from './chartText.ts';
 import { effortFigure, grouped, inWords, length, lengthFigure, NO_BREAK, share, type LengthUnit } from './numbers.ts';
 import { figure, listed, type Said } from './said.ts';
 import type { ProvenanceKind } from '../../core/material/types.ts';
@@ -23,10 +24,8 @@ export const SOLVED_AIDS = {
   room: 'least clear distance',
 } as const;
 
-const KEYS = 'Left and Right move the reading, with Shift ten steps, Home and End to the ends. Escape leaves it.';
-
 export const SOLVED_HOW = {
-  way: KEYS,
+  way: READING_KEYS,
   sideBySide: 'Left and Right change the count that is read, Home and End go to the ends. Escape leaves it.',
   compass: 'Left and Right go round the six directions. Escape leaves them.',
 } as const;

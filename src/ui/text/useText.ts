@@ -23,11 +23,20 @@ export const USE_HINTS = {
 
 export const CELSIUS = `${NO_BREAK}°C`;
 
-export const useSaid = {
+export const USE_SAID = {
   temperature: (now: string, was: string) => `Used at ${now} at most, was ${was}`,
   moisture: (now: string, was: string) => `Used in ${now}, was ${was}`,
   hours: (now: string, was: string) => `Held bent for ${now} at a time, was ${was}`,
 } as const;
+
+const DAY = 24;
+
+/** After the hours of a long hold: “, 30 days,”. */
+export function inDays(hours: number): string {
+  if (hours < 2 * DAY) return '';
+  const days = Number((hours / DAY).toPrecision(3));
+  return `, ${grouped(days)} days,`;
+}
 
 /** “10° one way”, “4 mm and back as far as 1 mm”. */
 export function swingText(swing: Swing, measure: Measure, unit: LengthUnit): string {

@@ -1,7 +1,6 @@
 /** Words of “Who wears it”: each kind of flex with its part of the wear, and how much the strain ratio counts. */
 import type { LifeAnswer } from '../../core/life/lifeAnswer.ts';
-import { lifeFigure } from './cycleText.ts';
-import { MINUS, NO_BREAK, percent, share } from './numbers.ts';
+import { cycles, MINUS, NO_BREAK, percent, share } from './numbers.ts';
 
 export const WHO_WEARS = 'Who wears it';
 export const WHO_WEARS_AID = 'each kind of flex, alone and together';
@@ -17,6 +16,12 @@ export const WEAR_HEADS = {
 /** Two decimals at most: “0”, “−1”, “−0.5”. */
 export function ratioText(ratio: number): string {
   return String(Number(ratio.toFixed(2)) + 0).replace('-', MINUS);
+}
+
+/** “24 000”, “first flex”: a life is never told past the data. */
+export function lifeFigure(life: number, maxReportableCycles: number): string {
+  if (life < 1) return 'first flex';
+  return life > maxReportableCycles ? 'beyond the data' : cycles(life);
 }
 
 /** “33 %”, “under 1 %”. */

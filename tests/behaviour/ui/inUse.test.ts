@@ -11,8 +11,8 @@ import { swingsOf, withAnother, without } from '../../../src/ui/life/swings.ts';
 import { hoursSpec, moistureSpec, swingSpec, swingWaysSpec, temperatureSpec } from '../../../src/ui/life/useSpecs.ts';
 import { putting } from '../../../src/ui/joints/putting.ts';
 import '../../../src/ui/text/problemText.ts';
-import { inDays, spanText } from '../../../src/ui/text/spanText.ts';
-import { swingAndCycles } from '../../../src/ui/text/useText.ts';
+import { spanText } from '../../../src/ui/text/countText.ts';
+import { swingAndCycles, inDays } from '../../../src/ui/text/useText.ts';
 import { changed, LEAF } from '../../support/joints.ts';
 
 const SMALL: Swing = { amount: radians(10), ways: 'one way', cycles: 100_000 };

@@ -6,7 +6,7 @@ import { USUAL_SPREAD } from '../../../src/core/print/spread.ts';
 import { cloudText, filamentLabel, medianText } from '../../../src/ui/text/lifeChartText.ts';
 import { NO_BREAK, THIN } from '../../../src/ui/text/numbers.ts';
 import { plainly } from '../../../src/ui/text/said.ts';
-import { lifeFigure } from '../../../src/ui/text/cycleText.ts';
+import { lifeFigure } from '../../../src/ui/text/wearText.ts';
 import { checkedText, shareRows, shareText, sureSentence } from '../../../src/ui/text/sureText.ts';
 import { assessed, changed, LEAF } from '../../support/joints.ts';
 

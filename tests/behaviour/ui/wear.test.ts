@@ -3,8 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Joint } from '../../../src/core/design/joint.ts';
 import { radians } from '../../../src/core/units.ts';
 import { decadesOf, ratioRulesOf } from '../../../src/ui/life/ratioRules.ts';
-import { lifeFigure } from '../../../src/ui/text/cycleText.ts';
-import { ratioText, ruleLife, shareOf } from '../../../src/ui/text/wearText.ts';
+import { ratioText, ruleLife, shareOf, lifeFigure } from '../../../src/ui/text/wearText.ts';
 import { assessed, changed, LEAF } from '../../support/joints.ts';
 
 const plain = (text: string) => text.replaceAll(/[\u00a0\u2009]/g, ' ');

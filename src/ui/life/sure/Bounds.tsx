@@ -3,7 +3,7 @@ import type { DoubtAnswer } from '../../../core/design/doubtAnswer.ts';
 import { weakest } from '../../../core/material/choose.ts';
 import type { ProvenanceKind } from '../../../core/material/types.ts';
 import { Mark } from '../../app/Mark.tsx';
-import { lifeFigure } from '../../text/cycleText.ts';
+import { lifeFigure } from '../../text/wearText.ts';
 import type { About } from '../../text/said.ts';
 import { chanceMark, effortFigures, effortMark, PERCENTILES, strainFigures } from '../../text/sureText.ts';
 

@@ -2,6 +2,7 @@ import type { Assessment } from '../../../core/design/assessment.ts';
 import type { DoubtAnswer } from '../../../core/design/doubtAnswer.ts';
 import { Mark } from '../../app/Mark.tsx';
 import { chanceMark, effortMark, shareRows, SHARES, shareText } from '../../text/sureText.ts';
+import { ShareBar } from '../ShareBar.tsx';
 
 /** What each cause makes of the doubt about life and about effort: words, and a bar on a rule of one. */
 export function Shares({ a, answer }: { readonly a: Assessment; readonly answer: DoubtAnswer }) {
@@ -38,10 +39,7 @@ function Cell({ share }: { readonly share: number }) {
   return (
     <td>
       {shareText(share)}
-      <svg className="sure-bar" viewBox="0 0 100 9" preserveAspectRatio="none" aria-hidden="true">
-        <rect width={100 * share} height="6" />
-        <path d="M0 0V9M50 6V9M100 0V9M0 6.4H100" />
-      </svg>
+      <ShareBar share={share} />
     </td>
   );
 }

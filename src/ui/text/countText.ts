@@ -1,5 +1,21 @@
-/** Times that something is held bent, as one says them. */
-import { grouped, NO_BREAK } from './numbers.ts';
+/** How counts of flexes and times held are said where room is short. */
+import { cycles, grouped, NO_BREAK } from './numbers.ts';
+
+/** “10 000”, “1 M”. */
+export function manyCycles(count: number): string {
+  return count >= 1e6 ? `${count / 1e6}${NO_BREAK}M` : grouped(count);
+}
+
+/** Folds by a curve, which end where counting does: “210”, “over 1 M”, “none”. */
+export function foldsFigure(folds: number, maxReportableCycles: number): string {
+  if (folds >= maxReportableCycles) return `over ${manyCycles(maxReportableCycles)}`;
+  return folds < 1 ? 'none' : cycles(folds);
+}
+
+/** “5 000 cycles”, “2.5 cycles”: where a curve is read. */
+export function readAtText(at: number): string {
+  return `${at >= 10 ? cycles(at) : Number(at.toFixed(1))} cycles`;
+}
 
 export const HOURS = `${NO_BREAK}h`;
 
@@ -23,11 +39,4 @@ export function spanText(hours: number): string {
 /** The same under an axis: “1 min”, “6 h”, “1 day”. */
 export function spanFigure(hours: number): string {
   return spanText(hours).replace(/^a /, '1 ');
-}
-
-/** After the hours of a long hold: “, 30 days,”. */
-export function inDays(hours: number): string {
-  if (hours < 2 * DAY) return '';
-  const days = Number((hours / DAY).toPrecision(3));
-  return `, ${grouped(days)} days,`;
 }
