@@ -32,6 +32,6 @@ export default [
   entry('script of the first screen, with the drawing', '150 kB', ...FIRST),
   entry('all that the sheet of a leaf loads', '232 kB', ...LEAF),
   entry('all that any sheet loads', '289 kB', ...LEAF, 'everyKind', 'SolvedDrawing', 'SolvedCurves'),
-  entry('all that the place of filaments loads', '184 kB', 'first', 'FilamentsPlace'),
+  entry('all that the place of filaments loads', '186 kB', 'first', 'FilamentsPlace'),
   entry('the solver in its worker', '82 kB', 'solve.worker'),
 ];

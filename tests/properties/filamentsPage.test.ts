@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { drawnCurve, peakSpreadAt } from '../../src/core/life/curveOf.ts';
 import { FILAMENTS } from '../../src/core/material/filaments.ts';
 import { rowAxis } from '../../src/ui/filaments/axes.ts';
-import { markedAfter, markedInstead, MOST_MARKED } from '../../src/ui/filaments/comparing.ts';
+import { markedAfter, markedInstead, MOST_MARKED, stillHere } from '../../src/ui/filaments/comparing.ts';
 import { spreadNames } from '../../src/ui/filaments/endNames.ts';
 import { addressOf, filamentIn } from '../../src/ui/filaments/route.ts';
 import { neighbour } from '../../src/ui/filaments/tableKeys.ts';
@@ -157,5 +157,17 @@ describe('addresses and keys', () => {
     expect(neighbour(rows, 'd', 'ArrowDown')).toBeUndefined();
     expect(neighbour(rows, 'a', 'x')).toBeUndefined();
     expect(neighbour(rows, 'z', 'ArrowDown')).toBeUndefined();
+  });
+});
+
+describe('marks of filaments that are not here any more', () => {
+  it('take no room, and nothing changes where all are here', () => {
+    const all = ['petg', 'pa12', 'pp'];
+    expect(stillHere(all)).toBe(all);
+    expect(stillHere(['petg', 'own-gone', 'pp'])).toEqual(['petg', 'pp']);
+    expect(markedAfter(stillHere(['petg', 'own-gone', 'pp']), 'pla')).toEqual({
+      marked: ['petg', 'pp', 'pla'],
+      asked: undefined,
+    });
   });
 });

@@ -5,7 +5,7 @@ import { fromMemory } from '../../core/material/compare.ts';
 import type { WholeFilament } from '../../core/material/types.ts';
 import { CompareSentence } from './CompareSentence.tsx';
 import { CompareTable, type Compared } from './CompareTable.tsx';
-import { useComparing } from './comparing.ts';
+import { useComparing, useMarked } from './comparing.ts';
 import { Conflict } from './Conflict.tsx';
 import { FilamentsTitle } from './FilamentsTitle.tsx';
 import { FoldTest } from './FoldTest.tsx';
@@ -26,7 +26,8 @@ interface Props {
 
 /** Page one: every filament beside the others, set against one of the part's joints. */
 export function AllFilaments({ rows, yours, isLost = false }: Props) {
-  const { order: wanted, shown, marked } = useComparing();
+  const { order: wanted, shown } = useComparing();
+  const marked = useMarked();
   const a = yours.assessment;
   const order = a === undefined && wanted === 'life' ? 'repeated' : wanted;
   const all = useMemo(() => rows.map((row): Compared => ({ row, standing: a && standingOf(a, row) })), [rows, a]);

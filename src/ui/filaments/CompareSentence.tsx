@@ -17,7 +17,7 @@ import {
 } from '../text/filamentsText.ts';
 import { kindWords } from '../text/filamentValueText.ts';
 import { percent } from '../text/numbers.ts';
-import { useComparing } from './comparing.ts';
+import { useComparing, useMarked } from './comparing.ts';
 import { SourceMark } from './SourceMark.tsx';
 import type { YourJoint } from './useYourJoint.ts';
 
@@ -32,7 +32,8 @@ function useSpecs(
   order: Order,
   { joint, assessment }: YourJoint,
 ): Record<'shown' | 'order' | 'joint', ChoiceSpec> {
-  const { shown, marked, setOrder, setShown } = useComparing();
+  const { shown, setOrder, setShown } = useComparing();
+  const marked = useMarked();
   const joints = useSession((state) => state.part.joints);
   const selectJoint = useSession((state) => state.selectJoint);
   return {

@@ -1,11 +1,12 @@
 import { useEffect, useRef } from 'react';
 import type { WholeFilament } from '../../core/material/types.ts';
 import { FIGURE_2, FOURTH, rowName } from '../text/filamentsText.ts';
-import { useComparing } from './comparing.ts';
+import { useComparing, useMarked } from './comparing.ts';
 
 /** Which filaments show their spread: at most three, and a fourth asks which to drop. */
 export function Marked({ rows }: { readonly rows: readonly WholeFilament[] }) {
-  const { marked, asked, mark, answer } = useComparing();
+  const { asked, mark, answer } = useComparing();
+  const marked = useMarked();
   const question = useRef<HTMLFieldSetElement>(null);
   useEffect(() => {
     if (asked !== undefined) question.current?.querySelector('button')?.focus();

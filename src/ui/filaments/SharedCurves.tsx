@@ -7,7 +7,7 @@ import { cycleStops, twoFigures } from '../charts/stops.ts';
 import { countedStrain, FIGURE_2, rowName, sharedReading } from '../text/filamentsText.ts';
 import { grouped } from '../text/numbers.ts';
 import type { Compared } from './CompareTable.tsx';
-import { useComparing } from './comparing.ts';
+import { useMarked } from './comparing.ts';
 import type { Papers } from './papers.ts';
 import { SharedPlot, type SharedCurve, type SharedJoint } from './SharedPlot.tsx';
 
@@ -34,7 +34,7 @@ function CurveTable({ curves }: { readonly curves: readonly SharedCurve[] }) {
 
 /** Fig. 2: the curves of all filaments, with the spread of those that are marked. */
 export function SharedCurves({ rows, paper, joint }: Props) {
-  const marked = useComparing((state) => state.marked);
+  const marked = useMarked();
   const curves = useMemo(
     () =>
       rows.map(({ row, standing }): SharedCurve => {

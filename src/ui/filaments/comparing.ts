@@ -1,6 +1,7 @@
 /** How filaments are looked at: it changes nothing of the work, so undo leaves it alone. */
 import { create } from 'zustand';
 import type { Order } from '../../core/design/acrossFilaments.ts';
+import { findFilament } from '../../core/material/shelf.ts';
 import type { ShownRows } from '../text/filamentsText.ts';
 
 /** More bands than this hide each other. */
@@ -42,6 +43,12 @@ export function markedInstead(
   return asked === undefined || dropped === undefined ? marked : marked.map((id) => (id === dropped ? asked : id));
 }
 
+/** A row of one's own that was removed keeps its mark, and has it again when it comes back; meanwhile it takes no room. */
+export function stillHere(marked: readonly string[]): readonly string[] {
+  const isHere = (id: string) => findFilament(id) !== undefined;
+  return marked.every(isHere) ? marked : marked.filter(isHere);
+}
+
 export const useComparing = create<Comparing>()((set) => ({
   order: 'repeated',
   shown: isNarrow() ? 'marked' : 'all',
@@ -49,7 +56,12 @@ export const useComparing = create<Comparing>()((set) => ({
   asked: undefined,
   setOrder: (order) => set({ order }),
   setShown: (shown) => set({ shown }),
-  mark: (id) => set(({ marked }) => markedAfter(marked, id)),
+  mark: (id) => set(({ marked }) => markedAfter(stillHere(marked), id)),
   answer: (dropped) =>
     set(({ marked, asked }) => ({ marked: markedInstead(marked, asked, dropped), asked: undefined })),
 }));
+
+/** Keys of the filaments whose spread is shown, of those that are here. */
+export function useMarked(): readonly string[] {
+  return stillHere(useComparing((state) => state.marked));
+}
