@@ -43,9 +43,10 @@ export function markedInstead(
   return asked === undefined || dropped === undefined ? marked : marked.map((id) => (id === dropped ? asked : id));
 }
 
+const isHere = (id: string) => findFilament(id) !== undefined;
+
 /** A row of one's own that was removed keeps its mark, and has it again when it comes back; meanwhile it takes no room. */
 export function stillHere(marked: readonly string[]): readonly string[] {
-  const isHere = (id: string) => findFilament(id) !== undefined;
   return marked.every(isHere) ? marked : marked.filter(isHere);
 }
 
