@@ -7,6 +7,20 @@ import { asSurrounded } from './asSurrounded.ts';
 import type { AllowableName, Assessment, Grade } from './assessment.ts';
 import { lifeGrade, SEVERITY } from './verdict.ts';
 
+/**
+ * The life of a joint in another filament, its strains as they are.
+ *
+ * @param a - the joint as assessed [-]
+ * @param filament - any row [-]
+ * @returns life in cycles, neither rounded nor capped
+ *
+ * Source: strain-life.
+ */
+export function lifeIn({ life, joint, section }: Assessment, filament: Filament): LifeAnswer {
+  const acrossLayers = joint.profile.lying === 'upright';
+  return assessLife({ flexes: life.wear, acrossLayers, thickness: section.thickness, filament });
+}
+
 /** How another filament would bear what this joint does to its own. */
 export interface Standing {
   readonly life: LifeAnswer;
@@ -32,11 +46,11 @@ export interface Standing {
  */
 export function standingOf(a: Assessment, row: Filament): Standing {
   const filament = asSurrounded(row, a.joint);
-  const acrossLayers = a.joint.profile.lying === 'upright';
-  const { movement } = a.joint;
-  const life = assessLife({ flexes: a.life.wear, acrossLayers, thickness: a.section.thickness, filament });
+  const { movement, profile } = a.joint;
+  const life = lifeIn(a, filament);
   const ofLife = lifeGrade(life, movement);
-  const allowables = allowablesOf(a.strain.peak, limitsOf(filament, acrossLayers), movement, ofLife);
+  const limits = limitsOf(filament, profile.lying === 'upright');
+  const allowables = allowablesOf(a.strain.peak, limits, movement, ofLife);
   const findings = [
     { grade: ofLife, reason: 'life' as const },
     ...allowables.toReversed().map(({ grade, name }) => ({ grade, reason: name })),

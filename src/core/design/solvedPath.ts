@@ -29,7 +29,7 @@ function upTo(solved: Solved, amount: number): readonly SolvedPoint[] {
 }
 
 /** Strain of the skin at an amount, as a magnitude, by a straight line between two states; at its end beyond the way. */
-function feltAt({ points }: SolvedPath, amount: number, rootFactor: number): number {
+function strainAt({ points }: SolvedPath, amount: number, rootFactor: number): number {
   const isPassed = isUpTo(amount);
   const next = points.findIndex((point) => !isPassed(point));
   const [before, after] = [next < 0 ? points.at(-1) : points[next - 1], points[next]];
@@ -51,7 +51,7 @@ function feltAt({ points }: SolvedPath, amount: number, rootFactor: number): num
 export function strainsOver(path: SolvedPath, from: number, to: number, rootFactor: number): readonly number[] {
   const [isBefore, isPassed] = [isUpTo(from), isUpTo(to)];
   const between = path.points.filter((point) => isPassed(point) && !isBefore(point));
-  const ends = [from, to].map((amount) => feltAt(path, amount, rootFactor));
+  const ends = [from, to].map((amount) => strainAt(path, amount, rootFactor));
   return [...ends, ...between.map((point) => feltIn(point, rootFactor))];
 }
 

@@ -1,4 +1,5 @@
 /** Strain against life of one joint as plain figures: cycles and strains, nothing of the screen. */
+import { lifeIn } from '../../core/design/acrossFilaments.ts';
 import type { AllowableName, Assessment } from '../../core/design/assessment.ts';
 import {
   countsToShow,
@@ -9,7 +10,6 @@ import {
   spreadOfCycles,
   strainAtCycles,
 } from '../../core/design/curves.ts';
-import { assessLife } from '../../core/life/assessLife.ts';
 import type { Filament } from '../../core/material/types.ts';
 import type { Mm } from '../../core/units.ts';
 import { lifeDomain, type LifeDomain } from './domains.ts';
@@ -100,11 +100,9 @@ export interface FilamentPoint extends LifePoint {
 
 /** A point for every other filament that prints; those that last past the same end of counting share one. */
 export function filamentPoints(a: Assessment, filaments: readonly Filament[]): readonly FilamentPoint[] {
-  const { section, joint } = a;
-  const how = { flexes: a.life.wear, acrossLayers: joint.profile.lying === 'upright', thickness: section.thickness };
   const others = filaments.filter(({ id, printable }) => printable && id !== a.filament.id);
   const points = others.map((filament) => {
-    const { wear, maxReportableCycles } = assessLife({ ...how, filament });
+    const { wear, maxReportableCycles } = lifeIn(a, filament);
     const isPast = wear[0].median > maxReportableCycles;
     const cycles = isPast ? maxReportableCycles : Math.max(wear[0].median, NO_LIFE);
     return { ids: [filament.id], names: [filament.name], cycles, strain: a.strain.peak, isPast };

@@ -5,7 +5,7 @@ import type { Anchor } from '../../core/material/evidence.ts';
 import type { WholeFilament } from '../../core/material/types.ts';
 import { PointTable } from '../charts/PointTable.tsx';
 import { cycleStops, twoFigures } from '../charts/stops.ts';
-import { curveReading, FIGURE_ONE, POINTS, SENSITIVITY } from '../text/filamentText.ts';
+import { curveReading, FIGURE_ONE, POINTS, SENSITIVITY } from '../text/filamentCurveText.ts';
 import { grouped, percent } from '../text/numbers.ts';
 import { LogFigure } from './LogFigure.tsx';
 import { OneCurvePlot } from './OneCurvePlot.tsx';

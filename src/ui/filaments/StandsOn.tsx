@@ -3,7 +3,8 @@ import type { ReactNode } from 'react';
 import type { Anchor } from '../../core/material/evidence.ts';
 import type { ProvenanceKind, WholeFilament } from '../../core/material/types.ts';
 import { MarkShape } from '../app/MarkShape.tsx';
-import { asInText, STANDS_ON, standsOn, type StandsRow } from '../text/filamentText.ts';
+import { STANDS_ON, standsOn, type StandsRow } from '../text/filamentCurveText.ts';
+import { asInText } from '../text/filamentText.ts';
 import { kindWords } from '../text/filamentValueText.ts';
 import { placeId } from './JumpMark.tsx';
 

@@ -12,7 +12,7 @@ import {
 } from '../charts/labels.ts';
 import { alongLimit, around, clearPaper, inkAcross, inkOf, markBox } from '../charts/spots.ts';
 import { BEYOND_THE_DATA, limitLabel, LIMIT_WORDS } from '../text/chartText.ts';
-import { anchorLabel, boundLabel, FIGURE_ONE } from '../text/filamentText.ts';
+import { anchorLabel, boundLabel, FIGURE_ONE } from '../text/filamentCurveText.ts';
 import { anchorPoint, jointOn, type OnePlotProps } from './onePlot.ts';
 
 const CLEAR = 11;

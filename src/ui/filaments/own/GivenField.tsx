@@ -3,7 +3,7 @@ import { CURVE_LIMITS } from '../../../core/material/ownLimits.ts';
 import type { OwnFilament, Provenance } from '../../../core/material/types.ts';
 import { Sentence } from '../../controls/Sentence.tsx';
 import { ValueField } from '../../controls/ValueField.tsx';
-import { GIVEN_SAYS, type GivenFigure } from '../../text/filamentText.ts';
+import { GIVEN_SAYS, type GivenFigure } from '../../text/filamentCurveText.ts';
 import { OWN_SAID } from '../../text/ownText.ts';
 import { capital } from '../../text/said.ts';
 import { figureSpec } from './figureSpec.ts';

@@ -3,7 +3,7 @@ import { withCurve, withCurveOf } from '../../../core/material/ownFilament.ts';
 import type { OwnFilament, Provenance } from '../../../core/material/types.ts';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { Sentence } from '../../controls/Sentence.tsx';
-import { GIVEN_FIGURES, type GivenFigure, type StandsRow } from '../../text/filamentText.ts';
+import { GIVEN_FIGURES, type GivenFigure, type StandsRow } from '../../text/filamentCurveText.ts';
 import { EDITOR, OWN_SAID, provenanceOf, TOLD_ASKS, wordsOf } from '../../text/ownText.ts';
 import { evidenceOf, type ReadAt } from '../anchors.ts';
 import { Stands, StandsLine, StandsOn } from '../StandsOn.tsx';
