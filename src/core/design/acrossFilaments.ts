@@ -1,25 +1,11 @@
-import { assessLife } from '../life/assessLife.ts';
 import type { LifeAnswer } from '../life/lifeAnswer.ts';
 import { softensAt } from '../material/choose.ts';
 import type { Filament, WholeFilament } from '../material/types.ts';
 import { allowablesOf, limitsOf } from './allowables.ts';
 import { asSurrounded } from './asSurrounded.ts';
 import type { AllowableName, Assessment, Grade } from './assessment.ts';
+import { lifeIn } from './lifeIn.ts';
 import { lifeGrade, SEVERITY } from './verdict.ts';
-
-/**
- * The life of a joint in another filament, its strains as they are.
- *
- * @param a - the joint as assessed [-]
- * @param filament - any row [-]
- * @returns life in cycles, neither rounded nor capped
- *
- * Source: strain-life.
- */
-export function lifeIn({ life, joint, section }: Assessment, filament: Filament): LifeAnswer {
-  const acrossLayers = joint.profile.lying === 'upright';
-  return assessLife({ flexes: life.wear, acrossLayers, thickness: section.thickness, filament });
-}
 
 /** How another filament would bear what this joint does to its own. */
 export interface Standing {

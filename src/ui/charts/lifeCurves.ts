@@ -1,5 +1,4 @@
 /** Strain against life of one joint as plain figures: cycles and strains, nothing of the screen. */
-import { lifeIn } from '../../core/design/acrossFilaments.ts';
 import type { AllowableName, Assessment } from '../../core/design/assessment.ts';
 import {
   countsToShow,
@@ -11,6 +10,7 @@ import {
   strainAtCycles,
 } from '../../core/design/curves.ts';
 import type { Filament } from '../../core/material/types.ts';
+import { lifeIn } from '../../core/design/lifeIn.ts';
 import type { Mm } from '../../core/units.ts';
 import { lifeDomain, type LifeDomain } from './domains.ts';
 import type { Span } from './frame.ts';
