@@ -42,6 +42,7 @@ const RULES: Readonly<Record<string, Rule>> = {
   'core/strength': pure('base', 'numeric', 'material'),
   'core/life': pure('base', 'numeric', 'material'),
   'core/design': pure(...ALL_BUT_DESIGN),
+  'core/find': pure(...ALL_BUT_DESIGN, 'design'),
   files: { folders: ['core'], packages: ['valibot', '@tarikjabiri/dxf'] },
   cli: {
     folders: ['core', 'files'],

@@ -1,7 +1,7 @@
 /** The page's side of a worker: one job at a time, the newest waiting, and every request settled. */
 import { ownFilaments } from '../core/material/shelf.ts';
 import type { Engine, StartEngine } from './engine.ts';
-import type { Input, JobName, Output, Reply, Request } from './protocol.ts';
+import type { Input, JobName, News, Output, Reply, Request } from './protocol.ts';
 
 /** How a request ended: with an answer, by giving way to a newer one, or with the worker. */
 export type Settled<T> =
@@ -20,13 +20,14 @@ export interface Client {
    * Asks for a job. Of one caller only the newest request waits: an older one that waits gives way. One that runs is
    * left to finish and is answered: a worker hears nothing while it computes, and to stop it costs more than to wait.
    * Measured in a browser: 30 ms for a solve in a warm worker, 27 ms to start another and 58 ms for its first solve.
-   * `onProgress` hears the share that is done, 0 to 1, of a job that knows it.
+   * `onProgress` hears the share that is done, 0 to 1, of a job that knows it, `onNews` what one has found so far.
    */
   readonly ask: <K extends JobName>(
     caller: string,
     job: K,
     input: Input<K>,
     onProgress?: (share: number) => void,
+    onNews?: (news: News<K>) => void,
   ) => Asked<Output<K>>;
   /**
    * Gives a request up; one that runs is stopped with its worker, which the next request replaces. Worth it for what
@@ -53,6 +54,7 @@ interface Task {
   readonly request: Request;
   readonly settle: (settled: Settled<never>) => void;
   readonly onProgress: ((share: number) => void) | undefined;
+  readonly onNews: ((news: never) => void) | undefined;
 }
 
 /** One engine that is replaced when it dies, and on which no more than one task runs. */
@@ -76,6 +78,7 @@ class Queue implements Client {
     job: K,
     input: Input<K>,
     onProgress?: (share: number) => void,
+    onNews?: (news: News<K>) => void,
   ): Asked<Output<K>> {
     this.#lastId += 1;
     const request: Request<K> = { id: this.#lastId, job, input, own: ownFilaments() };
@@ -83,7 +86,7 @@ class Queue implements Client {
       this.#waiting.get(caller)?.settle({ how: 'superseded' });
       // Put last: what was asked last is what is being looked at.
       this.#waiting.delete(caller);
-      this.#waiting.set(caller, { caller, request, settle: resolve, onProgress });
+      this.#waiting.set(caller, { caller, request, settle: resolve, onProgress, onNews });
     });
     this.#next();
     return { id: request.id, settled };
@@ -137,6 +140,7 @@ class Queue implements Client {
     if (reply.is === 'ready') this.#isReady = true;
     else if (reply.id !== this.#running?.request.id) return;
     else if (reply.is === 'progress') this.#running.onProgress?.(reply.share ?? 0);
+    else if (reply.is === 'news') this.#running.onNews?.(reply.news as never);
     else if (reply.is === 'done') this.#end({ how: 'answered', value: reply.output as never });
     else if (reply.is === 'crashed') this.#end({ how: 'failed', message: reply.message });
   }

@@ -42,7 +42,15 @@ export const startOnPage: StartEngine = ({ reply, died }) => {
     });
     if (stopped) return;
     try {
-      tell({ is: 'done', id, output: await runRequest(request, () => undefined) });
+      tell({
+        is: 'done',
+        id,
+        output: await runRequest(
+          request,
+          () => undefined,
+          (news) => tell({ is: 'news', id, news }),
+        ),
+      });
     } catch (error) {
       tell({ is: 'crashed', id, message: error instanceof Error ? error.message : String(error) });
     }

@@ -14,10 +14,10 @@ import { waysOut } from '../core/design/waysOut.ts';
 import '../core/flexures/index.ts';
 import { putOnShelf } from '../core/material/shelf.ts';
 import { ok } from '../core/result.ts';
-import type { Alive, Input, JobName, Output, Request, Ways } from './protocol.ts';
+import type { Alive, Input, JobName, Output, Request, Tell, Ways } from './protocol.ts';
 
 /** What is not here comes when it is first asked for. */
-type AtOnce = Exclude<JobName, 'doubt'>;
+type AtOnce = Exclude<JobName, 'doubt' | 'find'>;
 type Jobs = { readonly [K in AtOnce]: (input: Input<K>, alive: Alive) => Output<K> };
 
 const solve = rememberSolved();
@@ -99,10 +99,19 @@ export function runJob<K extends AtOnce>(job: K, input: Input<K>, alive: Alive):
   return JOBS[job](input, alive);
 }
 
-/** Does whatever a request asks for, with the user's own filaments that it brings along. */
-export async function runRequest({ job, input, own }: Request, alive: Alive): Promise<Output<JobName>> {
+/** Does whatever a request asks for, with the user's own filaments that it brings along; `tell` hears news on the way. */
+export async function runRequest(
+  { job, input, own }: Request,
+  alive: Alive,
+  tell: Tell = () => undefined,
+): Promise<Output<JobName>> {
   putOnShelf(own);
-  if (job !== 'doubt') return runJob(job, input, alive);
-  const { doubtJob } = await import('./doubtJob.ts');
-  return doubtJob(input as Input<'doubt'>, alive);
+  switch (job) {
+    case 'doubt':
+      return (await import('./doubtJob.ts')).doubtJob(input as Input<'doubt'>, alive);
+    case 'find':
+      return (await import('./findJob.ts')).findJob(input as Input<'find'>, alive, tell);
+    default:
+      return runJob(job, input as Input<AtOnce>, alive);
+  }
 }

@@ -7,6 +7,8 @@ import type { Assessment } from '../core/design/assessment.ts';
 import type { DoubtAnswer, DoubtAsked } from '../core/design/doubtAnswer.ts';
 import type { Joint } from '../core/design/joint.ts';
 import type { Remedy, Spare } from '../core/design/remedy.ts';
+import type { FindAnswer } from '../core/find/findAnswer.ts';
+import type { Wanted } from '../core/find/wanted.ts';
 import type { OwnFilament } from '../core/material/types.ts';
 import type { Result } from '../core/result.ts';
 
@@ -33,11 +35,23 @@ interface Jobs {
     readonly input: { readonly joint: Joint; readonly asked: DoubtAsked };
     readonly output: Result<DoubtAnswer>;
   };
+  /** Its news are all that has been found so far. */
+  readonly find: {
+    readonly input: { readonly wanted: Wanted };
+    readonly output: Result<FindAnswer>;
+    readonly news: FindAnswer;
+  };
 }
 
 export type JobName = keyof Jobs;
 export type Input<K extends JobName> = Jobs[K]['input'];
 export type Output<K extends JobName> = Jobs[K]['output'];
+/** What a job tells on its way, before it has ended. */
+export type News<K extends JobName> = K extends JobName
+  ? Jobs[K] extends { readonly news: infer N }
+    ? N
+    : never
+  : never;
 
 export interface Request<K extends JobName = JobName> {
   readonly id: number;
@@ -49,11 +63,12 @@ export interface Request<K extends JobName = JobName> {
 
 /**
  * `ready` once, when the worker has loaded; then for each request any number of `progress`, with the share that is done
- * where the job knows it, and one of the others.
+ * where the job knows it, and of `news` of a job that has any, and one of the others.
  */
 export type Reply =
   | { readonly is: 'ready' }
   | { readonly is: 'progress'; readonly id: number; readonly share?: number }
+  | { readonly is: 'news'; readonly id: number; readonly news: News<JobName> }
   | { readonly is: 'done'; readonly id: number; readonly output: Output<JobName> }
   | { readonly is: 'crashed'; readonly id: number; readonly message: string };
 
@@ -62,3 +77,6 @@ export type Reply =
  * where the job knows it.
  */
 export type Alive = (share?: number) => void;
+
+/** Called with what a job has found so far. */
+export type Tell = (news: News<JobName>) => void;

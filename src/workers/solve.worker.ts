@@ -17,7 +17,7 @@ async function answer(request: Request): Promise<void> {
     reply({ is: 'progress', id, ...(share === undefined ? {} : { share }) });
   };
   try {
-    reply({ is: 'done', id, output: await runRequest(request, alive) });
+    reply({ is: 'done', id, output: await runRequest(request, alive, (news) => reply({ is: 'news', id, news })) });
   } catch (error) {
     reply({ is: 'crashed', id, message: error instanceof Error ? error.message : String(error) });
   }
