@@ -1,7 +1,7 @@
 /** The third part of the contract for a flexure family: what a search varies of it, and the room that it takes. */
 import type { Lying } from '../print/profile.ts';
 import type { Mm } from '../units.ts';
-import type { BeadSize } from './family.ts';
+import type { BeadSize, Sizes } from './family.ts';
 
 /** A box round what bends, as printed: along it and across it in the plane of bending, and out of that plane. */
 export interface Room {
@@ -26,7 +26,8 @@ export interface Rungs {
 export interface Sought<P extends Record<keyof P, number> = Record<string, number>> {
   /**
    * Sizes that shape it, lines or layers and length among them; every combination is tried. Sizes that are neither here nor in
-   * `inProportion` follow from these, by `sizes`.
+   * `inProportion` follow from these, by `sizes`. A size that the drive does not ask for (`isAsked`) is not tried, so that no
+   * two shapes that are tried act alike.
    */
   readonly rungs: readonly Rungs[];
   /**
@@ -35,14 +36,17 @@ export interface Sought<P extends Record<keyof P, number> = Record<string, numbe
    */
   readonly inProportion: readonly (keyof P & string)[];
   /**
-   * All sizes, from those that are tried.
+   * All sizes, from those that are tried; what is left out there, as a drive does not ask for it, is typical.
    *
    * @param tried - values of the rungs and of what is in proportion, by name
    * @param thickness - of the thin section [mm]
    * @param bead - how wide a line and how high a layer [mm]
    */
-  sizes(tried: Readonly<Record<string, number>>, thickness: Mm, bead: BeadSize): P;
-  /** Room of one, with its root fillets and without its pads, which are the user's own bodies. */
+  sizes(tried: Readonly<Record<string, number>>, thickness: Mm, bead: BeadSize): Sizes<P>;
+  /**
+   * Room of one, whatever stands side by side: with its root fillets, without the pads at its ends, which are the user's own
+   * bodies, and with what lies between them, as pads in a row, links and slats do.
+   */
   room(sizes: P, thickness: Mm): Room;
   /** Left out where nothing of one is laid over air however it lies. */
   unsupported?(sizes: P, thickness: Mm, lying: Lying): Unsupported;
