@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { wantedOf } from '../../../src/core/find/wantedOf.ts';
+import { FAMILIES } from '../../../src/core/flexures/index.ts';
+import { soughtOf } from '../../../src/core/flexures/soughts.ts';
+import { everyFilament } from '../../../src/core/material/shelf.ts';
+import { demoPart } from '../../../src/store/demoPart.ts';
+import { changed, CREASE, LEAF } from '../../support/joints.ts';
+
+describe('what is looked for in the place of a joint', () => {
+  it('keeps its movement, where it is used, and its printer', () => {
+    const movement = { ...LEAF.movement, effortAtMost: 40, held: true, heldHours: 8 };
+    const joint = { ...LEAF, movement, surroundings: { temperatureC: 40, moisture: 'dry' } as const };
+    const wanted = wantedOf(joint);
+    expect(wanted.movement).toEqual(movement);
+    expect(wanted.movement.stays).toBeUndefined();
+    expect(wanted.measure).toBe('turn');
+    expect(wanted.profile).toEqual(LEAF.profile);
+    expect(wanted.surroundings).toEqual(joint.surroundings);
+    expect('surroundings' in wantedOf(LEAF)).toBe(false);
+  });
+
+  it('gives somewhat more room than the joint takes, in whole 5 mm', () => {
+    // 12 mm with fillets of 0.8 at both ends are 13.6 along; a quarter more is 17.
+    expect(wantedOf(LEAF).room).toEqual({ along: 20, across: 10, depth: 6 });
+    expect(wantedOf(LEAF).depthAtLeast).toBe(3);
+  });
+
+  it.each(demoPart().joints)('gives $name room enough for itself', (joint) => {
+    const { room, depthAtLeast } = wantedOf(joint);
+    for (const side of [room.along, room.across]) {
+      expect(side).toBeGreaterThanOrEqual(10);
+      expect(side % 5).toBe(0);
+    }
+    const family = FAMILIES.find(({ id }) => id === joint.family);
+    const thickness = joint.measuredThickness ?? family?.section(joint.sizes, joint.profile).thickness ?? Number.NaN;
+    const own = soughtOf(joint.family).room(joint.sizes, thickness);
+    expect(room.along).toBeGreaterThanOrEqual(own.along);
+    expect(room.across).toBeGreaterThanOrEqual(own.across);
+    expect(room.depth).toBe(own.depth);
+    expect(depthAtLeast).toBe(own.depth / 2);
+  });
+
+  it('takes a measured thickness as it is', () => {
+    const thick = changed(LEAF, { sizes: { fillet: 2 }, measuredThickness: 5 });
+    // 5 mm and two fillets of 2 are 9 across; a quarter more is 11.25.
+    expect(wantedOf(thick).room.across).toBe(15);
+  });
+
+  it('tries every kind, every filament that prints, and what lies as the joint does', () => {
+    const wanted = wantedOf(CREASE);
+    expect(wanted.families).toEqual(FAMILIES.map(({ id }) => id));
+    expect(wanted.filaments).not.toContain('pp-moulded');
+    expect(wanted.filaments).toHaveLength(everyFilament().filter(({ printable }) => printable).length);
+    expect(wanted.lyings).toEqual(['flat', 'crease']);
+    expect(wantedOf(changed(LEAF, { profile: { lying: 'upright' } })).lyings).toEqual(['flat', 'crease', 'upright']);
+    expect(wanted.supports).toBe(false);
+  });
+});
