@@ -1,13 +1,29 @@
+import { cellPanelSought } from './cellPanelSought.ts';
 import { creaseSought } from './creaseSought.ts';
 import { crossedLeavesSought } from './crossedLeavesSought.ts';
+import { foldedLeafSought } from './foldedLeafSought.ts';
+import { neckSought } from './neckSought.ts';
+import { parallelLeavesSought } from './parallelLeavesSought.ts';
+import { slitPanelSought } from './slitPanelSought.ts';
+import { snapArchSought } from './snapArchSought.ts';
 import type { Sought } from './sought.ts';
+import { spiralSought } from './spiralSought.ts';
 import { straightLeafSought } from './straightLeafSought.ts';
+import { toggleSought } from './toggleSought.ts';
 
 /** What a search varies of every family by its id, apart from the families themselves so that a page may do without. */
 const SOUGHTS: Readonly<Record<string, Sought>> = {
   straightLeaf: straightLeafSought,
   crease: creaseSought,
+  neck: neckSought,
   crossedLeaves: crossedLeavesSought,
+  parallelLeaves: parallelLeavesSought,
+  foldedLeaf: foldedLeafSought,
+  spiral: spiralSought,
+  snapArch: snapArchSought,
+  toggle: toggleSought,
+  cellPanel: cellPanelSought,
+  slitPanel: slitPanelSought,
 };
 
 /**

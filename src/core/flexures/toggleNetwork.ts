@@ -78,8 +78,14 @@ function membersOf(sizes: ToggleSizes, thickness: Mm, widthRatio: number): reado
   ];
 }
 
-/** The end pad is as wide as the spring leaf with its fillets, and a line's worth more. */
-function endWidth(sizes: ToggleSizes, thickness: Mm): Mm {
+/**
+ * Width of the end pad along the thrust: that of the spring leaf with its fillets, and a line's worth more.
+ *
+ * @param sizes - of the toggle, checked [mm]
+ * @param thickness - of the necks [mm], > 0
+ * @returns width [mm]
+ */
+export function endWidth(sizes: ToggleSizes, thickness: Mm): Mm {
   const leaf = springThickness(sizes, thickness);
   return Math.max(padLength(thickness), leaf + 2 * sizes.fillet + 1);
 }
