@@ -1,7 +1,7 @@
 import { crease, type CreaseSizes } from './crease.ts';
 import { padFor, typicalBut } from './following.ts';
 import { rowAlong } from './rowRoom.ts';
-import { FILLETS, IN_A_ROW, ladder, upTo } from './rungs.ts';
+import { IN_A_ROW, ladder } from './rungs.ts';
 import type { Sought } from './sought.ts';
 
 /** A crease folds in little length; its web lies on the plate, so that nothing is laid over air. */
@@ -9,7 +9,7 @@ export const creaseSought: Sought<CreaseSizes> = {
   rungs: [
     { size: 'layers', values: ladder(1, [6, 1]) },
     { size: 'length', values: ladder(0.5, [12, 0.5], [20, 1], [60, 5]) },
-    { size: 'fillet', values: upTo(FILLETS, 1.2) },
+    { size: 'fillet', values: [0.4, 0.6, 0.8, 1.2] },
     { size: 'inRow', values: IN_A_ROW },
   ],
   inProportion: ['depth', 'sideBySide'],

@@ -40,6 +40,6 @@ export const crossedLeavesSought: Sought<CrossedSizes> = {
     };
   },
 
-  // Stacked, the upper leaf lies over the gap from pad to pad, and the upper pads over the gap on all sides.
+  // Stacked, the upper leaf lies over the gap from pad to pad; between the pads of both planes the gap is filled.
   unsupported: ({ fused, length }) => ({ bridge: fused === 1 ? 0 : length, ledge: 0 }),
 };

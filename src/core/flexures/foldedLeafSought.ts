@@ -39,7 +39,7 @@ export const foldedLeafSought: Sought<FoldedSizes> = {
     { size: 'runs', values: [2, 3, 4, 5, 6, 8, 10, 12] },
     { size: 'length', values: ladder(3, [20, 1], [60, 5], [100, 20]) },
     { size: 'spacing', values: [2, 2.5, 3, 4, 5, 6, 8, 10, 15] },
-    { size: 'fillet', values: [0.4, 0.8] },
+    { size: 'fillet', values: [0.5, 0.8] },
   ],
   inProportion: ['depth', 'sideBySide'],
 

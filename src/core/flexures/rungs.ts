@@ -3,8 +3,8 @@
 /** A stretch of a ladder: up to where, and by how much from one rung to the next. */
 type Stretch = readonly [to: number, by: number];
 
-/** Sums such as 0.5 + 27·0.1 miss their last digit; no size is told more finely than this. */
-const GRID = 1e-6;
+/** Sums such as 0.1 + 0.2 miss their last digit; no size is told more finely than to a millionth. */
+const PARTS = 1e6;
 
 /**
  * A ladder of values: fine where small, coarser where large.
@@ -20,7 +20,7 @@ export function ladder(from: number, ...stretches: readonly Stretch[]): readonly
     (rungs, [to, by]) => {
       const foot = rungs.at(-1) ?? from;
       const steps = Math.round((to - foot) / by);
-      return [...rungs, ...Array.from({ length: steps }, (_, i) => Math.round((foot + (i + 1) * by) / GRID) * GRID)];
+      return [...rungs, ...Array.from({ length: steps }, (_, i) => Math.round((foot + (i + 1) * by) * PARTS) / PARTS)];
     },
     [from],
   );
@@ -45,8 +45,8 @@ export const LINES: readonly number[] = [1, 2, 3, 4, 6];
 /** What bends, from short necks to what just fits a usual plate. */
 export const LENGTHS = ladder(1, [20, 0.5], [60, 2], [200, 10]);
 
-/** From about one line up to where a larger one changes little at a usual thickness. */
-export const FILLETS: readonly number[] = [0.4, 0.6, 0.8, 1.2, 1.6, 2];
+/** From just over one usual line, which cannot follow a tighter curve, to where a larger one hardly helps a usual leaf. */
+export const FILLETS: readonly number[] = [0.5, 0.8, 1.2, 1.6, 2];
 
 /** More in a row are rarely drawn by hand; a panel of cells is a kind of its own. */
 export const IN_A_ROW: readonly number[] = [1, 2, 3, 4];

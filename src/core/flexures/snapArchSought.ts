@@ -46,11 +46,14 @@ export const snapArchSought: Sought<SnapArchSizes> = {
     return { ...blocked, apart: apartOf(blocked, thickness, bead) };
   },
 
-  room: ({ span, rise, arches, apart, fillet, depth }, thickness) => ({
+  // Without a block there are fillets at the walls alone.
+  room: ({ span, rise, arches, apart, block, fillet, depth }, thickness) => ({
     along: span + 2 * fillet,
-    across: rise + (arches === 1 ? 0 : apart) + thickness + 2 * fillet,
+    across: rise + (arches === 1 ? 0 : apart) + thickness + (block > 0 ? 2 : 1) * fillet,
     depth,
   }),
 
-  mayStay: (sizes, thickness) => sizes.rise >= bistableRatio(formOf(sizes)) * thickness,
+  // A stem that keeps the block from turning does for one arch what a second arch does.
+  mayStay: (sizes, thickness, drive) =>
+    sizes.rise >= bistableRatio(drive === 'guided' ? 'double' : formOf(sizes)) * thickness,
 };

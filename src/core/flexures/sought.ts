@@ -50,6 +50,10 @@ export interface Sought<P extends Record<keyof P, number> = Record<string, numbe
   room(sizes: P, thickness: Mm): Room;
   /** Left out where nothing of one is laid over air however it lies. */
   unsupported?(sizes: P, thickness: Mm, lying: Lying): Unsupported;
-  /** Whether it is likely to stay in a second place: says which are worth a solve, never what is answered. */
-  mayStay?(sizes: P, thickness: Mm): boolean;
+  /**
+   * Whether it is likely to stay in a second place: says which are worth a solve, never what is answered.
+   *
+   * @param drive - how it is moved; freely where left out
+   */
+  mayStay?(sizes: P, thickness: Mm, drive?: string): boolean;
 }
