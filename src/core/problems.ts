@@ -57,6 +57,11 @@ export const PROBLEM_CODES = [
   'too-warm-to-hold',
   'held-past-yield',
   'no-answer',
+  // a wish for an effort
+  'does-not-snap',
+  'effort-out-of-reach',
+  // a search
+  'none-ticked',
   // the solver
   'no-convergence',
   'cancelled',

@@ -171,7 +171,11 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
   'too-warm-to-hold': asSaid,
   'held-past-yield': asSaid,
 
+  'none-ticked': asSaid,
   'no-answer': () => 'No answer was found for these values; change one of them a little.',
+
+  'does-not-snap': asSaid,
+  'effort-out-of-reach': asSaid,
 
   'no-convergence': asSaid,
   cancelled: asSaid,
