@@ -1,23 +1,22 @@
 /** What each job does: the same functions run in a worker and, where none can start, on the page. */
-import { assess, type Judge } from '../core/design/assess.ts';
 import type { Assessment, VerdictReason } from '../core/design/assessment.ts';
-import { bySolver } from '../core/design/bySolver.ts';
+import { looksBeyond } from '../core/design/looksBeyond.ts';
 import { quickFirst } from '../core/design/quickFirst.ts';
-import { narrowingLike, rememberSolved, withinSolves, type Solve } from '../core/design/rememberSolved.ts';
+import { narrowingLike, rememberSolved, withinSolves } from '../core/design/rememberSolved.ts';
 import type { Remedy } from '../core/design/remedy.ts';
 import { remedyCost } from '../core/design/remedyCost.ts';
-import type { SolveDetail } from '../core/design/solveJoint.ts';
-import { secondRest } from '../core/design/solvedPath.ts';
 import { roomToSpare } from '../core/design/roomToSpare.ts';
 import { waysOut } from '../core/design/waysOut.ts';
+import { withoutWay } from '../core/design/withoutWay.ts';
 // Joints of every kind are sent here.
 import '../core/flexures/index.ts';
 import { putOnShelf } from '../core/material/shelf.ts';
 import { ok } from '../core/result.ts';
+import { judgeWith } from './judgeWith.ts';
 import type { Alive, Input, JobName, Output, Request, Tell, Ways } from './protocol.ts';
 
 /** What is not here comes when it is first asked for. */
-type AtOnce = Exclude<JobName, 'doubt' | 'find'>;
+type AtOnce = Exclude<JobName, 'doubt' | 'find' | 'nudges' | 'matchEffort'>;
 type Jobs = { readonly [K in AtOnce]: (input: Input<K>, alive: Alive) => Output<K> };
 
 const solve = rememberSolved();
@@ -29,24 +28,6 @@ const SEEN_BY_SHAPE: readonly VerdictReason[] = ['touches', 'stays', 'comes back
 /** A search ends after so many solves, some ten seconds of the slowest kind, and says that it was cut short. */
 const MOST_SOLVES = 60;
 
-/** What assesses by the solver; a change of filament, of cycles or of chance does not solve anew. */
-function judgeWith(detail: SolveDetail, alive: Alive, by: Solve = solve): Judge {
-  const cancelled = () => {
-    alive();
-    return false;
-  };
-  const respond = bySolver({ ...detail, cancelled }, by);
-  return (joint) => assess(joint, respond);
-}
-
-/** Whether a wish to stay, or to come back, can only be judged beyond the wanted amount. */
-function looksBeyond({ joint, solved }: Assessment): boolean {
-  const { stays, amount } = joint.movement;
-  if (stays === undefined) return false;
-  const rest = solved && secondRest(solved);
-  return !stays || rest === undefined || rest.amount > amount;
-}
-
 /**
  * Remedies for a joint, or room to spare. A search that does not look at shapes, nor at how much each filament narrows,
  * finds them, and each one that is told has been assessed as it is, with its shapes as well.
@@ -57,7 +38,7 @@ function waysOf(before: Assessment, alive: Alive): Ways {
   const narrowing = narrowingLike(search.solve, before.filament);
   const quick = judgeWith({ whole: false, beyond, parts: SEARCH_PARTS }, alive, narrowing);
   const detail = beyond ? {} : { beyond };
-  const full = judgeWith(detail, alive);
+  const full = judgeWith(detail, alive, solve);
   const confirmed = (remedy: Remedy): readonly Remedy[] => {
     const again = full(remedy.after);
     const stands = again.ok && again.value.verdict.grade === remedy.assessment.verdict.grade;
@@ -78,18 +59,13 @@ function waysOf(before: Assessment, alive: Alive): Ways {
   };
 }
 
-function withoutWay(assessment: Assessment): Assessment {
-  const { solved: _solved, ...rest } = assessment;
-  return rest;
-}
-
 const JOBS: Jobs = {
   assess: ({ joint, drawn }, alive) => {
-    const assessed = judgeWith({}, alive)(joint);
+    const assessed = judgeWith({}, alive, solve)(joint);
     return assessed.ok && !drawn ? ok(withoutWay(assessed.value), assessed.notes) : assessed;
   },
   waysOut: ({ joint }, alive) => {
-    const assessed = judgeWith({}, alive)(joint);
+    const assessed = judgeWith({}, alive, solve)(joint);
     return assessed.ok ? ok(waysOf(assessed.value, alive)) : assessed;
   },
 };
@@ -109,6 +85,10 @@ export async function runRequest(
   switch (job) {
     case 'doubt':
       return (await import('./doubtJob.ts')).doubtJob(input as Input<'doubt'>, alive);
+    case 'nudges':
+      return (await import('./nudgesJob.ts')).nudgesJob(input as Input<'nudges'>, alive);
+    case 'matchEffort':
+      return (await import('./matchEffortJob.ts')).matchEffortJob(input as Input<'matchEffort'>, alive);
     case 'find':
       return (await import('./findJob.ts')).findJob(input as Input<'find'>, alive, tell);
     default:

@@ -6,6 +6,8 @@
 import type { Assessment } from '../core/design/assessment.ts';
 import type { DoubtAnswer, DoubtAsked } from '../core/design/doubtAnswer.ts';
 import type { Joint } from '../core/design/joint.ts';
+import type { EffortWanted, MatchAnswer } from '../core/design/matchAnswer.ts';
+import type { Nudged } from '../core/design/nudges.ts';
 import type { Remedy, Spare } from '../core/design/remedy.ts';
 import type { FindAnswer } from '../core/find/findAnswer.ts';
 import type { Wanted } from '../core/find/wanted.ts';
@@ -34,6 +36,15 @@ interface Jobs {
   readonly doubt: {
     readonly input: { readonly joint: Joint; readonly asked: DoubtAsked };
     readonly output: Result<DoubtAnswer>;
+  };
+  /** What small changes do, each without its way; and the joint itself, as the solver answers it. */
+  readonly nudges: {
+    readonly input: { readonly joint: Joint };
+    readonly output: Result<{ readonly before: Assessment; readonly nudged: readonly Nudged[] }>;
+  };
+  readonly matchEffort: {
+    readonly input: { readonly joint: Joint; readonly wanted: EffortWanted };
+    readonly output: Result<MatchAnswer>;
   };
   /** Its news are all that has been found so far. */
   readonly find: {
