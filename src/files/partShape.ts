@@ -20,7 +20,7 @@ const swing = {
   cycles: number,
 } as const;
 
-const movement = fields({
+export const movementShape = fields({
   drive: key,
   ...swing,
   also: v.exactOptional(listOf(fields(swing), MAX_ALSO)),
@@ -31,9 +31,9 @@ const movement = fields({
   stays: v.exactOptional(v.boolean()),
 });
 
-const surroundings = fields({ temperatureC: number, moisture: v.picklist(MOISTURES) });
+export const surroundingsShape = fields({ temperatureC: number, moisture: v.picklist(MOISTURES) });
 
-const profile = fields({
+export const profileShape = fields({
   nozzle: number,
   lineWidth: number,
   layerHeight: number,
@@ -57,9 +57,9 @@ export const jointShape = v.lazy((joint) =>
     name: v.string(),
     family: key,
     sizes: sizesShape(joint),
-    movement,
-    profile,
-    surroundings: v.exactOptional(surroundings),
+    movement: movementShape,
+    profile: profileShape,
+    surroundings: v.exactOptional(surroundingsShape),
     measuredThickness: v.exactOptional(number),
   }),
 );

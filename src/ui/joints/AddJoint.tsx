@@ -5,8 +5,9 @@ import { useChoosing } from './choosing.ts';
 import { add, MEASURED } from './newJoints.ts';
 
 const OPENER = 'add-a-joint';
+const FINDER = 'find-a-joint';
 
-/** Opens the catalogue of kinds, or adds a joint of a part that exists already. */
+/** Opens the catalogue of kinds or the finder, or adds a joint of a part that exists already. */
 export function AddJoint() {
   const count = useSession((state) => state.part.joints.length);
   const full = useSession(isFull);
@@ -26,6 +27,7 @@ export function AddJoint() {
   return (
     <div className="adds">
       {button(CHOOSE.add, () => open('a new joint', OPENER), OPENER)}
+      {button(CHOOSE.find, () => open('what is found', FINDER), FINDER)}
       {button(MEASURED.words, () => add(MEASURED))}
     </div>
   );

@@ -1,11 +1,15 @@
-import { emptyText } from '../text/shellText.ts';
+import { CHOOSE, EMPTY_FIND, emptyText } from '../text/shellText.ts';
 import { ADDITIONS } from './additions.ts';
+import { useChoosing } from './choosing.ts';
 import { add } from './newJoints.ts';
 import { Pictogram } from './Pictogram.tsx';
+
+const FINDER = 'find-a-first-joint';
 
 /** Stands in the place of the joints when the part has none. */
 export function EmptyPart({ partName }: { partName: string }) {
   const { big, small } = emptyText(partName);
+  const open = useChoosing((state) => state.open);
   return (
     <section className="whole empty" aria-label="Nothing here yet">
       <p className="big">{big}</p>
@@ -20,6 +24,12 @@ export function EmptyPart({ partName }: { partName: string }) {
           </button>
         ))}
       </div>
+      <p className="or">
+        <button id={FINDER} className="b" type="button" onClick={() => open('what is found', FINDER)}>
+          {CHOOSE.find}
+        </button>{' '}
+        {EMPTY_FIND}
+      </p>
     </section>
   );
 }

@@ -11,6 +11,7 @@ import { useCurrentJoint } from './useCurrentJoint.ts';
 import { useKindsLater } from './useKindsLater.ts';
 
 const EmptyPart = lazy(async () => ({ default: (await import('./EmptyPart.tsx')).EmptyPart }));
+const Finder = lazy(async () => ({ default: (await import('../find/Finder.tsx')).Finder }));
 const KindChooser = lazy(async () => ({ default: (await import('./KindChooser.tsx')).KindChooser }));
 
 /**
@@ -36,7 +37,7 @@ function OpenJoint({ joint }: { readonly joint: Joint }) {
   return useKindCome(joint.family) ? <JointSheet key={joint.id} joint={joint} /> : <KindComing />;
 }
 
-/** The place where joints are designed: the strip of them, and the sheet of the one that is open; or the catalogue. */
+/** The place where joints are designed: the strip of them, and the sheet of the one that is open; or the catalogue, or the finder. */
 export function JointsPlace() {
   const joint = useCurrentJoint();
   const partName = useSession((state) => state.part.name);
@@ -49,7 +50,11 @@ export function JointsPlace() {
     return (
       <main className="main" ref={main} tabIndex={-1}>
         <Late fallback={coming}>
-          <KindChooser changing={choosing === 'the open joint' ? joint : undefined} />
+          {choosing === 'what is found' ? (
+            <Finder from={joint} />
+          ) : (
+            <KindChooser changing={choosing === 'the open joint' ? joint : undefined} />
+          )}
         </Late>
       </main>
     );

@@ -149,11 +149,11 @@ export function briefField(name: BriefValue, joint: Joint, family: FlexureFamily
 }
 
 /** A value as its field shows it, without the unit. */
-export function sayValue(field: BriefField, value: number, unit: LengthUnit): string {
+export function sayValue(field: Pick<BriefField, 'kind' | 'least'>, value: number, unit: LengthUnit): string {
   return figureOf(field, value, unit).replace('-', MINUS);
 }
 
-function figureOf(field: BriefField, value: number, unit: LengthUnit): string {
+function figureOf(field: Pick<BriefField, 'kind' | 'least'>, value: number, unit: LengthUnit): string {
   if (field.kind === 'length') return setLength(value, unit, unit === 'mm' ? field.least : 3);
   if (field.kind === 'angle') return String(Number(degrees(asRad(value)).toFixed(2)));
   if (field.kind === 'share') return String(Number((value * 100).toFixed(1)));
@@ -167,13 +167,13 @@ const SUFFIXES: Partial<Readonly<Record<QuantityKind, string>>> = {
   torque: `${NO_BREAK}${EFFORT_UNIT.turn}`,
 };
 
-export function suffixOf(field: BriefField, unit: LengthUnit): string {
+export function suffixOf(field: Pick<BriefField, 'kind'>, unit: LengthUnit): string {
   if (field.kind === 'length') return unitAfter(unit);
   return SUFFIXES[field.kind] ?? '';
 }
 
 /** The value in the unit that is shown. */
-export function shownNumber(field: BriefField, unit: LengthUnit): number {
+export function shownNumber(field: Pick<BriefField, 'kind' | 'value'>, unit: LengthUnit): number {
   if (field.kind === 'length') return Number(lengthFigure(field.value, unit, 4));
   if (field.kind === 'share') return Number((field.value * 100).toFixed(1));
   return field.kind === 'angle' ? Number(degrees(asRad(field.value)).toFixed(2)) : field.value;

@@ -27,8 +27,8 @@ export const SAID = {
 
 export const NEW_PART_NAME = 'New part';
 
-/** What opens the catalogue of kinds. */
-export const CHOOSE = { add: 'Add a joint', another: 'Another kind' } as const;
+/** What opens the catalogue of kinds, and the finder. */
+export const CHOOSE = { add: 'Add a joint', another: 'Another kind', find: 'Find a joint' } as const;
 
 /** In the place of a joint whose kind could not be fetched. */
 export function kindNotCome(isKept: boolean): string {
@@ -64,6 +64,9 @@ export function emptyText(partName: string) {
     small: 'Choose what should bend. Or drop a part file here to go on with it.',
   };
 }
+
+/** After the button that opens the finder, there. */
+export const EMPTY_FIND = 'where you know how it should move and how much room there is.';
 
 export const KEPT_TEXT: Readonly<Record<Kept, string>> = {
   'nothing to keep': 'on this machine only, from the first change on',

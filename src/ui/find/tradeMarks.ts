@@ -1,0 +1,130 @@
+/** What Fig. 1 draws: a ring or a tick for each design, the stair of the surest, and the numbers beside the rings. */
+import { placeLabels, type LabelWish, type PlacedLabel } from '../charts/labels.ts';
+import type { Px } from '../charts/frame.ts';
+import { around, inkOf, markBox } from '../charts/spots.ts';
+import type { LengthUnit } from '../text/numbers.ts';
+import { reachText, roomWanted, wantedChance, FIG } from '../text/findText.ts';
+import { isThrough, type Brush, type Group, type Shown } from './designs.ts';
+import { heightOf, TOP_CHANCE, type TradeFrame } from './tradeFrame.ts';
+
+export interface Mark extends Px, Shown {
+  readonly radius: number;
+  readonly isBest: boolean;
+  /** Surer than the axis tells, and not of the best: a tick on its edge. */
+  readonly isTick: boolean;
+  readonly isThrough: boolean;
+  /** Place in the list, of the first of a group. */
+  readonly rank: number | undefined;
+}
+
+export function marksOf(
+  groups: readonly Group[],
+  all: readonly Shown[],
+  frame: TradeFrame,
+  radiusOf: (effort: number) => number,
+  brush: Brush,
+): readonly Mark[] {
+  const ranks = new Map(groups.map(({ first, rank }) => [first.key, rank]));
+  return all.map(({ key, design }) => {
+    const { figures, isBest } = design;
+    return {
+      key,
+      design,
+      x: frame.x(figures.size),
+      y: heightOf(frame, figures.chance),
+      radius: radiusOf(figures.effort),
+      isBest,
+      isTick: figures.chance > TOP_CHANCE && !isBest,
+      isThrough: isThrough(figures, brush),
+      rank: ranks.get(key),
+    };
+  });
+}
+
+/**
+ * The heavy rings than which none is both smaller and surer, joined as they trade: with a larger room comes a step up. The other
+ * heavy ones are softer for it, and lie off the stair.
+ */
+export function stairOf(marks: readonly Mark[]): readonly Px[] {
+  const heavy = marks.filter(({ isBest }) => isBest).toSorted((a, b) => a.x - b.x || a.y - b.y);
+  const stair: Px[] = [];
+  for (const { x, y } of heavy) {
+    const last = stair.at(-1);
+    if (last === undefined) stair.push({ x, y });
+    else if (y < last.y - 0.01) stair.push({ x, y: last.y }, { x, y });
+  }
+  return stair;
+}
+
+export function pathOf(points: readonly Px[]): string {
+  return points.length < 2 ? '' : `M${points.map(({ x, y }) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}`;
+}
+
+/** The design nearest to a pointer, if it is near at all. */
+export function nearestMark(marks: readonly Mark[], to: Px): Mark | undefined {
+  const reach = 14;
+  const far = (mark: Mark) => Math.hypot(mark.x - to.x, mark.y - to.y);
+  const near = marks.filter((mark) => mark.isThrough && far(mark) <= Math.max(reach, mark.radius));
+  return near.toSorted((a, b) => far(a) - far(b))[0];
+}
+
+interface Words {
+  readonly wantedChance: number;
+  readonly cycles: number;
+  readonly unit: LengthUnit;
+}
+
+/** So many numbers stand beside rings: the list goes on where they end. */
+const MOST_NUMBERS = 16;
+
+function fixedWishes({ box, x, room, isRoomFar }: TradeFrame, chanceAt: number, words: Words, hasTicks: boolean): readonly LabelWish[] {
+  const at = isRoomFar ? box.right : x(room);
+  const roomSpots = isRoomFar
+    ? [{ x: box.right - 4, y: box.bottom - 8, anchor: 'end' as const }]
+    : [
+        { x: at + 4, y: box.bottom - 8, anchor: 'start' as const },
+        { x: at - 5, y: box.bottom - 8, anchor: 'end' as const },
+      ];
+  return [
+    {
+      key: 'wanted',
+      text: wantedChance(words.wantedChance),
+      look: 'pencil',
+      spots: [
+        { x: box.left + 8, y: chanceAt + 14, anchor: 'start' },
+        { x: box.left + 8, y: chanceAt - 6, anchor: 'start' },
+      ],
+    },
+    { key: 'room', text: roomWanted(room, words.unit, isRoomFar), look: 'pencil', spots: roomSpots },
+    { key: 'reach', text: reachText(words.cycles), look: 'quiet', spots: [{ x: box.left + 8, y: box.top + 16, anchor: 'start' }] },
+    ...(hasTicks
+      ? [{ key: 'over', text: FIG.over, look: 'quiet', spots: [{ x: box.right - 6, y: box.top + 16, anchor: 'end' }] } as const]
+      : []),
+  ];
+}
+
+/** The words of the plot, and the numbers of the list beside their rings as far as there is room. */
+export function tradeLabels(
+  marks: readonly Mark[],
+  stair: readonly Px[],
+  frame: TradeFrame,
+  words: Words,
+): readonly PlacedLabel[] {
+  const numbered = marks
+    .filter(({ rank, isThrough: isSeen, isTick }) => rank !== undefined && rank <= MOST_NUMBERS && isSeen && !isTick)
+    .toSorted((a, b) => (a.rank ?? 0) - (b.rank ?? 0));
+  const numbers = numbered.map((mark): LabelWish => ({
+    key: mark.key,
+    text: String(mark.rank),
+    look: mark.isBest ? 'bold' : 'ink',
+    spots: around(mark, mark.radius + 4),
+    spare: true,
+  }));
+  const drawn = {
+    inks: inkOf(stair, frame.box, 12),
+    marks: marks.filter(({ isThrough: isSeen }) => isSeen).map((mark) => markBox(mark, mark.radius)),
+  };
+  const chanceAt = heightOf(frame, words.wantedChance);
+  const hasTicks = marks.some(({ isTick }) => isTick);
+  return placeLabels([...fixedWishes(frame, chanceAt, words, hasTicks), ...numbers], drawn, frame.box);
+}
