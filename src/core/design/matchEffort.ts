@@ -1,4 +1,4 @@
-import { findDrive, isAsked } from '../flexures/drives.ts';
+import { findDrive } from '../flexures/drives.ts';
 import { familyOf } from '../flexures/known.ts';
 import { outsideRange, type Problem } from '../problems.ts';
 import { fail, failIfAny, ok, type Result } from '../result.ts';
@@ -7,10 +7,10 @@ import type { Assessment } from './assessment.ts';
 import { gaugeOf, type Gauge } from './effortAt.ts';
 import type { Joint } from './joint.ts';
 import { MATCHED, type EffortWanted, type Match, type MatchAnswer, type MatchStep } from './matchAnswer.ts';
-import { matchSize, rangeOf, type SizeAsked } from './matchSize.ts';
+import { rangeOf } from './matchSize.ts';
+import { sizeOf, triedFor, type Asking, type Tried } from './matchWays.ts';
 import { MOVEMENT_LIMITS } from './movementLimits.ts';
 import { understand } from './understand.ts';
-import { withCount } from './withCount.ts';
 
 /** What assesses joints: `quick` the many that are tried, `full` those that are told. */
 export interface MatchJudges {
@@ -18,118 +18,11 @@ export interface MatchJudges {
   readonly full: Judge;
 }
 
-/** A way that was tried: the joint it comes to, and the effort of that. */
-interface Tried {
-  readonly steps: Match['steps'];
-  readonly joint: Joint;
-  readonly effort: number;
-  readonly isMatched: boolean;
-  /** A whole count alone, which comes near and no nearer. */
-  readonly isCount?: true;
-}
-
-/** What is asked of every way. */
-interface Asking extends Omit<SizeAsked, 'size'> {
-  readonly at: EffortWanted['at'];
-}
-
-/** Sizes by which what snaps rises, in kinds that have one. */
-const RISES = ['rise', 'incline'];
 /** Each change beyond the first is one more thing to draw: about as much as a fifth more of a size. */
 const SECOND = 0.3;
-/** Counts on the way from the guess to those on either side of the wish. */
-const MOST_COUNTS = 4;
 
-function sizeOf(joint: Joint, step: MatchStep): string | undefined {
-  const { roles, parameters } = familyOf(joint);
-  const names: Readonly<Record<MatchStep, string | undefined>> = {
-    length: roles.length,
-    depth: roles.depth,
-    lines: roles.count,
-    'side by side': roles.sideBySide,
-    rise: RISES.find((name) => name in parameters),
-  };
-  const name = names[step];
-  const parameter = parameters[name ?? ''];
-  return parameter && isAsked(parameter, joint.movement.drive) ? name : undefined;
-}
-
-/** A way by one continuous size, after whatever else was changed. */
-function bySize(
-  asking: Asking,
-  step: 'length' | 'depth' | 'rise',
-  before: readonly MatchStep[] = [],
-): readonly Tried[] {
-  const size = sizeOf(asking.joint, step);
-  if (size === undefined) return [];
-  const [first = step, ...others] = [...before, step];
-  return [{ steps: [first, ...others], ...matchSize({ ...asking, size }) }];
-}
-
-/** A whole count, and the rest of the wish taken up by a continuous size. */
-function withRest(
-  asking: Asking,
-  joint: Joint,
-  step: 'side by side' | 'lines',
-  rest: 'depth' | 'length',
-): readonly Tried[] {
-  const told = asking.gauge(joint);
-  if (!told.ok || !(told.value > 0)) return [];
-  const effort = told.value;
-  const isMatched = Math.abs(effort / asking.effort - 1) <= MATCHED;
-  const alone: Tried = { steps: [step], joint, effort, isMatched, isCount: true };
-  return isMatched ? [alone] : [alone, ...bySize({ ...asking, joint, now: effort }, rest, [step])];
-}
-
-function clamped(value: number, { min, max }: { readonly min: number; readonly max: number }): number {
-  return Math.min(max, Math.max(min, value));
-}
-
-/** Alike side by side push so many times as hard: the whole counts on either side of the wish. */
-function bySideBySide(asking: Asking): readonly Tried[] {
-  const { joint, effort, now } = asking;
-  const size = sizeOf(joint, 'side by side');
-  const parameter = familyOf(joint).parameters[size ?? ''];
-  const count = joint.sizes[size ?? ''];
-  if (size === undefined || !parameter || count === undefined) return [];
-  const wanted = (count * effort) / now;
-  const counts = new Set([Math.floor(wanted), Math.ceil(wanted)].map((one) => clamped(one, parameter)));
-  counts.delete(count);
-  return [...counts].flatMap((one) =>
-    withRest(asking, { ...joint, sizes: { ...joint.sizes, [size]: one } }, 'side by side', 'depth'),
-  );
-}
-
-/** Whole lines or layers on either side of the wish. Effort goes about by the cube of them, which says where to look. */
-function countsAround({ joint, effort, now, gauge }: Asking): readonly number[] {
-  const name = familyOf(joint).roles.count;
-  const parameter = familyOf(joint).parameters[name];
-  const count = joint.sizes[name];
-  if (!parameter || count === undefined) return [];
-  const isUnder = (one: number) => {
-    const told = one === count && joint.measuredThickness === undefined ? ok(now) : gauge(withCount(joint, one));
-    // What is too thick to be made pushes harder than any wish.
-    return told.ok && told.value < effort;
-  };
-  let low = clamped(Math.floor(count * Math.cbrt(effort / now)), parameter);
-  for (let i = 0; i < MOST_COUNTS && low > parameter.min && !isUnder(low); i += 1) low -= 1;
-  for (let i = 0; i < MOST_COUNTS && low < parameter.max && isUnder(low + 1); i += 1) low += 1;
-  const present = joint.measuredThickness === undefined ? count : undefined;
-  return [low, low + 1].filter((one) => one <= parameter.max && one !== present);
-}
-
-function byLines(asking: Asking): readonly Tried[] {
-  return countsAround(asking).flatMap((count) => withRest(asking, withCount(asking.joint, count), 'lines', 'length'));
-}
-
-function triedFor(asking: Asking): readonly Tried[] {
-  return [
-    ...bySize(asking, 'length'),
-    ...bySize(asking, 'depth'),
-    ...(asking.at === 'snap' ? bySize(asking, 'rise') : []),
-    ...bySideBySide(asking),
-    ...byLines(asking),
-  ];
+function doublings(value: number, was: number): number {
+  return value === was ? 0 : Math.abs(Math.log2(value / was));
 }
 
 /**
@@ -138,7 +31,6 @@ function triedFor(asking: Asking): readonly Tried[] {
  */
 function changeOf(before: Joint, { joint: after, section }: Assessment, steps: Match['steps']): number {
   const { count } = familyOf(after).roles;
-  const doublings = (value: number, was: number) => (value === was ? 0 : Math.abs(Math.log2(value / was)));
   const thickness = thicknessOf(before) ?? section.thickness;
   return Object.entries(after.sizes).reduce(
     (sum, [name, value]) => sum + (name === count ? 0 : doublings(value, before.sizes[name] ?? value)),
@@ -184,26 +76,21 @@ function endsOf({ joint, gauge }: Asking, step: MatchStep): readonly number[] {
   if (size === undefined) return [];
   const { min, max } = rangeOf(joint, size);
   return [min, max].flatMap((value) => {
-    const told = gauge({ ...joint, sizes: { ...joint.sizes, [size]: value } });
-    return told.ok && told.value > 0 ? [told.value] : [];
+    const gauged = gauge({ ...joint, sizes: { ...joint.sizes, [size]: value } });
+    return gauged.ok && gauged.value > 0 ? [gauged.value] : [];
   });
 }
 
-/** The wish lies outside all that was tried: between what efforts it would lie within. */
+/** No way comes to the wish: between what efforts they go, and the one of them that is nearest. */
 function outOfReach(asking: Asking, tried: readonly Tried[]): Result<never> {
   const { effort, now } = asking;
   const ends = (['length', 'depth'] as const).flatMap((step) => endsOf(asking, step));
-  const reached = [now, ...tried.map((one) => one.effort), ...ends];
-  const [least, most] = [Math.min(...reached), Math.max(...reached)];
-  const limit = effort < least ? least : effort > most ? most : undefined;
-  const message = `No change of one or two sizes that was tried gives an effort of ${figures(effort)}: they reach from ${figures(least)} to ${figures(most)}; ask for one between them, or choose another kind or filament`;
-  return fail({
-    code: 'effort-out-of-reach',
-    message,
-    field: 'wanted.effort',
-    value: effort,
-    ...(limit === undefined ? {} : { limit }),
-  });
+  const reached = [now, ...tried.map((one) => one.effort), ...ends].toSorted((one, other) => one - other);
+  const [least = now, most = now] = [reached[0], reached.at(-1)];
+  const off = (one: number) => Math.abs(Math.log(one / effort));
+  const limit = reached.reduce((nearest, one) => (off(one) < off(nearest) ? one : nearest));
+  const message = `No change of one or two sizes that was tried gives an effort of ${figures(effort)}: they go from ${figures(least)} to ${figures(most)}, and the nearest is ${figures(limit)}; ask for that, or choose another kind or filament`;
+  return fail({ code: 'effort-out-of-reach', message, field: 'wanted.effort', value: effort, limit });
 }
 
 /** Each that can be made as it is told, with its verdict. */

@@ -75,7 +75,7 @@ function moved(joint: Joint): readonly Nudge[] {
   const { movement } = joint;
   const drive = familyOf(joint).drives.find(({ id }) => id === movement.drive);
   if (!drive) return [];
-  const step = drive.measure === 'turn' ? radians(1) : LITTLE;
+  const step: number = drive.measure === 'turn' ? radians(1) : LITTLE;
   return [step, -step].map((by) => {
     const amount = drive.measure === 'turn' ? movement.amount + by : plainly(movement.amount + by);
     return { of: 'amount', by, after: { ...joint, movement: stoppedAt(movement, amount, drive.step) } };
