@@ -6,7 +6,7 @@ import { narrowingLike, rememberSolved, withinSolves } from '../core/design/reme
 import type { Remedy } from '../core/design/remedy.ts';
 import { remedyCost } from '../core/design/remedyCost.ts';
 import { roomToSpare } from '../core/design/roomToSpare.ts';
-import { waysOut } from '../core/design/waysOut.ts';
+import { SHOWN, waysOut } from '../core/design/waysOut.ts';
 import { withoutWay } from '../core/design/withoutWay.ts';
 // Joints of every kind are sent here.
 import '../core/flexures/index.ts';
@@ -25,6 +25,8 @@ const solve = rememberSolved();
 const SEARCH_PARTS = 12;
 /** A search that judges strain, effort and life alone does not see these. */
 const SEEN_BY_SHAPE: readonly VerdictReason[] = ['touches', 'stays', 'comes back'];
+/** So many more are found than are told, because shapes may speak against some. */
+const TO_SPARE = 3;
 /** A search ends after so many solves, some ten seconds of the slowest kind, and says that it was cut short. */
 const MOST_SOLVES = 60;
 
@@ -43,12 +45,16 @@ function waysOf(before: Assessment, alive: Alive): Ways {
     const again = full(remedy.after);
     const stands = again.ok && again.value.verdict.grade === remedy.assessment.verdict.grade;
     if (!stands) return [];
-    const cost = remedyCost(remedy.kinds, before, again.value);
+    const cost = remedyCost(remedy.kinds, before, again.value, remedy.size);
     return [{ ...remedy, cost, assessment: withoutWay(again.value) }];
   };
-  const told = (found: readonly Remedy[]) => found.flatMap(confirmed).toSorted((x, y) => x.cost - y.cost);
+  const told = (found: readonly Remedy[]) => {
+    const stand: Remedy[] = [];
+    for (const remedy of found) if (stand.length < SHOWN) stand.push(...confirmed(remedy));
+    return stand.toSorted((x, y) => x.cost - y.cost);
+  };
   const isBlind = SEEN_BY_SHAPE.includes(before.verdict.reason);
-  const found = isBlind ? [] : waysOut(before, quick);
+  const found = isBlind ? [] : waysOut(before, quick, SHOWN + TO_SPARE);
   const remedies = told(found);
   const isTold = remedies.length > 0 || (found.length === 0 && !isBlind);
   return {
@@ -91,7 +97,8 @@ export async function runRequest(
       return (await import('./matchEffortJob.ts')).matchEffortJob(input as Input<'matchEffort'>, alive);
     case 'find':
       return (await import('./findJob.ts')).findJob(input as Input<'find'>, alive, tell);
-    default:
+    case 'assess':
+    case 'waysOut':
       return runJob(job, input as Input<AtOnce>, alive);
   }
 }

@@ -2,14 +2,16 @@ import { everyFilament } from '../material/shelf.ts';
 import { familyOf } from '../flexures/known.ts';
 import { isAsked } from '../flexures/drives.ts';
 import type { Parameter } from '../flexures/family.ts';
-import { asRad, degrees, radians, type Mm } from '../units.ts';
+import { radians } from '../units.ts';
 import type { Assessment } from './assessment.ts';
 import type { Judge } from './assess.ts';
 import type { Joint } from './joint.ts';
 import type { RemedyKind } from './remedy.ts';
 import { scaleJoint, scaleToWhole } from './scalePart.ts';
-import { isPassing, passes } from './passing.ts';
-import { allowedPeakStrain, largestAmount, mostCount, shortestLength } from './sizeFor.ts';
+import { leastChange } from './leastChange.ts';
+import { amountAtEffort, largestAmount } from './sizeFor.ts';
+import { touchesAt } from './solvedPath.ts';
+import { lengthen, LONGEST_ROW, otherSize, withSize } from './sizeChanges.ts';
 import { stoppedAt } from './swing.ts';
 import { understand } from './understand.ts';
 import { withCount } from './withCount.ts';
@@ -18,42 +20,40 @@ import { withCount } from './withCount.ts';
 export interface Change {
   readonly kind: RemedyKind;
   readonly after: Joint;
+  /** As solved on the way, where it was. */
+  readonly assessed?: Assessment;
   readonly scale?: number;
+  /** Name of the size, for `other size`. */
+  readonly size?: string;
 }
 
-/** Proposes changes of one kind, gentlest first; none where the kind cannot help. */
-type Proposer = (a: Assessment, judge: Judge) => readonly Change[];
+/** Proposes changes of one kind, gentlest first, of one size only where that is named; none where the kind cannot help. */
+type Proposer = (a: Assessment, judge: Judge, only?: string) => readonly Change[];
 
 /** A line set narrower than this share of the nozzle is stretched thin (common practice, no source). */
 const NARROWEST_SHARE = 0.9;
 const LINE_WIDTH_STEP = 0.01;
-/** Longer rows than this are a panel of cells, which is another kind of joint. */
-const LONGEST_ROW = 6;
+/** So many lines or layers more are looked at; beyond it a section is a pad. */
+const MOST_LINES = 4;
 /** Fillets are tried in steps that a drawing would carry. */
 const FILLET_STEP = 0.2;
+/** A touch is known to within some thousandths of its amount. */
+const JUST_BEFORE = 0.995;
 /** A part scaled beyond this is another part. */
 const SCALE_RANGE = { least: 0.5, most: 3 } as const;
 
-function withSize(joint: Joint, name: string, value: number): Joint {
-  return { ...joint, sizes: { ...joint.sizes, [name]: value } };
-}
-
-/**
- * The first of these that passes, else the last that is not refused: as far as this kind goes. Once one passes, those after
- * it are taken to pass as well, so that few are looked at.
- */
-function firstThatPasses(kind: RemedyKind, candidates: readonly Joint[], judge: Judge): readonly Change[] {
+/** The first of these that passes, else the last that is not refused: as far as this kind goes. */
+function firstThatPasses(
+  kind: RemedyKind,
+  candidates: readonly Joint[],
+  a: Assessment,
+  judge: Judge,
+): readonly Change[] {
   const possible = candidates.filter((joint) => understand(joint).ok);
   const last = possible.at(-1);
   if (last === undefined) return [];
-  if (!passes(last, judge)) return [{ kind, after: last }];
-  let [fails, found] = [-1, possible.length - 1];
-  while (found - fails > 1) {
-    const middle = Math.floor((fails + found) / 2);
-    if (passes(possible[middle] ?? last, judge)) found = middle;
-    else fails = middle;
-  }
-  return [{ kind, after: possible[found] ?? last }];
+  const found = leastChange(a, { most: possible.length, at: (step) => possible[step - 1] ?? last }, judge);
+  return [{ kind, after: last, ...found }];
 }
 
 function roundUp(value: number, step: number): number {
@@ -61,50 +61,19 @@ function roundUp(value: number, step: number): number {
   return Number((Math.ceil(value / step - 1e-9) * step).toFixed(6));
 }
 
-/** So often a length is set anew by what came of the one before. */
-const LENGTHS_TRIED = 3;
-/** A length that passes is not worth another solve for less than this share of it. */
-const CLOSE_ENOUGH = 0.1;
-
-/**
- * The length at which what is allowed is reached: as the strain fell from one solved length to the next, else by hand form.
- */
-function lengthFrom(known: Assessment, earlier: Assessment | undefined): Mm {
-  const by = earlier && Math.log(earlier.strain.peak / known.strain.peak) / Math.log(known.length / earlier.length);
-  if (!by || !(by > STEADY.least && by < STEADY.most)) return shortestLength(known);
-  return known.length * (known.strain.peak / allowedPeakStrain(known)) ** (1 / by);
-}
-
-/** Powers with which strain falls with length; others mean that something else has changed on the way. */
-const STEADY = { least: 0.3, most: 6 } as const;
-
-/** Hand forms that only estimate miss the length at first; what is solved there tells the next guess better. */
-const lengthen: Proposer = (a, judge) => {
-  const name = familyOf(a.joint).roles.length;
-  const { step, max } = familyOf(a.joint).parameters[name] as Parameter;
-  let [earlier, known, best]: [Assessment | undefined, Assessment, Assessment | undefined] = [undefined, a, undefined];
-  for (let i = 0; i < LENGTHS_TRIED; i += 1) {
-    const length = Math.min(roundUp(lengthFrom(known, earlier), step), max);
-    const isShort = best !== undefined && isPassing(best) && length > (1 - CLOSE_ENOUGH) * best.length;
-    if (length <= a.length || length === known.length || isShort) break;
-    const tried = judge(withSize(a.joint, name, length));
-    if (!tried.ok) break;
-    [earlier, known] = [a.solved ? known : undefined, tried.value];
-    if (best && isPassing(best) && !isPassing(known)) break;
-    best = known;
-  }
-  return best === undefined ? [] : [{ kind: 'lengthen', after: best.joint }];
-};
-
 const fewerLines: Proposer = (a, judge) => {
   const count = a.section.count - 1;
   if (count < 1) return [];
-  const most = mostCount(a.joint, count, judge);
-  return [{ kind: 'fewer lines', after: withCount(a.joint, most ?? count) }];
+  const found = leastChange(a, { most: count, at: (fewer) => withCount(a.joint, count + 1 - fewer) }, judge);
+  return [{ kind: 'fewer lines', after: withCount(a.joint, count), ...found }];
 };
 
-const moreLines: Proposer = (a) =>
-  a.section.count === 1 ? [{ kind: 'more lines', after: withCount(a.joint, 2) }] : [];
+/** A single line may tear; more stay in a second place less, and push back harder. */
+const moreLines: Proposer = (a, judge) => {
+  if (a.section.count === 1) return [{ kind: 'more lines', after: withCount(a.joint, 2) }];
+  const found = leastChange(a, { most: MOST_LINES, at: (more) => withCount(a.joint, a.section.count + more) }, judge);
+  return found ? [{ kind: 'more lines', ...found }] : [];
+};
 
 const narrowerLine: Proposer = (a, judge) => {
   if (a.section.countOf !== 'lines' || a.joint.measuredThickness !== undefined) return [];
@@ -116,7 +85,7 @@ const narrowerLine: Proposer = (a, judge) => {
     ...a.joint,
     profile: { ...profile, lineWidth: Number(width.toFixed(4)) },
   }));
-  return firstThatPasses('line width', candidates, judge);
+  return firstThatPasses('line width', candidates, a, judge);
 };
 
 const wholeByLineWidth: Proposer = (a) => {
@@ -145,6 +114,7 @@ const share: Proposer = (a, judge) => {
   return firstThatPasses(
     'share the angle',
     counts.map((count) => withSize(a.joint, inRow, count)),
+    a,
     judge,
   );
 };
@@ -158,6 +128,7 @@ const largerFillet: Proposer = (a, judge) => {
   return firstThatPasses(
     'larger fillet',
     fillets.filter((fillet) => fillet <= room).map((fillet) => withSize(a.joint, name, Number(fillet.toFixed(3)))),
+    a,
     judge,
   );
 };
@@ -176,16 +147,29 @@ const turn: Proposer = (a) => {
   return [{ kind: 'turn the part', after: { ...a.joint, profile: { ...a.joint.profile, lying: 'flat' } } }];
 };
 
-/** Down to a figure that a drawing would carry: a whole degree, or a step of the travel. */
-function roundDown(amount: number, { measure, step }: Assessment['drive']): number {
-  if (measure === 'turn') return radians(Math.floor(degrees(asRad(amount)) + 1e-9));
-  return Number((Math.floor(amount / step + 1e-9) * step).toFixed(6));
+/** Amounts that a drawing would carry: whole degrees, or steps of the travel. */
+function unitOf({ measure, step }: Assessment['drive']): number {
+  return measure === 'turn' ? radians(1) : step;
 }
 
-const stopEarlier: Proposer = (a) => {
-  const amount = roundDown(largestAmount(a), a.drive);
-  if (!(amount >= a.drive.min && amount < a.joint.movement.amount)) return [];
-  return [{ kind: 'stop earlier', after: { ...a.joint, movement: stoppedAt(a.joint.movement, amount, a.drive.step) } }];
+/** Where it strains, pushes and stays clear as it should, as far as the way that is known tells. */
+function stopGuess(a: Assessment): number {
+  const touch = a.solved ? touchesAt(a.solved) : Number.POSITIVE_INFINITY;
+  return Math.min(largestAmount(a), amountAtEffort(a), touch * JUST_BEFORE);
+}
+
+const stopEarlier: Proposer = (a, judge) => {
+  const unit = unitOf(a.drive);
+  const { movement } = a.joint;
+  const first = Math.min(Math.floor(stopGuess(a) / unit + 1e-9), Math.ceil(movement.amount / unit - 1e-9) - 1);
+  const amountAt = (count: number) => (a.drive.measure === 'turn' ? radians(count) : Number((count * unit).toFixed(6)));
+  const most = first + 1 - Math.ceil(a.drive.min / unit - 1e-9);
+  if (most < 1) return [];
+  const at = (step: number): Joint => ({
+    ...a.joint,
+    movement: stoppedAt(movement, amountAt(first + 1 - step), a.drive.step),
+  });
+  return [{ kind: 'stop earlier', after: at(1), ...leastChange(a, { most, at }, judge, 1) }];
 };
 
 const scaleUp: Proposer = (a) => {
@@ -220,6 +204,7 @@ export const DESIGN_CHANGES: readonly KindOfChange[] = [
   { kind: 'line width', propose: narrowerLine },
   { kind: 'share the angle', propose: share },
   { kind: 'larger fillet', propose: largerFillet },
+  { kind: 'other size', propose: otherSize },
   { kind: 'other filament', propose: otherFilament },
   { kind: 'turn the part', propose: turn },
   { kind: 'stop earlier', propose: stopEarlier },

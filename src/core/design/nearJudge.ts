@@ -20,7 +20,10 @@ export function nearJudge(known: Assessment, hope = 1): Judge {
   if (!own.ok || !known.solved) throw new RangeError('only a solved joint tells what is near it');
   const { amount } = known.joint.movement;
   const hand = handResponse(askedOf(own.value));
-  const { within, atRoots } = strainsUpTo(known.solved, amount);
+  const seen = strainsUpTo(known.solved, amount);
+  const { atRoots } = seen;
+  // A strain that no member shows lies out of the network's sight, between the roots.
+  const within = known.strain.nominal > Math.max(seen.within, atRoots) ? known.strain.nominal : seen.within;
   const effort = effortUpTo(known.solved, amount);
   const stiffness = known.effort.stiffness / (known.effort.modulus * hand.stiffness);
   const respond: Respond = (understood) => {

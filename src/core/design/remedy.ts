@@ -8,6 +8,7 @@ export type RemedyKind =
   | 'line width'
   | 'share the angle'
   | 'larger fillet'
+  | 'other size'
   | 'other filament'
   | 'turn the part'
   | 'stop earlier'
@@ -25,6 +26,8 @@ export interface Remedy {
   readonly cost: number;
   /** Scale factor, for `scale the part`. */
   readonly scale?: number;
+  /** Name of the size, for `other size`. */
+  readonly size?: string;
 }
 
 /** When a joint passes: how far one value alone may go while it still passes. */

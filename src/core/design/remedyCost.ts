@@ -1,3 +1,6 @@
+import type { Parameter } from '../flexures/family.ts';
+import { familyOf } from '../flexures/known.ts';
+import type { Mm } from '../units.ts';
 import type { Assessment } from './assessment.ts';
 import type { RemedyKind } from './remedy.ts';
 
@@ -22,6 +25,11 @@ const WEIGHT = {
   singleLine: 0.6,
   /** A fillet costs next to nothing where there is room for it. */
   fillet: 0.1,
+  /**
+   * Of |ln| of the ratio of any other size: less than of a length, because most of them change what lies within the room
+   * that the joint has already.
+   */
+  size: 1,
   /** Turning the part may need supports. */
   turn: 0.3,
   /** Of |ln s|: everything the part fits must follow. */
@@ -63,21 +71,43 @@ export function feelChange(before: Assessment, after: Assessment): number {
 }
 
 /**
+ * How much a size changes.
+ *
+ *     |ln(after/before)|
+ *
+ * Where nothing of it is allowed, both are counted with what it adds to: a length with the flexing length, so that the first
+ * millimetre of it does not count as a change without end; a number or a share with one.
+ *
+ * @param parameter - the size [-]
+ * @param length - flexing length [mm], > 0
+ * @param before - as it was [mm], [rad] or [-]
+ * @param after - as it is then [mm], [rad] or [-]
+ * @returns size of the change [-], ≥ 0
+ *
+ * @example sizeChange({ kind: 'length', min: 0.2, max: 50, step: 0.1, typical: 3, because: '' }, 30, 3, 1.5) // → 0.693147
+ */
+export function sizeChange(parameter: Parameter, length: Mm, before: number, after: number): number {
+  const beside = parameter.min > 0 ? 0 : parameter.kind === 'length' ? length : 1;
+  return Math.abs(Math.log((after + beside) / (before + beside)));
+}
+
+/**
  * Cost of getting from one joint to another, for ranking.
  *
  * @param kinds - what kinds of change were made [-]
  * @param before - the joint as it was [-]
  * @param after - the joint with the change [-]
+ * @param size - name of the size, where another size was changed [-]
  * @returns cost [-], ≥ 0; 0 is free
  */
-export function remedyCost(kinds: readonly RemedyKind[], before: Assessment, after: Assessment): number {
+export function remedyCost(kinds: readonly RemedyKind[], before: Assessment, after: Assessment, size?: string): number {
   const feel = WEIGHT.feel * feelChange(before, after);
   const single = after.fit.nearest === 1 && before.fit.nearest > 1 ? WEIGHT.singleLine : 0;
   const second = WEIGHT.second * (kinds.length - 1);
-  return kinds.reduce((sum, kind) => sum + ownCost(kind, before, after), feel + single + second);
+  return kinds.reduce((sum, kind) => sum + ownCost(kind, before, after, size), feel + single + second);
 }
 
-function ownCost(kind: RemedyKind, before: Assessment, after: Assessment): number {
+function ownCost(kind: RemedyKind, before: Assessment, after: Assessment, size = ''): number {
   switch (kind) {
     case 'lengthen':
       return WEIGHT.room * Math.log2(after.length / before.length);
@@ -89,6 +119,12 @@ function ownCost(kind: RemedyKind, before: Assessment, after: Assessment): numbe
       return WEIGHT.anotherFlexure * (after.inRow - before.inRow);
     case 'larger fillet':
       return WEIGHT.fillet * (after.fillet - before.fillet);
+    case 'other size': {
+      const parameter = familyOf(before.joint).parameters[size];
+      if (!parameter) throw new RangeError(`${before.joint.family} has no size called ${size}`);
+      const [was, is] = [before, after].map(({ joint }) => joint.sizes[size] ?? Number.NaN) as [number, number];
+      return WEIGHT.size * sizeChange(parameter, before.length, was, is);
+    }
     case 'other filament':
       return WEIGHT.filament + Math.max(0, hardness(after) - hardness(before));
     case 'turn the part':

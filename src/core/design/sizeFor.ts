@@ -10,7 +10,7 @@ import { firstFlexStrain, peakStrainFor, strainAtCycles } from './curves.ts';
 import type { Joint } from './joint.ts';
 import { passes } from './passing.ts';
 import type { Solved } from './solved.ts';
-import { amountAtStrain } from './solvedPath.ts';
+import { amountAtStrain, effortUpTo } from './solvedPath.ts';
 import { withCount } from './withCount.ts';
 
 /**
@@ -87,6 +87,26 @@ export function largestAmount(a: Assessment): number {
   const solved = wayOfStrain(a);
   if (!solved) return keptFrom((amount) => peakStrainFor(a, { amount }), allowed, a.drive.max, a.drive.min);
   return Math.min(Math.max(amountAtStrain(solved, allowed, a.strain.rootFactor), a.drive.min), a.drive.max);
+}
+
+/**
+ * Largest amount of the whole joint with which it is not pushed harder than asked: on the solved way there, in proportion
+ * by hand.
+ *
+ * @param a - the joint as assessed [-]
+ * @returns amount [rad] or [mm]; Infinity where it is not pushed too hard
+ */
+export function amountAtEffort(a: Assessment): number {
+  const { amount, effortAtMost = Number.POSITIVE_INFINITY } = a.joint.movement;
+  const share = effortAtMost / a.effort.effort;
+  if (!(share < 1)) return Number.POSITIVE_INFINITY;
+  if (!a.solved) return share * amount;
+  const limit = share * effortUpTo(a.solved, amount);
+  const { points } = a.solved.forward;
+  const next = points.findIndex(({ effort }) => effort > limit);
+  const [before, after] = [points[next - 1], points[next]];
+  if (!before || !after) return next < 0 ? share * amount : 0;
+  return before.amount + ((limit - before.effort) / (after.effort - before.effort)) * (after.amount - before.amount);
 }
 
 /**

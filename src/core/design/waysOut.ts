@@ -1,3 +1,4 @@
+import { ok } from '../result.ts';
 import type { Assessment, Grade } from './assessment.ts';
 import { assess, type Judge } from './assess.ts';
 import { DESIGN_CHANGES, MEASURED_CHANGES, type Change, type KindOfChange } from './changes.ts';
@@ -5,9 +6,10 @@ import { nearJudge } from './nearJudge.ts';
 import { isPassing } from './passing.ts';
 import type { Remedy } from './remedy.ts';
 import { remedyCost } from './remedyCost.ts';
+import { secondRest } from './solvedPath.ts';
 
 /** More than these would be a list to study instead of a choice. */
-const SHOWN = 6;
+export const SHOWN = 6;
 /** One change dearer than this is absurd alone (a leaf five times as long); a pair is then looked for. */
 const ABSURD = 2.5;
 /** So many ways out may rest on the same change of filament. */
@@ -29,12 +31,27 @@ function isBetter(after: Assessment, before: Assessment): boolean {
   return grades > 0 || (grades === 0 && after.life.chance > before.life.chance + 1e-9);
 }
 
+/** What the verdict rests on is put right, whatever else may be wrong then. */
+function isPutRight(after: Assessment, { verdict }: Assessment): boolean {
+  if (verdict.reason === 'warmth') return after.warmth.grade === 'pass';
+  const { effortAtMost = Number.POSITIVE_INFINITY } = after.joint.movement;
+  return verdict.reason === 'effort' && after.effort.effort <= effortAtMost;
+}
+
 interface Tried extends Change {
   readonly assessment: Assessment;
 }
 
-function kindsFor({ joint }: Assessment): readonly KindOfChange[] {
-  return joint.measuredThickness === undefined ? DESIGN_CHANGES : MEASURED_CHANGES;
+/** Whether nothing but another filament helps: it softens, or sags out of a place in which it rests as wanted. */
+function isOfFilament({ verdict, solved }: Assessment): boolean {
+  return (
+    verdict.reason === 'warmth' || (verdict.reason === 'comes back' && solved !== undefined && !!secondRest(solved))
+  );
+}
+
+function kindsFor(a: Assessment): readonly KindOfChange[] {
+  const kinds = a.joint.measuredThickness === undefined ? DESIGN_CHANGES : MEASURED_CHANGES;
+  return isOfFilament(a) ? kinds.filter(({ kind }) => kind === 'other filament') : kinds;
 }
 
 /** Every single change of a joint. */
@@ -45,7 +62,7 @@ function changesOf(a: Assessment, judge: Judge): readonly Change[] {
 /** Those that can be assessed. */
 function triedOf(changes: readonly Change[], judge: Judge): readonly Tried[] {
   return changes.flatMap((change) => {
-    const tried = judge(change.after);
+    const tried = change.assessed ? ok(change.assessed) : judge(change.after);
     return tried.ok ? [{ ...change, assessment: tried.value }] : [];
   });
 }
@@ -54,12 +71,14 @@ function remedyOf(before: Assessment, steps: readonly [Tried, ...Tried[]]): Reme
   const last = steps.at(-1) ?? steps[0];
   const kinds = steps.map((step) => step.kind) as unknown as Remedy['kinds'];
   const scale = steps.find((step) => step.scale !== undefined)?.scale;
+  const size = steps.find((step) => step.size !== undefined)?.size;
   return {
     kinds,
     after: last.after,
     assessment: last.assessment,
-    cost: remedyCost(kinds, before, last.assessment),
+    cost: remedyCost(kinds, before, last.assessment, size),
     ...(scale === undefined ? {} : { scale }),
+    ...(size === undefined ? {} : { size }),
   };
 }
 
@@ -77,7 +96,7 @@ type Pair = readonly [first: Tried, second: Tried];
  */
 function likelyPairs(a: Assessment, singles: readonly Tried[], judge: Judge): readonly Pair[] {
   return singles
-    .filter((first) => !isPassing(first.assessment) && isBetter(first.assessment, a))
+    .filter(({ assessment }) => !isPassing(assessment) && (isBetter(assessment, a) || isPutRight(assessment, a)))
     .flatMap((first) => {
       const known = first.assessment;
       const near = known.solved ? nearJudge(known) : judge;
@@ -92,7 +111,7 @@ function likelyPairs(a: Assessment, singles: readonly Tried[], judge: Judge): re
 function settled([first, second]: Pair, judge: Judge): Pair | undefined {
   const known = first.assessment;
   const kind = kindsFor(known).find((one) => one.kind === second.kind);
-  const [anew, other] = known.solved && kind ? kind.propose(known, judge) : [];
+  const [anew, other] = known.solved && kind ? kind.propose(known, judge, second.size) : [];
   const [found] = triedOf([anew && !other ? anew : second], judge);
   return found && isPassing(found.assessment) ? [first, found] : undefined;
 }
@@ -104,8 +123,11 @@ function settled([first, second]: Pair, judge: Judge): Pair | undefined {
 function pairs(a: Assessment, singles: readonly Tried[], alone: readonly Remedy[], judge: Judge): readonly Remedy[] {
   const cheaperAlone = (pair: Remedy): boolean =>
     alone.some(
-      ({ kinds: [kind], assessment: { filament }, cost }) =>
-        pair.kinds.includes(kind) && filament.id === pair.assessment.filament.id && cost <= pair.cost,
+      ({ kinds: [kind], size, assessment: { filament }, cost }) =>
+        pair.kinds.includes(kind) &&
+        (size === undefined || size === pair.size) &&
+        filament.id === pair.assessment.filament.id &&
+        cost <= pair.cost,
     );
   const costOf = (pair: Pair) => remedyOf(a, pair).cost;
   const likely = likelyPairs(a, singles, judge)
@@ -137,8 +159,8 @@ function ranked(remedies: readonly Remedy[], home: string): readonly Remedy[] {
   const filamentsSeen = new Map<string, number>();
   return remedies
     .toSorted((x, y) => x.cost - y.cost)
-    .filter(({ kinds, assessment: { filament } }) => {
-      const key = kinds.toSorted((x, y) => x.localeCompare(y)).join('+');
+    .filter(({ kinds, size = '', assessment: { filament } }) => {
+      const key = [...kinds.toSorted((x, y) => x.localeCompare(y)), size].join('+');
       const other = filament.id !== home && countUp(filamentsSeen, filament.id) > PER_FILAMENT;
       return !other && countUp(kindsSeen, key) <= PER_KIND;
     });
@@ -152,9 +174,10 @@ function ranked(remedies: readonly Remedy[], home: string): readonly Remedy[] {
  *
  * @param a - the joint as assessed [-]
  * @param judge - what assesses each change [-]
- * @returns at most six ways out; none when the joint passes or lies beyond the data
+ * @param most - how many are told [-]
+ * @returns ways out; none when the joint passes or lies beyond the data
  */
-export function waysOut(a: Assessment, judge: Judge = assess): readonly Remedy[] {
+export function waysOut(a: Assessment, judge: Judge = assess, most = SHOWN): readonly Remedy[] {
   if (isPassing(a) || a.verdict.grade === 'beyond') return [];
   const tried = triedOf(changesOf(a, judge), judge);
   const passing = tried.filter(({ assessment }) => isPassing(assessment));
@@ -162,11 +185,11 @@ export function waysOut(a: Assessment, judge: Judge = assess): readonly Remedy[]
   const singles = ranked(alone, a.filament.id);
   const sensible = singles.filter((remedy) => remedy.cost < ABSURD);
   const [cheapest] = sensible;
-  if (sensible.length >= ENOUGH && cheapest && cheapest.cost < CHEAP) return sensible.slice(0, SHOWN);
+  if (sensible.length >= ENOUGH && cheapest && cheapest.cost < CHEAP) return sensible.slice(0, most);
   const paired = pairs(a, tried, alone, judge).filter((remedy) => remedy.cost < 2 * ABSURD);
-  const found = ranked([...sensible, ...paired], a.filament.id).slice(0, SHOWN);
+  const found = ranked([...sensible, ...paired], a.filament.id).slice(0, most);
   if (found.length > 0) return found;
-  return singles.length > 0 ? singles.slice(0, SHOWN) : mostHelpful(a, tried);
+  return singles.length > 0 ? singles.slice(0, most) : mostHelpful(a, tried);
 }
 
 function mostHelpful(a: Assessment, tried: readonly Tried[]): readonly Remedy[] {

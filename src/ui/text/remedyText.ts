@@ -1,9 +1,13 @@
 /** Ways out in words: what to do, what was done, what comes of it and what it costs. */
 import type { Assessment } from '../../core/design/assessment.ts';
+import { familyOf } from '../../core/flexures/known.ts';
+import { asRad } from '../../core/units.ts';
 import type { Remedy, RemedyKind, Spare } from '../../core/design/remedy.ts';
 import { amountText, amountWithin, effortText, setAmount, type Measure } from './amountText.ts';
 import { kindText, lyingText } from './kindText.ts';
+import { sizeOf } from './kinds/kind.ts';
 import {
+  angle,
   cycles,
   grouped,
   inHundred,
@@ -23,6 +27,7 @@ interface Change {
   readonly after: Assessment;
   readonly unit: LengthUnit;
   readonly scale: number | undefined;
+  readonly size: string | undefined;
 }
 
 const countOf = (a: Assessment, words = false) =>
@@ -36,6 +41,49 @@ const piece = (a: Assessment) => kindText(a.joint.family).piece;
 const room = (a: Assessment) => kindText(a.joint.family).room;
 const perCent = (scale: number | undefined) => share(scale ?? 1);
 
+/** A size that was changed: what it is, by its own name, and its values in words. */
+function sized({ before, after, unit, size = '' }: Change) {
+  const { sizes, choices } = kindText(before.joint.family);
+  const { kind } = familyOf(before.joint).parameters[size] ?? {};
+  const [was, is] = [before, after].map(({ joint }) => sizeOf(joint.sizes, size)) as [number, number];
+  const said = (value: number): string => {
+    if (kind === 'length') return `${setLength(value, unit)}${unitAfter(unit)}`;
+    return kind === 'angle' ? angle(asRad(value)) : String(Number(value.toFixed(3)));
+  };
+  const [name = '', ...rest] = (sizes[size] ?? size).split(/(?=,)/);
+  return { kind, was, is, said, name: small(name), rest: rest.join(''), choices: choices?.[size] };
+}
+
+/** “Make the rise 4.50 mm”, “Make it 4.00 mm from run to run”, “Use seven runs”, “Make it a double arch”. */
+function sizeTitle(change: Change): string {
+  const { kind, was, is, said, name, rest, choices } = sized(change);
+  if (choices) return `Make it ${choiceText(choices[is])}`;
+  if (kind === 'count') return `Use ${inWords(is)} ${is === 1 ? `instead of ${inWords(was)} ` : ''}${name}`;
+  if (name.startsWith('from ')) return `Make it ${said(is)} ${name}`;
+  return `Make the ${name} ${said(is)}${rest}`;
+}
+
+/** “Rise made 4.50 mm, was 3.00 mm”. */
+function sizeDone(change: Change): string {
+  const { kind, was, is, said, name, choices } = sized(change);
+  if (choices) return `Made ${choiceText(choices[is])}, was ${choiceText(choices[was])}`;
+  if (kind === 'count') return `Made ${is} ${name}, was ${was}`;
+  return `${capital(name)} made ${said(is)}, was ${said(was)}`;
+}
+
+/** “1.50 mm more”, “two fewer”. */
+function sizeCost(change: Change): string {
+  const { kind, was, is, said, choices } = sized(change);
+  if (choices) return 'drawing it anew';
+  const [by, more] = [Math.abs(is - was), is > was];
+  return kind === 'count' ? `${inWords(by)} ${more ? 'more' : 'fewer'}` : `${said(by)} ${more ? 'more' : 'less'}`;
+}
+
+/** A choice as it stands in the middle of a brief may end with a comma. */
+function choiceText(choice = ''): string {
+  return choice.replace(/,$/, '');
+}
+
 /** What to do, in the imperative. */
 const TITLES: Readonly<Record<RemedyKind, (change: Change) => string>> = {
   lengthen: ({ after, unit }) => `Make the ${room(after).thing} ${long(after, unit)} ${room(after).is}`,
@@ -47,6 +95,7 @@ const TITLES: Readonly<Record<RemedyKind, (change: Change) => string>> = {
       : `Set ${width(after, unit)} lines, so that ${inWords(after.fit.nearest)} ${after.fit.nearest === 1 ? 'fits' : 'fit'}`,
   'share the angle': ({ after }) => `Put ${inWords(after.inRow)} ${pieces(after)} in a row`,
   'larger fillet': ({ after, unit }) => `Fillet the roots ${length(after.fillet, unit)}`,
+  'other size': sizeTitle,
   'other filament': ({ after }) => `Print it in ${after.filament.name}`,
   'turn the part': ({ after }) => `Print it ${lyingText(after.joint.family, after.joint.profile.lying)}`,
   'stop earlier': ({ after, unit }) => `Stop it at ${moves(after, unit)}`,
@@ -67,6 +116,7 @@ const DONE: Readonly<Record<RemedyKind, (change: Change) => string>> = {
   'share the angle': ({ before, after }) => `${after.inRow} ${pieces(after)} put in a row, was ${before.inRow}`,
   'larger fillet': ({ before, after, unit }) =>
     `Roots filleted ${length(after.fillet, unit)}, were ${setLength(before.fillet, unit)}`,
+  'other size': sizeDone,
   'other filament': ({ before, after }) => `Filament made ${after.filament.name}, was ${before.filament.name}`,
   'turn the part': ({ before, after }) =>
     `Printed ${lyingText(after.joint.family, after.joint.profile.lying)}, was ${lyingText(before.joint.family, before.joint.profile.lying)}`,
@@ -107,6 +157,7 @@ const COSTS: Readonly<Record<RemedyKind, (change: Change) => string>> = {
     return `room for ${inWords(more)} more ${more === 1 ? piece(after) : kindText(after.joint.family).pieces}, with a ${kindText(after.joint.family).padName.toLowerCase()} between`;
   },
   'larger fillet': ({ before, after, unit }) => `${length(after.fillet - before.fillet, unit)} more at each root`,
+  'other size': sizeCost,
   'other filament': ({ after }) => TO_PRINT[after.filament.id] ?? 'another spool',
   'turn the part': () => 'support under the part, perhaps',
   'stop earlier': ({ before, after, unit }) => {
@@ -141,7 +192,7 @@ function feelText({ before, after }: Change): string {
 }
 
 function changeOf(before: Assessment, remedy: Remedy, unit: LengthUnit): Change {
-  return { before, after: remedy.assessment, unit, scale: remedy.scale };
+  return { before, after: remedy.assessment, unit, scale: remedy.scale, size: remedy.size };
 }
 
 function joined(parts: readonly string[]): string {

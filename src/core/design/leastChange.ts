@@ -1,0 +1,173 @@
+/** The smallest of ever larger changes of one kind with which a joint passes, with few solves. */
+import type { Assessment, VerdictReason } from './assessment.ts';
+import type { Judge } from './assess.ts';
+import type { Joint } from './joint.ts';
+import { nearJudge } from './nearJudge.ts';
+import { isPassing, passes } from './passing.ts';
+import { touchesAt } from './solvedPath.ts';
+import { understand } from './understand.ts';
+
+/** Changes of one kind, one step after the other away from a joint: step 1 is the gentlest. */
+export interface Steps {
+  readonly most: number;
+  readonly at: (step: number) => Joint;
+}
+
+/** So many of a search are judged by what is asked for, the solver it may be; what is told by shapes alone is halved for longer. */
+const JUDGED = { byFigures: 5, byShapes: 8 } as const;
+/** Where no figure says how far to go, a search goes out by this share of all steps at first. */
+const FIRST_STRIDE = 1 / 32;
+/** A touch that comes no later by this factor shows a change that does not help against it. */
+const LATER = 1.001;
+/** Estimated strains and efforts are off by up to this factor before a first solve. */
+const HOPE = 0.85;
+
+const ANY_SHAPE: readonly VerdictReason[] = ['touches', 'stays', 'comes back'];
+
+/** Whether a verdict rests on shapes or rests, of which no hand form knows. */
+function isByShape({ verdict }: Assessment): boolean {
+  return ANY_SHAPE.includes(verdict.reason);
+}
+
+/** The first step from one on to another that is fine, by growing strides and halving; of those that are fine from some step on. */
+function firstFine(isFine: (step: number) => boolean, after: number, most: number): number | undefined {
+  let [fails, fine, stride]: [number, number | undefined, number] = [after, undefined, 1];
+  while (fine === undefined) {
+    if (fails >= most) return undefined;
+    const step = Math.min(fails + stride, most);
+    if (isFine(step)) fine = step;
+    else fails = step;
+    stride = Math.ceil(1.5 * stride);
+  }
+  while (fine - fails > 1) {
+    const middle = Math.floor((fails + fine) / 2);
+    if (isFine(middle)) fine = middle;
+    else fails = middle;
+  }
+  return fine;
+}
+
+/** The last step that is not refused, of those that are refused from some step on. */
+function lastAllowed({ most, at }: Steps): number {
+  const refused = firstFine((step) => !understand(at(step)).ok, 0, most);
+  return refused === undefined ? most : refused - 1;
+}
+
+/** Whether the checks of a kind say that it has no second rest. */
+function isSaidToComeBack({ notes }: Assessment): boolean {
+  return notes.some(({ code }) => code === 'no-second-rest');
+}
+
+/** Whether a step is likely to pass, from what a solved joint near it tells; whether it rests elsewhere, by the checks of its kind. */
+function likely(known: Assessment, { at }: Steps, reason: VerdictReason, hope = 1): (step: number) => boolean {
+  const near = nearJudge(known, hope);
+  return (step) => {
+    const judged = near(at(step));
+    if (!judged.ok || !isPassing(judged.value)) return false;
+    if (reason === 'comes back') return !isSaidToComeBack(judged.value);
+    return reason !== 'stays' || isSaidToComeBack(judged.value);
+  };
+}
+
+/** The first step that may pass for all that is known; of no use where the joint as it is may as well. */
+function firstHoped(a: Assessment, { at }: Steps, most: number): number | undefined {
+  const isHoped = likely(a, { most, at: (step) => (step === 0 ? a.joint : at(step)) }, a.verdict.reason, HOPE);
+  return isHoped(0) ? undefined : firstFine(isHoped, 0, most);
+}
+
+/**
+ * Where to look first, by an estimate; undefined where nothing is likely to pass.
+ *
+ * @param a - the joint as assessed [-]
+ * @param steps - changes of one kind, gentlest first [-]
+ * @param judge - what assesses each change where none need be solved [-]
+ * @returns the first step that is likely to pass [-], or that passes where no solver is needed
+ */
+export function likelyStep(a: Assessment, steps: Steps, judge: Judge): number | undefined {
+  const most = lastAllowed(steps);
+  if (!a.solved) return firstFine((step) => passes(steps.at(step), judge), 0, most);
+  const { reason } = a.verdict;
+  const found = firstFine(likely(a, steps, reason), 0, most) ?? firstHoped(a, steps, most);
+  // Of touching no estimate knows: a step that can be told from nothing.
+  return found !== undefined && reason === 'touches' ? Math.max(found, Math.ceil(most * FIRST_STRIDE)) : found;
+}
+
+/** A change that passes; assessed where that took a solve. */
+interface Found {
+  readonly after: Joint;
+  readonly assessed?: Assessment;
+}
+
+/** What is known so far: a step that fails, the first that passes, and how many have been judged. */
+interface Bracket {
+  readonly fails: number;
+  readonly fine?: number;
+  readonly judged: number;
+}
+
+/** A step between the two that the last one judged points to; undefined where it says that there is none. */
+function inward({ fails, fine = fails }: Bracket, isLikely: ((step: number) => boolean) | undefined) {
+  if (fine - fails <= 1) return undefined;
+  if (!isLikely) return Math.floor((fails + fine) / 2);
+  const step = firstFine(isLikely, fails, fine) ?? fine;
+  return step < fine ? step : undefined;
+}
+
+/**
+ * The smallest change of one kind with which a joint passes: guessed by hand forms held to what has been solved, and judged
+ * until one passes of which the one before is known, or by its own figures said, not to.
+ *
+ * Once one passes, those after it are taken to pass as well.
+ *
+ * @param a - the joint as assessed [-]
+ * @param steps - changes of one kind, gentlest first [-]
+ * @param judge - what assesses each [-]
+ * @param guess - the step to begin with [-]; undefined when nothing is likely to pass
+ * @returns the joint with the change, which passes, and its assessment where it was solved; undefined when none was found
+ */
+export function leastChange(
+  a: Assessment,
+  steps: Steps,
+  judge: Judge,
+  guess = likelyStep(a, steps, judge),
+): Found | undefined {
+  if (guess === undefined || !a.solved) return guess === undefined ? undefined : { after: steps.at(guess) };
+  const last = lastAllowed(steps);
+  const byShape = isByShape(a);
+  const budget = byShape ? JUDGED.byShapes : JUDGED.byFigures;
+  let [next, bracket, found]: [number | undefined, Bracket, Found | undefined] = [
+    guess,
+    { fails: 0, judged: 0 },
+    undefined,
+  ];
+  while (next !== undefined && bracket.judged < budget) {
+    const step: number = next;
+    const answer = judge(steps.at(step));
+    const known = answer.ok ? answer.value : undefined;
+    const isFine = known !== undefined && isPassing(known);
+    if (isFine) found = { after: steps.at(step), ...(known.solved ? { assessed: known } : {}) };
+    bracket = { ...bracket, ...(isFine ? { fine: step } : { fails: step }), judged: bracket.judged + 1 };
+    const told = known?.solved && !byShape && !isByShape(known) ? likely(known, steps, a.verdict.reason) : undefined;
+    next = bracket.fine === undefined ? outward(a, known, step, last, told) : inward(bracket, told);
+  }
+  return found;
+}
+
+/** The next step after one that does not pass, when none does as yet. */
+function outward(
+  a: Assessment,
+  known: Assessment | undefined,
+  step: number,
+  last: number,
+  isLikely: ((step: number) => boolean) | undefined,
+): number | undefined {
+  if (!known || step >= last) return undefined;
+  if (isLikely) return firstFine(isLikely, step, last);
+  // A change that makes it touch, or spoils where it rests, is no better for more of it.
+  if (!isByShape(a)) return undefined;
+  if (known.verdict.reason === 'touches' && a.verdict.reason === 'touches') {
+    const [before, after] = [a, known].map(({ solved }) => (solved ? touchesAt(solved) : 0)) as [number, number];
+    if (!(after > LATER * before)) return undefined;
+  }
+  return Math.min(2 * step, last);
+}
