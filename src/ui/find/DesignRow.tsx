@@ -77,6 +77,8 @@ interface RowProps extends FiguresProps {
 export function DesignRow({ rank, isPicked = false, isBest = false, below, children, onPoint, ...of }: RowProps) {
   const looks = ['found', isPicked ? 'picked' : '', isBest ? 'best' : ''].filter((look) => look !== '').join(' ');
   return (
+    // What is pointed at is marked in the figure too; what can be pressed is the button inside.
+    // oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions
     <li
       className={looks}
       onPointerEnter={() => onPoint?.(true)}

@@ -90,8 +90,7 @@ function EffortBar({ wanted, all, brush, onBrush, scale }: BarProps) {
   const stops = effortStops(designs);
   const inside = (value: number) => Math.min(high, Math.max(low, value));
   const [least, most] = [inside(brush.effortAtLeast ?? low), inside(brush.effortAtMost ?? high)];
-  const said = (effort: number | undefined) =>
-    effort === undefined ? BARS.open : effortText(effort, wanted.measure);
+  const said = (effort: number | undefined) => (effort === undefined ? BARS.open : effortText(effort, wanted.measure));
   const shared = { isUpright: false, stops, valueAt: (place: number) => scale.invert(place) };
   return (
     <>

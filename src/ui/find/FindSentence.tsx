@@ -50,15 +50,17 @@ function Effort({ of }: { readonly of: WantedOf }) {
 
 /** What stays bent, and whether it should stay where it is moved to. */
 function After({ of }: { readonly of: WantedOf }) {
+  const isLimited = of.wanted.setAtMost !== undefined;
   return (
     <>
-      It <Live spec={CHOICES.stays(of)} stop="," /> and <Live spec={CHOICES.set(of)} />{' '}
-      {of.wanted.setAtMost !== undefined && (
+      It <Live spec={CHOICES.stays(of)} stop=";" /> what is left bent after a flex{' '}
+      <Live spec={CHOICES.set(of)} stop={isLimited ? '' : '.'} />
+      {isLimited && (
         <>
-          <Value name="setAtMost" of={of} />{' '}
+          {' '}
+          <Value name="setAtMost" of={of} stop="." />
         </>
       )}
-      may be left bent.
     </>
   );
 }

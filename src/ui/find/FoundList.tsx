@@ -1,126 +1,71 @@
-import { useEffect, useRef, useState, type FocusEvent, type KeyboardEvent } from 'react';
+import type { FocusEvent, KeyboardEvent } from 'react';
 import type { FindAnswer } from '../../core/find/findAnswer.ts';
 import { QuietButton } from '../app/QuietButton.tsx';
-import type { Measure } from '../text/amountText.ts';
-import { LIST, listHead, moreText, restText, SHOWN, useLabel } from '../text/findText.ts';
-import type { LengthUnit } from '../text/numbers.ts';
-import { DesignRow } from './DesignRow.tsx';
-import { designName, filamentName, type Group, type Shown } from './designs.ts';
-import type { UseFound } from './useFound.ts';
+import { LIST, listHead, moreText, restText, SHOWN } from '../text/findText.ts';
+import { DesignToUse, type ListedIn } from './DesignToUse.tsx';
+import { filamentName, type Group } from './designs.ts';
+import { useOpened, type Reached } from './useOpened.ts';
 
-/** So many groups stand at once; more would hide why the rest fell short. */
-const AT_ONCE = 8;
-
-interface Props {
+interface Props extends ListedIn {
   readonly groups: readonly Group[];
   readonly answer: FindAnswer;
-  readonly measure: Measure;
-  readonly unit: LengthUnit;
-  readonly found: UseFound;
-  readonly picked: string | undefined;
-  readonly onPick: (key: string | undefined) => void;
-  /** Key of a design that is to be reached, from the figure. */
-  readonly reached: string | undefined;
-  readonly onReached: () => void;
+  readonly reached: Reached | undefined;
   /** Whether newer designs wait for the focus to leave. */
   readonly onHold: (isHeld: boolean) => void;
   readonly isWaiting: boolean;
   readonly onShowAll: () => void;
 }
 
-/** Where Up and Down lead among the buttons that use a design. */
-function step(list: HTMLElement, by: number): boolean {
-  const buttons = [...list.querySelectorAll<HTMLElement>('.use')];
+/** Up and Down lead among the buttons that use a design. */
+function press(event: KeyboardEvent<HTMLOListElement>): void {
+  const by = event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0;
+  const buttons = [...event.currentTarget.querySelectorAll<HTMLElement>('.use')];
   const at = buttons.findIndex((button) => button === document.activeElement);
   const next = buttons[at + by];
-  if (at < 0 || !next) return false;
+  if (by === 0 || at < 0 || !next) return;
+  event.preventDefault();
   next.focus();
-  return true;
 }
 
 /** What was found: the first of each kind in each filament, the others of the same behind it. */
 export function FoundList(props: Props) {
-  const { groups, answer, measure, unit, found, picked, onPick, reached, onReached, onHold, isWaiting } = props;
-  const [opened, setOpened] = useState<ReadonlySet<string>>(new Set());
-  const [hasRest, setHasRest] = useState(false);
-  const list = useRef<HTMLOListElement>(null);
+  const { groups, answer, reached, onHold, isWaiting, onShowAll, ...listed } = props;
+  const { list, shown, isOpen, flip, showRest } = useOpened(groups, reached);
   const all = groups.reduce((sum, { more }) => sum + 1 + more.length, 0);
-  const shown = hasRest ? groups : groups.slice(0, AT_ONCE);
-
-  useEffect(() => {
-    if (reached === undefined) return;
-    const group = groups.find(({ first, more }) => [first, ...more].some(({ key }) => key === reached));
-    if (!group) return;
-    if (group.first.key !== reached && !opened.has(group.key)) setOpened(new Set([...opened, group.key]));
-    else if (group.rank > shown.length) setHasRest(true);
-    else {
-      list.current?.querySelector<HTMLElement>(`[data-key="${CSS.escape(reached)}"]`)?.focus();
-      onReached();
-    }
-  }, [reached, groups, opened, shown.length, onReached]);
-
-  const press = (event: KeyboardEvent<HTMLOListElement>) => {
-    const by = event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0;
-    if (by !== 0 && step(event.currentTarget, by)) event.preventDefault();
-  };
+  const head = listHead(shown.length, all, answer.isDone);
   const leave = (event: FocusEvent<HTMLOListElement>) => {
     if (!event.currentTarget.contains(event.relatedTarget)) onHold(false);
   };
-  const flip = (key: string) => {
-    const next = new Set(opened);
-    if (!next.delete(key)) next.add(key);
-    setOpened(next);
-  };
-  const row = ({ key, design }: Shown, rank?: number) => (
-    <DesignRow
-      key={key}
-      joint={design.joint}
-      figures={design.figures}
-      measure={measure}
-      unit={unit}
-      rank={rank}
-      isPicked={picked === key}
-      isBest={design.isBest}
-      onPoint={(isIn) => onPick(isIn ? key : undefined)}
-    >
-      <button
-        className="b use"
-        type="button"
-        data-key={key}
-        aria-label={useLabel(designName(design.joint, unit), filamentName(design.joint))}
-        aria-disabled={found.cannot === undefined ? undefined : true}
-        title={found.cannot}
-        onClick={found.cannot === undefined ? () => found.use(design.joint) : undefined}
-      >
-        {LIST.use}
-      </button>
-    </DesignRow>
-  );
 
   return (
-    <section className="found-list" aria-label={listHead(shown.length, all, answer.isDone)}>
+    <section className="found-list" aria-label={head}>
       <h3 className="h">
-        {listHead(Math.min(shown.length, groups.length), all, answer.isDone)}
+        {head}
         <span className="aside">{LIST.aside}</span>
       </h3>
-      {groups.length === 0 && (
-        <p className="found-none">
-          {answer.designs.length === 0 ? LIST.coming : `${SHOWN.nothing}: `}
-          {answer.designs.length > 0 && <QuietButton onClick={props.onShowAll}>{SHOWN.all.toLowerCase()}</QuietButton>}
-        </p>
-      )}
+      {groups.length === 0 && <Nothing isHidden={answer.designs.length > 0} onShowAll={onShowAll} />}
       {/* Keys are heard from the buttons in it, which they move among. */}
       {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions */}
       <ol ref={list} onKeyDown={press} onFocus={() => onHold(true)} onBlur={leave}>
         {shown.map((group) => (
-          <Several key={group.key} group={group} isOpen={opened.has(group.key)} onFlip={() => flip(group.key)} row={row} />
+          <Several key={group.key} group={group} isOpen={isOpen(group)} onFlip={() => flip(group)} listed={listed} />
         ))}
       </ol>
       {groups.length > shown.length && (
-        <QuietButton onClick={() => setHasRest(true)}>{restText(groups.length - shown.length)}</QuietButton>
+        <QuietButton onClick={showRest}>{restText(groups.length - shown.length)}</QuietButton>
       )}
       <p className="small">{isWaiting ? LIST.waits : LIST.keys}</p>
     </section>
+  );
+}
+
+/** In the place of the list: nothing has been found yet, or the bars hide it all. */
+function Nothing({ isHidden, onShowAll }: { readonly isHidden: boolean; readonly onShowAll: () => void }) {
+  return (
+    <p className="found-none">
+      {isHidden ? `${SHOWN.nothing}: ` : LIST.coming}
+      {isHidden && <QuietButton onClick={onShowAll}>{SHOWN.all.toLowerCase()}</QuietButton>}
+    </p>
   );
 }
 
@@ -128,14 +73,14 @@ interface SeveralProps {
   readonly group: Group;
   readonly isOpen: boolean;
   readonly onFlip: () => void;
-  readonly row: (shown: Shown, rank?: number) => React.ReactNode;
+  readonly listed: ListedIn;
 }
 
 /** The first of a kind in a filament, and the way to the others. */
-function Several({ group: { first, more, rank }, isOpen, onFlip, row }: SeveralProps) {
+function Several({ group: { first, more, rank }, isOpen, onFlip, listed }: SeveralProps) {
   return (
     <>
-      {row(first, rank)}
+      <DesignToUse shown={first} rank={rank} {...listed} />
       {more.length > 0 && (
         <li className="found-more">
           <button className="b quiet" type="button" aria-expanded={isOpen} onClick={onFlip}>
@@ -143,7 +88,7 @@ function Several({ group: { first, more, rank }, isOpen, onFlip, row }: SeveralP
           </button>
         </li>
       )}
-      {isOpen && more.map((one) => row(one))}
+      {isOpen && more.map((one) => <DesignToUse key={one.key} shown={one} {...listed} />)}
     </>
   );
 }

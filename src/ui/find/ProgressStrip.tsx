@@ -22,9 +22,7 @@ export function ProgressStrip({ search }: { readonly search: Search }) {
       {isSlow && now && <Going search={search} />}
       {isSlow && !now && <span>{SEARCH.trying}</span>}
       {isStopped && <output>{now ? stoppedText(now) : SEARCH.waits}</output>}
-      {!isWorking && !canBegin && problems.length === 0 && now && (
-        <span className="told">{doneText(now)}.</span>
-      )}
+      {!isWorking && !canBegin && problems.length === 0 && now && <span className="told">{doneText(now)}.</span>}
       {problems.length > 0 && <span className="told">{SEARCH.waits}</span>}
       {trouble !== undefined && <span role="alert">{searchBroke(trouble)}</span>}
       {/* One button for all that can be done, so that whoever stops it does not lose their place. */}

@@ -14,6 +14,7 @@ import { searchKey } from './searching.ts';
 import { TradeOff } from './TradeOff.tsx';
 import { useFound } from './useFound.ts';
 import { useHeld } from './useHeld.ts';
+import type { Reached } from './useOpened.ts';
 import type { Search } from './useSearch.ts';
 import { WhyShort } from './WhyShort.tsx';
 
@@ -48,7 +49,7 @@ export function Results({ search, wanted, unit, onWant }: Props) {
   const { answer, isWaiting, onHold } = useHeld(now, searchKey(wanted));
   const [brush, setBrush] = useBrush(wanted);
   const [picked, pick] = useState<string>();
-  const [reached, reach] = useState<string>();
+  const [reached, reach] = useState<Reached>();
   const found = useFound();
   const all = useMemo(() => now.designs.map((design) => ({ key: keyOf(design.joint), design })), [now]);
   const through = useMemo(() => all.filter(({ design }) => isThrough(design.figures, brush)), [all, brush]);
@@ -56,7 +57,6 @@ export function Results({ search, wanted, unit, onWant }: Props) {
     () => groupsOf(answer.designs.filter(({ figures }) => isThrough(figures, brush))),
     [answer, brush],
   );
-  const onReached = useCallback(() => reach(undefined), []);
   const limits = limitsSaid(brush, wanted.measure, unit);
   const isNone = now.isDone && now.designs.length === 0;
   const common = { wanted, unit, found, onWant };
@@ -64,7 +64,7 @@ export function Results({ search, wanted, unit, onWant }: Props) {
   return (
     <div className="find-results" aria-busy={search.isOld}>
       <div className="find-figures">
-        <TradeOff {...drawn} groups={groups} onPick={pick} onOpen={reach} />
+        <TradeOff {...drawn} groups={groups} onPick={pick} onOpen={(key) => reach({ key })} />
         <p className="shown">
           {all.length > 0 && shownText(through.length, all.length, limits)}{' '}
           {!isOpen(brush) && <QuietButton onClick={() => setBrush(OPEN)}>{SHOWN.all}</QuietButton>}
@@ -84,7 +84,6 @@ export function Results({ search, wanted, unit, onWant }: Props) {
             picked={picked}
             onPick={pick}
             reached={reached}
-            onReached={onReached}
             onHold={onHold}
             isWaiting={isWaiting}
             onShowAll={() => setBrush(OPEN)}

@@ -88,8 +88,10 @@ function EvidenceMark({ filament: { id, name, life } }: { readonly filament: Fil
   );
 }
 
-const isMovedSo = ({ measure }: Wanted) => (family: (typeof FAMILIES)[number]) =>
-  family.drives.some((drive) => drive.measure === measure);
+const isMovedSo =
+  ({ measure }: Wanted) =>
+  (family: (typeof FAMILIES)[number]) =>
+    family.drives.some((drive) => drive.measure === measure);
 
 /** Kinds, filaments and lyings that may be tried, behind one line that tells them. */
 export function Ticks({ wanted, onWant, problems }: TicksProps) {

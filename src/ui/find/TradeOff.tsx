@@ -33,8 +33,7 @@ export function TradeOff(props: Props) {
   const [svg, size] = useSize<SVGSVGElement>();
   const shown = all.find(({ key }) => key === picked)?.design;
   const reading =
-    shown &&
-    markText(designName(shown.joint, unit), filamentName(shown.joint), shown.figures, wanted.measure, unit);
+    shown && markText(designName(shown.joint, unit), filamentName(shown.joint), shown.figures, wanted.measure, unit);
   return (
     <figure className="chart trade">
       <Caption number={1} name={FIG.room} aid={FIG.roomAid} reading={reading} />
@@ -45,7 +44,18 @@ export function TradeOff(props: Props) {
   );
 }
 
-function Paper({ size, wanted, unit, groups, all, brush, onBrush, picked, onPick, onOpen }: Props & { readonly size: Size }) {
+function Paper({
+  size,
+  wanted,
+  unit,
+  groups,
+  all,
+  brush,
+  onBrush,
+  picked,
+  onPick,
+  onOpen,
+}: Props & { readonly size: Size }) {
   const designs = useMemo(() => all.map(({ design }) => design), [all]);
   const frame = useMemo(() => tradeFrame(size, designs, wanted), [size, designs, wanted]);
   const marks = useMemo(
@@ -61,6 +71,7 @@ function Paper({ size, wanted, unit, groups, all, brush, onBrush, picked, onPick
   const ticks = { frame, x: sizeTicks(frame, unit, size), y: chanceTicks(frame) };
   return (
     <>
+      {/* oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- what is drawn stands beside the handles in one drawing */}
       <g role="img" aria-label={plotLabel(all.length, best)}>
         <Grid {...ticks} />
         <TradePlot frame={frame} marks={marks} wanted={wanted} unit={unit} picked={picked} />

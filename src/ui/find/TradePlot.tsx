@@ -1,5 +1,6 @@
 import { memo, useId, useMemo } from 'react';
 import type { Wanted } from '../../core/find/wanted.ts';
+import { lettersWidth } from '../charts/letters.ts';
 import { PlacedLabels } from '../charts/PlacedLabels.tsx';
 import type { LengthUnit } from '../text/numbers.ts';
 import { heightOf, keyEfforts, keyText, ringRadius, type TradeFrame } from './tradeFrame.ts';
@@ -48,15 +49,16 @@ function RingKey({ frame: { box }, marks, wanted }: Pick<Props, 'frame' | 'marks
   const designs = marks.map(({ design }) => design);
   const radiusOf = ringRadius(designs);
   const efforts = keyEfforts(designs);
-  const apart = 46;
-  const left = box.left + 18;
+  const words = efforts.map((effort, at) => keyText(effort, wanted.measure, at === efforts.length - 1));
+  const widths = efforts.map((effort, at) => 2 * radiusOf(effort) + lettersWidth(words[at] ?? '', 12) + 18);
+  const place = (at: number) => widths.slice(0, at).reduce((sum, width) => sum + width, radiusOf(efforts[at] ?? 0));
   return (
-    <g className="trade-key" transform={`translate(${left} ${box.bottom - 16})`}>
+    <g className="trade-key" transform={`translate(${box.left + 10} ${box.bottom - 16})`}>
       {efforts.map((effort, at) => (
-        <g key={effort} transform={`translate(${at * apart} 0)`}>
+        <g key={effort} transform={`translate(${place(at)} 0)`}>
           <circle className="trade-mark" r={radiusOf(effort)} />
           <text className="s12 halo" x={radiusOf(effort) + 4} y={4}>
-            {keyText(effort, wanted.measure, at === efforts.length - 1)}
+            {words[at]}
           </text>
         </g>
       ))}

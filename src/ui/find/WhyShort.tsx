@@ -9,7 +9,15 @@ interface Props extends Omit<MissProps, 'miss'> {
 }
 
 /** How many fall short of one thing alone, solid, and with others too, light. */
-function Bar({ alone, withOthers, most }: { readonly alone: number; readonly withOthers: number; readonly most: number }) {
+function Bar({
+  alone,
+  withOthers,
+  most,
+}: {
+  readonly alone: number;
+  readonly withOthers: number;
+  readonly most: number;
+}) {
   const [solid, light] = [(100 * alone) / most, (100 * withOthers) / most];
   return (
     <svg className="why-bar" viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">

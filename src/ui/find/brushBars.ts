@@ -13,8 +13,26 @@ import { effortSpan, TOP_CHANCE } from './tradeFrame.ts';
 /** One press of an arrow key on the bar of the room [mm]. */
 const SIZE_STEP = 0.5;
 const CHANCE_STOPS: readonly number[] = [
-  ...[0.5, 0.6, 0.7, 0.8, 0.85, 0.9, 0.92, 0.94, 0.95, 0.96, 0.97, 0.98, 0.985, 0.99],
-  ...[0.993, 0.995, 0.997, 0.998, 0.999, TOP_CHANCE],
+  0.5,
+  0.6,
+  0.7,
+  0.8,
+  0.85,
+  0.9,
+  0.92,
+  0.94,
+  0.95,
+  0.96,
+  0.97,
+  0.98,
+  0.985,
+  0.99,
+  0.993,
+  0.995,
+  0.997,
+  0.998,
+  0.999,
+  TOP_CHANCE,
 ];
 /** Presses from one end of the bar of efforts to the other. */
 const EFFORT_STEPS = 40;
@@ -31,7 +49,9 @@ export function chanceStops(low: number): readonly number[] {
 export function effortStops(designs: readonly Design[]): readonly number[] {
   const [low, high] = effortSpan(designs);
   const between = Array.from({ length: EFFORT_STEPS - 1 }, (_, i) => low * (high / low) ** ((i + 1) / EFFORT_STEPS));
-  const round = between.map((effort) => Number(effort.toPrecision(2))).filter((effort) => effort > low && effort < high);
+  const round = between
+    .map((effort) => Number(effort.toPrecision(2)))
+    .filter((effort) => effort > low && effort < high);
   return [low, ...new Set(round), high];
 }
 

@@ -64,9 +64,13 @@ export const OPEN: Brush = {};
 /** Figures come from sums and products of decimals: a part in 10⁹ is no reason to hide one. */
 const ROUND_OFF = 1e-9;
 
-export function isThrough({ size, chance, effort }: Pick<Figures, 'size' | 'chance' | 'effort'>, brush: Brush): boolean {
+const under = (value: number, limit: number) => value <= limit * (1 + ROUND_OFF);
+
+export function isThrough(
+  { size, chance, effort }: Pick<Figures, 'size' | 'chance' | 'effort'>,
+  brush: Brush,
+): boolean {
   const { size: most = Infinity, chance: least = 0, effortAtLeast = 0, effortAtMost = Infinity } = brush;
-  const under = (value: number, limit: number) => value <= limit * (1 + ROUND_OFF);
   return under(size, most) && under(least, chance) && under(effortAtLeast, effort) && under(effort, effortAtMost);
 }
 
@@ -82,7 +86,9 @@ export function designName(joint: Joint, unit: LengthUnit): string {
   const long = size(roles.length);
   const [inRow, sideBySide] = [size(roles.inRow) ?? 1, size(roles.sideBySide) ?? 1];
   const isLength = parameters[roles.length]?.kind === 'length';
-  const told = isLength ? `${lengthFigure(long ?? 0, unit)}${unitAfter(unit)}` : `${labels[roles.length] ?? ''} ${long}`;
+  const told = isLength
+    ? `${lengthFigure(long ?? 0, unit)}${unitAfter(unit)}`
+    : `${labels[roles.length] ?? ''} ${long}`;
   return [
     capital(name),
     counted(size(roles.count) ?? 0, unitOfCount),

@@ -37,14 +37,17 @@ export function lowChanceOf(wanted: number): number {
 }
 
 /** What the axis of the room spans [mm]: all designs and the room that is wanted, unless that lies far beyond them. */
-export function sizeSpan(designs: readonly Design[], room: number): { readonly span: Span; readonly isRoomFar: boolean } {
+export function sizeSpan(
+  designs: readonly Design[],
+  room: number,
+): { readonly span: Span; readonly isRoomFar: boolean } {
   const sizes = designs.map(({ figures }) => figures.size);
   const largest = Math.max(...sizes, 0);
-  const smallest = Math.min(...sizes, room);
+  const smallest = Math.min(...sizes);
   const isRoomFar = largest > 0 && room > 2.5 * largest;
   const high = isRoomFar ? 1.3 * largest : Math.max(1.08 * room, 1.04 * largest);
   // From nought, unless that would leave most of the paper idle.
-  const low = smallest > 0.45 * high ? 0.8 * smallest : 0;
+  const low = sizes.length > 0 && smallest > 0.45 * high ? 0.8 * smallest : 0;
   return { span: [low, high], isRoomFar };
 }
 
@@ -117,10 +120,11 @@ export function ringRadius(designs: readonly Design[]): (effort: number) => numb
   };
 }
 
+const round = (value: number) => Number(value.toPrecision(1));
+
 /** Three efforts for the key of the rings, round and apart. */
 export function keyEfforts(designs: readonly Design[]): readonly number[] {
   const [low, high] = effortSpan(designs);
-  const round = (value: number) => Number(value.toPrecision(1));
   return [...new Set([round(low * 1.25), round(Math.sqrt(low * high)), round(high / 1.25)])];
 }
 

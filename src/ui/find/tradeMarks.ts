@@ -77,7 +77,12 @@ interface Words {
 /** So many numbers stand beside rings: the list goes on where they end. */
 const MOST_NUMBERS = 16;
 
-function fixedWishes({ box, x, room, isRoomFar }: TradeFrame, chanceAt: number, words: Words, hasTicks: boolean): readonly LabelWish[] {
+function fixedWishes(
+  { box, x, room, isRoomFar }: TradeFrame,
+  chanceAt: number,
+  words: Words,
+  hasTicks: boolean,
+): readonly LabelWish[] {
   const at = isRoomFar ? box.right : x(room);
   const roomSpots = isRoomFar
     ? [{ x: box.right - 4, y: box.bottom - 8, anchor: 'end' as const }]
@@ -96,9 +101,21 @@ function fixedWishes({ box, x, room, isRoomFar }: TradeFrame, chanceAt: number, 
       ],
     },
     { key: 'room', text: roomWanted(room, words.unit, isRoomFar), look: 'pencil', spots: roomSpots },
-    { key: 'reach', text: reachText(words.cycles), look: 'quiet', spots: [{ x: box.left + 8, y: box.top + 16, anchor: 'start' }] },
+    {
+      key: 'reach',
+      text: reachText(words.cycles),
+      look: 'quiet',
+      spots: [16, 30].map((y) => ({ x: box.left + 8, y: box.top + y, anchor: 'start' })),
+    },
     ...(hasTicks
-      ? [{ key: 'over', text: FIG.over, look: 'quiet', spots: [{ x: box.right - 6, y: box.top + 16, anchor: 'end' }] } as const]
+      ? [
+          {
+            key: 'over',
+            text: FIG.over,
+            look: 'quiet',
+            spots: [16, 30].map((y) => ({ x: box.right - 6, y: box.top + y, anchor: 'end' as const })),
+          } as const,
+        ]
       : []),
   ];
 }

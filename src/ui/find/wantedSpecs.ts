@@ -204,8 +204,11 @@ export const CHOICES: Readonly<
   Record<'ways' | 'chance' | 'effort' | 'set' | 'stays' | 'supports', (of: WantedOf) => ChoiceSpec>
 > = {
   ways: ({ wanted, put }) =>
-    choice('ways', wanted.movement.ways, WAYS.map((value) => ({ value, text: waysText(value) })), (value) =>
-      put({ ...wanted, movement: goingIn(wanted.movement, value as Ways) }),
+    choice(
+      'ways',
+      wanted.movement.ways,
+      WAYS.map((value) => ({ value, text: waysText(value) })),
+      (value) => put({ ...wanted, movement: goingIn(wanted.movement, value as Ways) }),
     ),
   chance: ({ wanted, put }) => {
     const { chance } = wanted.movement;

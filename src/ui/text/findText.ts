@@ -81,7 +81,7 @@ export const EFFORT_WISH = {
   least: 'with at least',
   between: 'with between',
 } as const;
-export const SET_WISH = { any: 'any of it', most: 'at most' } as const;
+export const SET_WISH = { any: 'does not matter', most: 'is at most' } as const;
 export const SUPPORTS = { without: 'without', with: 'with' } as const;
 
 /** What the brief carries along from its joint and does not ask. */
@@ -114,7 +114,11 @@ const LENGTH_FIELDS: Readonly<Record<string, string>> = {
 export function wantedProblem(problem: Problem, measure: Measure, unit: LengthUnit): string {
   const { field = '', code, value, limit } = problem;
   const bounds = { 'above-maximum': 'over', 'below-minimum': 'under' } as const;
-  if ((code === 'above-maximum' || code === 'below-minimum') && typeof value === 'number' && typeof limit === 'number') {
+  if (
+    (code === 'above-maximum' || code === 'below-minimum') &&
+    typeof value === 'number' &&
+    typeof limit === 'number'
+  ) {
     const said = (name: string, say: (shown: number) => string) =>
       `${name} cannot be ${bounds[code]} ${say(limit)}; ${say(value)} is.`;
     if (LENGTH_FIELDS[field]) return said(LENGTH_FIELDS[field], (shown) => sizeSet(shown, unit));
@@ -163,7 +167,10 @@ function howMany(ticked: number, all: number, one: string): string {
 }
 
 /** What is ticked, in a line: “any kind, 4 of 9 filaments, flat or as a crease”. */
-export function tickedText({ families, filaments, lyings }: Wanted, all: { families: number; filaments: number }): string {
+export function tickedText(
+  { families, filaments, lyings }: Wanted,
+  all: { families: number; filaments: number },
+): string {
   const lying = listed(
     lyings.map((one) => LYING_SHORT[one]),
     'or',
@@ -334,12 +341,14 @@ export function listHead(shown: number, all: number, isDone: boolean): string {
   return `Best ${grouped(shown)} of ${grouped(all)}${isDone ? '' : ' so far'}`;
 }
 
-export function useLabel(name: string, filament: string): string {
+export function labelOfUse(name: string, filament: string): string {
   return `${LIST.use}: ${name}, ${filament}`;
 }
 
 export function moreText(count: number, filament: string, isOpen: boolean): string {
-  return isOpen ? `Hide the others in ${filament}` : `${inWords(count)} more of this kind in ${filament}`.replace(/^./, (c) => c.toUpperCase());
+  return isOpen
+    ? `Hide the others in ${filament}`
+    : `${inWords(count)} more of this kind in ${filament}`.replace(/^./, (c) => c.toUpperCase());
 }
 
 export function restText(count: number): string {

@@ -72,12 +72,16 @@ const inPercent = (value: number, places: number) => percent(value, places + 1);
 const inChance = (value: number, places: number) => `${(100 * value).toFixed(places - 1)} in 100`;
 
 function inEffort({ measure }: In) {
-  return (value: number, places: number) => (places === 1 ? effortText(value, measure) : exactEffort(value, measure, places));
+  return (value: number, places: number) =>
+    places === 1 ? effortText(value, measure) : exactEffort(value, measure, places);
 }
 
 function exactEffort(value: number, measure: Measure, places: number): string {
   return `${Number(value.toPrecision(3 + places))}${NO_BREAK}${measure === 'turn' ? 'N·mm' : 'N'}`;
 }
+
+/** A chance nearer than this to another is the same for anybody [share]. */
+const A_HAIR = 0.0005;
 
 type Saying = (short: Shortfall, of: In) => string;
 
@@ -101,10 +105,18 @@ const SHORT: Readonly<Record<Shortcoming, Saying>> = {
   across: room('across'),
   depth: room('of depth'),
   tall: (short) =>
-    pair(short, (value, places) => value.toFixed(places - 1), (has, most) => `stands ${has} times as tall as thick, ${most} is the most`),
-  overhang: (short, of) => pair(short, inLength(of), (has, most) => `is laid over ${has} of air, ${most} is the most without supports`),
+    pair(
+      short,
+      (value, places) => value.toFixed(places - 1),
+      (has, most) => `stands ${has} times as tall as thick, ${most} is the most`,
+    ),
+  overhang: (short, of) =>
+    pair(short, inLength(of), (has, most) => `is laid over ${has} of air, ${most} is the most without supports`),
   breaks: strained('breaks at'),
-  life: (short) => pair(short, inChance, (has, asked) => `${has} reach it, ${asked} are wanted`),
+  life: (short) =>
+    short.limit - short.value < A_HAIR
+      ? `is a hair short of the ${chanceText(short.limit)} that are wanted`
+      : pair(short, inChance, (has, asked) => `${has} reach it, ${asked} are wanted`),
   uncounted: ({ value, limit }) => `nobody has counted past ${manyCycles(limit)}, ${manyCycles(value)} are wanted`,
   sags: strained('sags when held past'),
   'bends for good': strained('stays bent past'),
@@ -142,14 +154,21 @@ const CHANGES: readonly Change[] = [
       (after, before, unit) =>
         after.room[side] === before.room[side] ? undefined : `${sizeSet(after.room[side], unit)} ${side}`,
   ),
-  (after, before, unit) => (after.room.depth === before.room.depth ? undefined : `${sizeSet(after.room.depth, unit)} of depth`),
-  (after, before) =>
-    after.movement.effortAtMost === before.movement.effortAtMost ? undefined : effortWish(after, after.movement.effortAtMost),
-  (after, before) => (after.effortAtLeast === before.effortAtLeast ? undefined : effortWish(after, after.effortAtLeast)),
-  (after, before) => (after.movement.chance === before.movement.chance ? undefined : chanceText(after.movement.chance)),
-  (after, before) => (after.movement.cycles === before.movement.cycles ? undefined : `${grouped(after.movement.cycles)} times`),
   (after, before, unit) =>
-    after.movement.amount === before.movement.amount ? undefined : setAmount(after.movement.amount, after.measure, unit),
+    after.room.depth === before.room.depth ? undefined : `${sizeSet(after.room.depth, unit)} of depth`,
+  (after, before) =>
+    after.movement.effortAtMost === before.movement.effortAtMost
+      ? undefined
+      : effortWish(after, after.movement.effortAtMost),
+  (after, before) =>
+    after.effortAtLeast === before.effortAtLeast ? undefined : effortWish(after, after.effortAtLeast),
+  (after, before) => (after.movement.chance === before.movement.chance ? undefined : chanceText(after.movement.chance)),
+  (after, before) =>
+    after.movement.cycles === before.movement.cycles ? undefined : `${grouped(after.movement.cycles)} times`,
+  (after, before, unit) =>
+    after.movement.amount === before.movement.amount
+      ? undefined
+      : setAmount(after.movement.amount, after.measure, unit),
   (after, before, unit) =>
     after.setAtMost === before.setAtMost
       ? undefined
