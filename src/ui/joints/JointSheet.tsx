@@ -17,6 +17,7 @@ const Curves = memo(lazy(async () => ({ default: (await import('../charts/Curves
 const SolvedCurves = memo(
   lazy(async () => ({ default: (await import('../charts/solved/SolvedCurves.tsx')).SolvedCurves })),
 );
+const Tuning = memo(lazy(async () => ({ default: (await import('./match/Tuning.tsx')).Tuning })));
 const LifeSheet = memo(lazy(async () => ({ default: (await import('../life/LifeSheet.tsx')).LifeSheet })));
 const Foot = memo(lazy(async () => ({ default: (await import('./Foot.tsx')).Foot })));
 
@@ -51,7 +52,17 @@ export function JointSheet({ joint }: { joint: Joint }) {
                   <SolvedCurves assessment={chartedLater} bent={bent} unit={unit} onSize={sizeTo} />
                 </div>
               )}
-              <LifeSheet joint={joint} assessment={later.value} unit={unit} onChange={changeJoint} />
+              <div className="under-curves">
+                {chartedLater && (
+                  <Tuning
+                    assessment={chartedLater}
+                    isWorking={chartedLater.joint !== joint}
+                    unit={unit}
+                    onUse={changeJoint}
+                  />
+                )}
+                <LifeSheet joint={joint} assessment={later.value} unit={unit} onChange={changeJoint} />
+              </div>
               <Foot assessment={later.value} unit={unit} />
             </Late>
           )}
