@@ -23,8 +23,8 @@ const solve = rememberSolved();
 
 /** Points up to the wanted amount of the many solves of a search; limits of effort between them are found all the same. */
 const SEARCH_PARTS = 12;
-/** A search that judges strain, effort and life alone does not see these. */
-const SEEN_BY_SHAPE: readonly VerdictReason[] = ['touches', 'stays', 'comes back'];
+/** A search that does not look at shapes does not see this; where it rests, a way tells without them. */
+const SEEN_BY_SHAPE: readonly VerdictReason[] = ['touches'];
 /** So many more are found than are told, because shapes may speak against some. */
 const TO_SPARE = 3;
 /** A search ends after so many solves, some ten seconds of the slowest kind, and says that it was cut short. */

@@ -159,6 +159,8 @@ function stopGuess(a: Assessment): number {
 }
 
 const stopEarlier: Proposer = (a, judge) => {
+  // Where it rests does not change with how far it is pushed.
+  if (a.verdict.reason === 'stays' || a.verdict.reason === 'comes back') return [];
   const unit = unitOf(a.drive);
   const { movement } = a.joint;
   const first = Math.min(Math.floor(stopGuess(a) / unit + 1e-9), Math.ceil(movement.amount / unit - 1e-9) - 1);

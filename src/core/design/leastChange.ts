@@ -14,7 +14,7 @@ export interface Steps {
 }
 
 /** So many of a search are judged by what is asked for, the solver it may be; what is told by shapes alone is halved for longer. */
-const JUDGED = { byFigures: 5, byShapes: 8 } as const;
+const JUDGED = { byFigures: 7, byShapes: 8 } as const;
 /** Where no figure says how far to go, a search goes out by this share of all steps at first. */
 const FIRST_STRIDE = 1 / 32;
 /** A touch that comes no later by this factor shows a change that does not help against it. */
@@ -98,10 +98,11 @@ interface Found {
   readonly assessed?: Assessment;
 }
 
-/** What is known so far: a step that fails, the first that passes, and how many have been judged. */
+/** What is known so far: a step that fails, the first that passes, the last that can be judged, and how many have been. */
 interface Bracket {
   readonly fails: number;
   readonly fine?: number;
+  readonly last: number;
   readonly judged: number;
 }
 
@@ -132,23 +133,20 @@ export function leastChange(
   guess = likelyStep(a, steps, judge),
 ): Found | undefined {
   if (guess === undefined || !a.solved) return guess === undefined ? undefined : { after: steps.at(guess) };
-  const last = lastAllowed(steps);
   const byShape = isByShape(a);
   const budget = byShape ? JUDGED.byShapes : JUDGED.byFigures;
-  let [next, bracket, found]: [number | undefined, Bracket, Found | undefined] = [
-    guess,
-    { fails: 0, judged: 0 },
-    undefined,
-  ];
-  while (next !== undefined && bracket.judged < budget) {
+  let found: Found | undefined;
+  let bracket: Bracket = { fails: 0, last: lastAllowed(steps), judged: 0 };
+  for (let next: number | undefined = guess; next !== undefined && bracket.judged < budget;) {
     const step: number = next;
     const answer = judge(steps.at(step));
     const known = answer.ok ? answer.value : undefined;
     const isFine = known !== undefined && isPassing(known);
     if (isFine) found = { after: steps.at(step), ...(known.solved ? { assessed: known } : {}) };
-    bracket = { ...bracket, ...(isFine ? { fine: step } : { fails: step }), judged: bracket.judged + 1 };
+    bracket = { ...bracket, ...(isFine ? { fine: step } : known ? { fails: step } : { last: step - 1 }) };
+    bracket = { ...bracket, judged: bracket.judged + 1 };
     const told = known?.solved && !byShape && !isByShape(known) ? likely(known, steps, a.verdict.reason) : undefined;
-    next = bracket.fine === undefined ? outward(a, known, step, last, told) : inward(bracket, told);
+    next = bracket.fine === undefined ? outward(a, known, bracket, told) : inward(bracket, told);
   }
   return found;
 }
@@ -157,17 +155,18 @@ export function leastChange(
 function outward(
   a: Assessment,
   known: Assessment | undefined,
-  step: number,
-  last: number,
+  { fails, last }: Bracket,
   isLikely: ((step: number) => boolean) | undefined,
 ): number | undefined {
-  if (!known || step >= last) return undefined;
-  if (isLikely) return firstFine(isLikely, step, last);
+  if (fails >= last) return undefined;
+  // What cannot be solved so far out may be half-way.
+  if (!known) return Math.ceil((fails + last) / 2);
+  if (isLikely) return firstFine(isLikely, fails, last);
   // A change that makes it touch, or spoils where it rests, is no better for more of it.
   if (!isByShape(a)) return undefined;
   if (known.verdict.reason === 'touches' && a.verdict.reason === 'touches') {
     const [before, after] = [a, known].map(({ solved }) => (solved ? touchesAt(solved) : 0)) as [number, number];
     if (!(after > LATER * before)) return undefined;
   }
-  return Math.min(2 * step, last);
+  return Math.min(2 * fails, last);
 }

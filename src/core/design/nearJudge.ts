@@ -25,7 +25,9 @@ export function nearJudge(known: Assessment, hope = 1): Judge {
   // A strain that no member shows lies out of the network's sight, between the roots.
   const within = known.strain.nominal > Math.max(seen.within, atRoots) ? known.strain.nominal : seen.within;
   const effort = effortUpTo(known.solved, amount);
-  const stiffness = known.effort.stiffness / (known.effort.modulus * hand.stiffness);
+  const stiffness = known.effort.stiffness / known.effort.modulus;
+  // Forms of what snaps tell the push where it ends, which may be none, or be to the other side: then nothing is known of it.
+  const grown = (there: number, here: number) => (there / here > 0 && Number.isFinite(there / here) ? there / here : 1);
   const respond: Respond = (understood) => {
     const there = handResponse(askedOf(understood));
     const strained = (hope * there.nominalStrain) / hand.nominalStrain;
@@ -33,8 +35,8 @@ export function nearJudge(known: Assessment, hope = 1): Judge {
       nominalStrain: known.strain.nominal * strained,
       strainWithin: within * strained,
       strainAtRoots: atRoots * strained,
-      effort: (hope * effort * there.effort) / hand.effort,
-      stiffness: stiffness * there.stiffness,
+      effort: hope * effort * grown(there.effort, hand.effort),
+      stiffness: stiffness * grown(there.stiffness, hand.stiffness),
       widthRatio: known.effort.widthRatio,
       exact: false,
     });
