@@ -43,6 +43,13 @@ describe('room', () => {
     expect(along).toBeCloseTo(Math.SQRT1_2 * 20 + Math.SQRT1_2 * T, 9);
   });
 
+  it('of an arch has fillets at its crown only where there is a block', () => {
+    const arch = kindOf('snapArch');
+    const across = (block: number) => arch.sought.room(arch.with({ arches: 1, rise: 3, fillet: 0.6, block }), T).across;
+    expect(across(4)).toBeCloseTo(3 + T + 1.2, 9);
+    expect(across(0)).toBeCloseTo(3 + T + 0.6, 9);
+  });
+
   it('of a slit panel is the sheet', () => {
     const panel = kindOf('slitPanel');
     expect(panel.sought.room(panel.with({ rows: 20, pitch: 3, depth: 66 }), 1.2)).toEqual({
