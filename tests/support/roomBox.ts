@@ -6,7 +6,7 @@ import { flatten, spansOf } from '../../src/core/geometry/flatten.ts';
 import type { Path, Point } from '../../src/core/geometry/outline.ts';
 
 /** Chords stay so near to their curves: far below the 0.01 mm to which rooms are compared. */
-export const CHORD: Mm = 0.001;
+const CHORD: Mm = 0.001;
 
 /** Both edges of every member, half its thickness to either side of its middle line. */
 function edgesOf({ model }: FlexureNetwork): readonly Point[] {
