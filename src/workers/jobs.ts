@@ -101,4 +101,5 @@ export async function runRequest(
     case 'waysOut':
       return runJob(job, input as Input<AtOnce>, alive);
   }
+  throw new RangeError(`there is no job called ${String(job)}`);
 }

@@ -3,7 +3,8 @@ import type { Joint } from '../../core/design/joint.ts';
 import type { Remedy } from '../../core/design/remedy.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { remedyCosts, remedyDone, remedyResult, remedyTitle } from '../text/remedyText.ts';
-import { StrainAxis } from './StrainAxis.tsx';
+import { axisOf } from './axisPlan.ts';
+import { WayAxis } from './WayAxis.tsx';
 
 interface Props {
   readonly rank: number;
@@ -13,7 +14,7 @@ interface Props {
   readonly onUse: (next: Joint, said: string) => void;
 }
 
-/** One way out: what to do, strain before and after, what comes of it, what it costs. */
+/** One way out: what to do, strain or effort before and after, what comes of it, what it costs. */
 export function WayOut({ rank, before, remedy, unit, onUse }: Props) {
   const title = remedyTitle(before, remedy, unit);
   return (
@@ -28,7 +29,7 @@ export function WayOut({ rank, before, remedy, unit, onUse }: Props) {
       >
         Use it
       </button>
-      <StrainAxis before={before} after={remedy.assessment} inWords={rank === 1} />
+      <WayAxis axis={axisOf(before, remedy.assessment)} inWords={rank === 1} />
       <p>
         {remedyResult(before, remedy)} <span className="costs">Costs {remedyCosts(before, remedy, unit)}.</span>
       </p>

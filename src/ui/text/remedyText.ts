@@ -1,9 +1,9 @@
 /** Ways out in words: what to do, what was done, what comes of it and what it costs. */
-import type { Assessment } from '../../core/design/assessment.ts';
+import type { Assessment, VerdictReason } from '../../core/design/assessment.ts';
 import { familyOf } from '../../core/flexures/known.ts';
 import { asRad } from '../../core/units.ts';
 import type { Remedy, RemedyKind, Spare } from '../../core/design/remedy.ts';
-import { amountText, amountWithin, effortText, setAmount, type Measure } from './amountText.ts';
+import { amountText, amountWithin, EFFORT_UNIT, effortText, setAmount, type Measure } from './amountText.ts';
 import { kindText, lyingText } from './kindText.ts';
 import { sizeOf } from './kinds/kind.ts';
 import {
@@ -223,6 +223,20 @@ function lastingText({ life, joint: { movement } }: Assessment): string {
     : `half break by ${cycles(life.median)}`;
 }
 
+/** How it moves then, where that was what was wrong; empty where it is not put right. */
+const MOVES: Partial<Readonly<Record<VerdictReason, string>>> = {
+  stays: 'It comes back by itself',
+  'comes back': 'It stays in its second place',
+  touches: 'It stays clear of itself',
+};
+
+/** How warm it may get, where that was what was wrong. */
+function movingText(before: Assessment, { verdict, warmth, filament }: Assessment): string {
+  if (before.verdict.reason === verdict.reason) return '';
+  if (before.verdict.reason !== 'warmth') return MOVES[before.verdict.reason] ?? '';
+  return warmth.isBrittle ? '' : `${filament.name} softens at about ${Math.round(warmth.softensAt)}${NO_BREAK}°C`;
+}
+
 /** What comes of it: “95 in 100 reach 5 000; effort 30.2 to 24.1 N·mm.” */
 export function remedyResult(before: Assessment, remedy: Remedy): string {
   const after = remedy.assessment;
@@ -230,7 +244,8 @@ export function remedyResult(before: Assessment, remedy: Remedy): string {
   const effort = was === now ? `effort stays ${now}` : `effort ${was.replace(/\u00a0.*/, '')} to ${now}`;
   const enough =
     after.verdict.grade === 'pass' ? '' : ` Not enough alone: ${gradeWord(after.verdict.grade).toLowerCase()}.`;
-  return `${capital(lastingText(after))}; ${effort}.${enough}`;
+  const moving = movingText(before, after);
+  return `${moving === '' ? capital(lastingText(after)) : `${moving}; ${lastingText(after)}`}; ${effort}.${enough}`;
 }
 
 /** What it costs, to stand after “Costs”: “3.00 mm more room; 20 % softer”. */
@@ -274,8 +289,13 @@ export function spareText(a: Assessment, spare: Spare, unit: LengthUnit): readon
 }
 
 /** Heading of the ways out, and how to read their axes. */
-export function waysOutHeading(a: Assessment): readonly [string, string] {
-  return ['Ways out', `strain %, before and after; ${inHundred(a.joint.movement.chance)} in 100 wanted`];
+export function waysOutHeading({ verdict, effort, joint }: Assessment): readonly [string, string] {
+  const { chance, effortAtMost } = joint.movement;
+  if (verdict.reason === 'effort' && effortAtMost !== undefined) {
+    const unit = EFFORT_UNIT[effort.measure];
+    return ['Ways out', `effort in ${unit}, before and after; ${inHundred(chance)} in 100 wanted`];
+  }
+  return ['Ways out', `strain %, before and after; ${inHundred(chance)} in 100 wanted`];
 }
 
 export const NO_WAY_OUT = 'None of the changes that were tried makes it pass, nor any two of them together.';
@@ -299,4 +319,10 @@ const spoken = (strain: number) => `${axisFigure(strain)} per cent`;
 /** What a strain axis shows, for readers of the page by ear. */
 export function axisText(before: number, after: number, again: number, staysBent: number): string {
   return `Strain ${spoken(before)} before, ${spoken(after)} after; stood again and again up to ${spoken(again)}, stays bent past ${spoken(staysBent)}`;
+}
+
+/** What an axis of effort shows, for readers of the page by ear. */
+export function effortAxisText(before: number, after: number, most: number, measure: Measure): string {
+  const said = (effort: number) => effortText(effort, measure);
+  return `Effort ${said(before)} before, ${said(after)} after; ${said(most)} wanted at most`;
 }
