@@ -107,13 +107,14 @@ export function axisOf(before: Assessment, after: Assessment): AxisOf {
   return strainAxis(before, after);
 }
 
+const bareEffort = (value: number) => effortFigure(value);
+
 function effortAxis({ effort }: Assessment, after: Assessment, most: number): AxisOf {
-  const say = (value: number) => effortFigure(value);
   return {
     was: effort.effort,
     now: after.effort.effort,
-    say,
-    ticks: [{ value: most, figure: say(most), words: `${say(most)} at most` }],
+    say: bareEffort,
+    ticks: [{ value: most, figure: bareEffort(most), words: `${bareEffort(most)} at most` }],
     label: effortAxisText(effort.effort, after.effort.effort, most, effort.measure),
   };
 }
