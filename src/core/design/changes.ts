@@ -8,7 +8,7 @@ import type { Judge } from './assess.ts';
 import type { Joint } from './joint.ts';
 import type { RemedyKind } from './remedy.ts';
 import { scaleJoint, scaleToWhole } from './scalePart.ts';
-import { leastChange } from './leastChange.ts';
+import { isByShape, leastChange } from './leastChange.ts';
 import { amountAtEffort, largestAmount } from './sizeFor.ts';
 import { touchesAt } from './solvedPath.ts';
 import { lengthen, LONGEST_ROW, otherSize, withSize } from './sizeChanges.ts';
@@ -160,7 +160,7 @@ function stopGuess(a: Assessment): number {
 
 const stopEarlier: Proposer = (a, judge) => {
   // Where it rests does not change with how far it is pushed.
-  if (a.verdict.reason === 'stays' || a.verdict.reason === 'comes back') return [];
+  if (a.verdict.reason !== 'touches' && isByShape(a)) return [];
   const unit = unitOf(a.drive);
   const { movement } = a.joint;
   const first = Math.min(Math.floor(stopGuess(a) / unit + 1e-9), Math.ceil(movement.amount / unit - 1e-9) - 1);

@@ -4,6 +4,7 @@ import type { Judge } from './assess.ts';
 import type { Joint } from './joint.ts';
 import { nearJudge } from './nearJudge.ts';
 import { isPassing, passes } from './passing.ts';
+import type { Solved } from './solved.ts';
 import { touchesAt } from './solvedPath.ts';
 import { understand } from './understand.ts';
 
@@ -17,15 +18,20 @@ export interface Steps {
 const JUDGED = { byFigures: 7, byShapes: 8 } as const;
 /** Where no figure says how far to go, a search goes out by this share of all steps at first. */
 const FIRST_STRIDE = 1 / 32;
-/** A touch that comes no later by this factor shows a change that does not help against it. */
-const LATER = 1.001;
+/** A guess by a straight line may lie so many times too far out. */
+const MISSED = 2;
 /** Estimated strains and efforts are off by up to this factor before a first solve. */
 const HOPE = 0.85;
 
 const ANY_SHAPE: readonly VerdictReason[] = ['touches', 'stays', 'comes back'];
 
-/** Whether a verdict rests on shapes or rests, of which no hand form knows. */
-function isByShape({ verdict }: Assessment): boolean {
+/**
+ * Whether a verdict is about how a joint moves and where it rests, of which no hand form knows.
+ *
+ * @param a - the joint as assessed [-]
+ * @returns true where only a solve tells whether a change puts it right
+ */
+export function isByShape({ verdict }: Assessment): boolean {
   return ANY_SHAPE.includes(verdict.reason);
 }
 
@@ -155,18 +161,26 @@ export function leastChange(
 function outward(
   a: Assessment,
   known: Assessment | undefined,
-  { fails, last }: Bracket,
+  bracket: Bracket,
   isLikely: ((step: number) => boolean) | undefined,
 ): number | undefined {
+  const { fails, last } = bracket;
   if (fails >= last) return undefined;
   // What cannot be solved so far out may be half-way.
   if (!known) return Math.ceil((fails + last) / 2);
   if (isLikely) return firstFine(isLikely, fails, last);
   // A change that makes it touch, or spoils where it rests, is no better for more of it.
   if (!isByShape(a)) return undefined;
-  if (known.verdict.reason === 'touches' && a.verdict.reason === 'touches') {
-    const [before, after] = [a, known].map(({ solved }) => (solved ? touchesAt(solved) : 0)) as [number, number];
-    if (!(after > LATER * before)) return undefined;
-  }
+  const isTouching = [a, known].every(({ verdict }) => verdict.reason === 'touches');
+  if (isTouching && a.solved && known.solved)
+    return clearStep(a.joint.movement.amount, a.solved, known.solved, bracket);
   return Math.min(2 * fails, last);
+}
+
+/** Where it will be clear of itself, if it goes on touching later as it did up to the last step that was judged. */
+function clearStep(amount: number, before: Solved, after: Solved, { fails, last }: Bracket): number | undefined {
+  const touched = touchesAt(before);
+  const step = (fails * (amount - touched)) / (touchesAt(after) - touched);
+  if (!(step > 0 && step <= MISSED * last)) return undefined;
+  return Math.min(Math.max(Math.ceil(step), fails + 1), last);
 }

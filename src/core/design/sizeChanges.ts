@@ -6,7 +6,7 @@ import type { Assessment } from './assessment.ts';
 import type { Judge } from './assess.ts';
 import type { Change } from './changes.ts';
 import type { Joint } from './joint.ts';
-import { leastChange, likelyStep, type Steps } from './leastChange.ts';
+import { isByShape, leastChange, likelyStep, type Steps } from './leastChange.ts';
 import { nearJudge } from './nearJudge.ts';
 import { remedyCost, sizeChange } from './remedyCost.ts';
 
@@ -73,10 +73,9 @@ export const LONGEST_ROW = 6;
 function turnsOf(a: Assessment, only: string | undefined): readonly Turn[] {
   const { parameters, roles } = familyOf(a.joint);
   const others = [roles.count, roles.length, roles.fillet, roles.pad, a.inRow < LONGEST_ROW ? roles.inRow : undefined];
-  const isInPlane = a.verdict.reason === 'touches' || a.verdict.reason === 'stays' || a.verdict.reason === 'comes back';
   return Object.entries(parameters)
     .filter(([name, parameter]) => !others.includes(name) && isAsked(parameter, a.drive.id))
-    .filter(([name]) => (only === undefined || name === only) && !(isInPlane && name === roles.depth))
+    .filter(([name]) => (only === undefined || name === only) && !(isByShape(a) && name === roles.depth))
     .flatMap(([size]) =>
       ([1, -1] as const)
         .filter((way) => way < 0 || size !== roles.sideBySide)

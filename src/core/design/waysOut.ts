@@ -2,6 +2,7 @@ import { ok } from '../result.ts';
 import type { Assessment, Grade } from './assessment.ts';
 import { assess, type Judge } from './assess.ts';
 import { DESIGN_CHANGES, MEASURED_CHANGES, type Change, type KindOfChange } from './changes.ts';
+import { isByShape } from './leastChange.ts';
 import { nearJudge } from './nearJudge.ts';
 import { isPassing } from './passing.ts';
 import type { Remedy } from './remedy.ts';
@@ -27,6 +28,8 @@ const PAIRS_SOLVED = 10;
 const WORSE: Readonly<Record<Grade, number>> = { pass: 0, beyond: 1, caution: 2, fail: 3 };
 
 function isBetter(after: Assessment, before: Assessment): boolean {
+  // Whatever else is better, it moves as badly as before.
+  if (isByShape(before) && after.verdict.reason === before.verdict.reason) return false;
   const grades = WORSE[before.verdict.grade] - WORSE[after.verdict.grade];
   return grades > 0 || (grades === 0 && after.life.chance > before.life.chance + 1e-9);
 }
