@@ -44,7 +44,7 @@ export function DesignFigures({ joint, figures, measure, unit }: FiguresProps) {
           <span className="num">{chanceText(figures.chance)}</span> reach it
           {provenance && <Mark kind={provenance.life} about="life" />}
         </span>
-        ; {medianText(figures)}
+        ; <span className="nw">{medianText(figures)}</span>
       </span>
       <span className="found-line">
         <span className="nw">
@@ -56,7 +56,7 @@ export function DesignFigures({ joint, figures, measure, unit }: FiguresProps) {
           <span className="num">{effortText(figures.effort, measure)}</span>
           {provenance && <Mark kind={provenance.effort} about="effort" />}
         </span>
-        ; {BY[figures.by]}
+        ; <span className="nw">{BY[figures.by]}</span>
       </span>
     </>
   );

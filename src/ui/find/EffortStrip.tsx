@@ -27,7 +27,7 @@ export function EffortStrip(props: Props) {
     <figure className="chart effort-strip">
       <Caption number={2} name={FIG.effort} aid={FIG.effortAid} reading={undefined} />
       <svg className="strip-paper" ref={svg} viewBox={size && `0 0 ${size.width} ${size.height}`}>
-        {size && <Paper {...props} size={size} />}
+        {size && props.all.length > 0 && <Paper {...props} size={size} />}
       </svg>
     </figure>
   );

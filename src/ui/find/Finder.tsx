@@ -4,6 +4,7 @@ import type { Wanted } from '../../core/find/wanted.ts';
 import { useChoices } from '../../store/choices.ts';
 import { useFinding } from '../../store/finding.ts';
 import { QuietButton } from '../app/QuietButton.tsx';
+import '../charts/charts.css';
 import { useChoosing } from '../joints/choosing.ts';
 import '../joints/everyKind.ts';
 import { carriedText, FIND, findFor, takeBackText } from '../text/findText.ts';

@@ -3,7 +3,8 @@ import type { Miss } from '../../core/find/findAnswer.ts';
 import type { Wanted } from '../../core/find/wanted.ts';
 import { QuietButton } from '../app/QuietButton.tsx';
 import { LIST } from '../text/findText.ts';
-import { allowText, missText, shortText } from '../text/findWhyText.ts';
+import { allowText, missText, noneText } from '../text/findWhyText.ts';
+import { kindText } from '../text/kindText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { designName, filamentName } from './designs.ts';
 import type { UseFound } from './useFound.ts';
@@ -29,9 +30,13 @@ export function MissActions({ miss, wanted, unit, found, onWant }: MissProps) {
   );
 }
 
-/** A miss in words, whole or as what it falls short in alone. */
-export function missSaid(miss: Miss, { wanted, unit }: Pick<MissProps, 'wanted' | 'unit'>, isWhole: boolean): string {
-  const of = { measure: wanted.measure, unit };
-  if (!isWhole) return `It ${shortText(miss, of)}.`;
-  return missText(designName(miss.joint, unit), filamentName(miss.joint), miss, of);
+/** A miss in words, by its name. */
+export function missSaid({ joint, short }: Miss, { wanted, unit }: Pick<MissProps, 'wanted' | 'unit'>): string {
+  return missText(designName(joint, unit), filamentName(joint), { short }, { measure: wanted.measure, unit });
+}
+
+/** A miss in words, where its name stands above. */
+export function noneSaid({ joint, short }: Miss, { wanted, unit }: Pick<MissProps, 'wanted' | 'unit'>): string {
+  const { name } = kindText(joint.family);
+  return noneText(name, filamentName(joint), { short }, { measure: wanted.measure, unit });
 }

@@ -2,7 +2,7 @@ import type { FindAnswer, Miss } from '../../core/find/findAnswer.ts';
 import { LIST } from '../text/findText.ts';
 import { DesignRow } from './DesignRow.tsx';
 import { keyOf } from './designs.ts';
-import { MissActions, missSaid, type MissProps } from './MissLine.tsx';
+import { MissActions, noneSaid, type MissProps } from './MissLine.tsx';
 
 /** The nearest of all first, then the nearest of each reason; none twice. */
 export function nearestMisses({ closest, failed }: Pick<FindAnswer, 'closest' | 'failed'>): readonly Miss[] {
@@ -27,7 +27,7 @@ export function NearestMisses({ answer, ...of }: Omit<MissProps, 'miss'> & { rea
             figures={miss.figures}
             measure={of.wanted.measure}
             unit={of.unit}
-            below={<span className="miss-says">{missSaid(miss, of, false)}</span>}
+            below={<span className="miss-says">{noneSaid(miss, of)}</span>}
           >
             <MissActions miss={miss} {...of} />
           </DesignRow>

@@ -93,7 +93,7 @@ function Paper({
           if (mark) onOpen(mark.key);
         }}
       />
-      <Bars frame={frame} brush={brush} onBrush={onBrush} unit={unit} />
+      {all.length > 0 && <Bars frame={frame} brush={brush} onBrush={onBrush} unit={unit} />}
     </>
   );
 }

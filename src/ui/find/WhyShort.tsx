@@ -40,7 +40,7 @@ function Reason({ failed, most, props }: { readonly failed: Failed; readonly mos
       </span>
       {withMisses && nearest && (
         <p>
-          {WHY.nearest} {missSaid(nearest, of, true)}. <MissActions miss={nearest} {...of} />
+          {WHY.nearest} {missSaid(nearest, of)}. <MissActions miss={nearest} {...of} />
         </p>
       )}
     </li>

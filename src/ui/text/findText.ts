@@ -248,7 +248,7 @@ export function strainText(strain: number): string {
 }
 
 export function medianText({ median, pastCount }: Pick<Figures, 'median' | 'pastCount'>): string {
-  return pastCount ? 'half last longer than anybody has counted' : `half break by ${cycles(median)}`;
+  return pastCount ? 'half outlast what was ever counted' : `half break by ${cycles(median)}`;
 }
 
 /** All that a mark stands for, where it is pointed at. */

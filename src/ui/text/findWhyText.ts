@@ -141,6 +141,17 @@ export function shortText({ short }: Pick<Miss, 'short'>, of: In): string {
   return listed(short.map((one) => SHORT[one.reason](one, of)));
 }
 
+const SIDES: Partial<Readonly<Record<Shortcoming, string>>> = { along: 'along', across: 'across', depth: 'of depth' };
+
+/** Where nothing meets the brief: “No folded leaf in PA6 fits in 2.0 mm along; 3.4 mm would.” */
+export function noneText(kind: string, filament: string, miss: Pick<Miss, 'short'>, of: In): string {
+  const [only, ...others] = miss.short;
+  const side = SIDES[only.reason];
+  if (side === undefined || others.length > 0) return `It ${shortText(miss, of)}.`;
+  const [has, asked] = apart(only.value, only.limit, inLength(of));
+  return `No ${kind} in ${filament} fits in ${asked} ${side}; ${has} would.`;
+}
+
 /** A miss whole: “Leaf, 2 lines, 9.50 mm, PLA: needs …”. */
 export function missText(name: string, filament: string, miss: Pick<Miss, 'short'>, of: In): string {
   return `${name}, ${filament}: ${shortText(miss, of)}`;
