@@ -12,7 +12,7 @@ const MOST_ASKED = 8;
 /** Nearer than this nobody feels it: the search ends [-]. */
 const CLOSE = 0.002;
 /** Lengths are told to a hundredth of a millimetre, short ones to a thousandth, where a hundredth is felt. */
-const SHORT = 10;
+const SHORT = 3;
 /** The next guess goes a little further than it must, so that the wish comes to lie between two. */
 const OVERSHOOT = 1.15;
 /** A bracket narrower than this share is one value of a drawing [-]. */

@@ -56,7 +56,7 @@ export function JointSheet({ joint }: { joint: Joint }) {
                 {chartedLater && (
                   <Tuning
                     assessment={chartedLater}
-                    isWorking={chartedLater.joint !== joint}
+                    isWorking={figure.isWorking || chartedLater !== charted}
                     unit={unit}
                     onUse={changeJoint}
                   />

@@ -25,7 +25,7 @@ export const WISH_HINTS = {
   at: (step: string) => `may differ from how far it is moved; up and down keys step ${step}`,
 } as const;
 export const MATCHING = 'Looking for joints that push back so hard…';
-export const COUNTS_HEAD = 'Whole counts alone come near';
+export const COUNTS_HEAD = 'Whole counts alone, as near as they come';
 export const USE_IT = 'Use it';
 export const NO_SNAP =
   'It does not snap as far as it was followed, so there is no effort at which it does: make it rise more, or thinner.';

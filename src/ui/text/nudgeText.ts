@@ -1,5 +1,4 @@
 /** What small changes of a joint do, in words and figures. */
-import type { Assessment } from '../../core/design/assessment.ts';
 import type { Moved, NudgeFigure } from '../../core/design/nudgeFigures.ts';
 import type { Nudge, NudgeOf } from '../../core/design/nudges.ts';
 import { familyOf } from '../../core/flexures/known.ts';
@@ -7,7 +6,7 @@ import { findFilament } from '../../core/material/shelf.ts';
 import { amountText, effortText, setAmount, type Measure } from './amountText.ts';
 import { AMOUNT_LABELS, LABELS } from './briefText.ts';
 import { kindText } from './kindText.ts';
-import { inHundred, MINUS, NO_BREAK, percent, setLength, unitAfter, type LengthUnit } from './numbers.ts';
+import { inHundred, MINUS, NO_BREAK, percent, setLength, share, unitAfter, type LengthUnit } from './numbers.ts';
 
 export const NUDGES_HEAD = 'What a little more does';
 export const NUDGES_AID = 'one thing at a time, the rest as it is';
@@ -20,11 +19,12 @@ export const FIGURE_HEADS: Readonly<Record<NudgeFigure, string>> = {
 };
 export const AS_IT_IS = 'As it is';
 export const IN_ANOTHER = 'In another filament';
-export const NUDGING = 'Working out what small changes do…';
 export const NUDGES_SAY =
   'Under each figure, by how much it changes: strain and effort in per cent, the others by so many. The largest change of each column is heavy.';
 /** After a change that is heavy to the eye. */
 export const LARGEST = ', the largest change';
+/** Changed by less than is shown. */
+export const SAME = 'same';
 
 /** Names of the sizes by the role that they play. */
 function sizeName({ after }: Nudge, role: 'length' | 'fillet' | 'depth' | 'sideBySide'): string {
@@ -85,11 +85,11 @@ function byPercent(by: number): string {
 
 const sign = (by: number) => (by > 0 ? '+' : MINUS);
 
-/** By how much a figure has changed; “same” where that is less than is shown. */
+/** By how much a figure has changed; `SAME` where that is less than is shown. */
 export function changeText(figure: NudgeFigure, moved: Moved | undefined, measure: Measure, unit: LengthUnit): string {
   const by = moved?.by;
   if (by === undefined) return '';
-  return CHANGES[figure](by, measure, unit) || 'same';
+  return CHANGES[figure](by, measure, unit) || SAME;
 }
 
 const CHANGES: Readonly<Record<NudgeFigure, (by: number, measure: Measure, unit: LengthUnit) => string>> = {
@@ -99,7 +99,12 @@ const CHANGES: Readonly<Record<NudgeFigure, (by: number, measure: Measure, unit:
   set: (by, measure, unit) => (isNothing(by, measure) ? '' : `${sign(by)}${amountText(Math.abs(by), measure, unit)}`),
 };
 
+/** Until the figures have come: how far it is. */
+export function nudgingText(done: number | undefined): string {
+  return `Working out what small changes do…${done === undefined ? '' : ` ${share(done)}`}`;
+}
+
 /** For readers of the page by ear, once the figures have come. */
-export function nudgedText({ joint }: Pick<Assessment, 'joint'>, count: number): string {
-  return `${count} small changes of ${joint.name} worked out`;
+export function nudgedText(count: number): string {
+  return `${count} small changes worked out`;
 }

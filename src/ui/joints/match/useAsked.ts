@@ -40,7 +40,7 @@ export function useAsked<K extends JobName>(
     if (!isWanted || isBroken || known.has(input)) return undefined;
     let id: number | undefined;
     const timer = setTimeout(() => {
-      const asked = client.ask('sheet', job, input, setShare);
+      const asked = client.ask(job, job, input, setShare);
       ({ id } = asked);
       void asked.settled.then((settled) => {
         setShare(undefined);

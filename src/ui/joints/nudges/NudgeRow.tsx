@@ -2,7 +2,7 @@ import type { Assessment } from '../../../core/design/assessment.ts';
 import { movedFigures, NUDGE_FIGURES, type MovedFigures, type NudgeFigure } from '../../../core/design/nudgeFigures.ts';
 import { VerdictShape } from '../../app/VerdictShape.tsx';
 import type { LengthUnit } from '../../text/numbers.ts';
-import { changeText, FIGURE_HEADS, figureText, LARGEST, NUDGE_HEADS } from '../../text/nudgeText.ts';
+import { changeText, FIGURE_HEADS, figureText, LARGEST, NUDGE_HEADS, SAME } from '../../text/nudgeText.ts';
 import { gradeWord } from '../../text/verdictText.ts';
 
 interface Props {
@@ -24,13 +24,14 @@ export function NudgeRow({ name, assessment: a, moved, isLargest, unit }: Props)
     <tr>
       <th scope="row">{name}</th>
       {NUDGE_FIGURES.map((figure) => {
-        const most = isLargest?.(figure) ?? false;
+        const by = changeText(figure, moved?.[figure], measure, unit);
+        const most = by !== SAME && (isLargest?.(figure) ?? false);
         return (
           <td key={figure} data-head={FIGURE_HEADS[figure]}>
             {figureText(figure, shown[figure], measure, unit)}
             {moved && (
               <small className={most ? 'most' : undefined}>
-                {changeText(figure, moved[figure], measure, unit)}
+                {by}
                 {most && <span className="vh">{LARGEST}</span>}
               </small>
             )}

@@ -72,7 +72,7 @@ function Group({ a, told, head, rows, unit }: GroupProps) {
   return (
     <tbody>
       {head !== undefined && (
-        <tr className="head">
+        <tr className="others">
           <th scope="rowgroup" colSpan={6}>
             {head}
           </th>

@@ -2,7 +2,7 @@ import { useMemo, useState } from 'react';
 import type { Assessment } from '../../../core/design/assessment.ts';
 import { nudgesOf } from '../../../core/design/nudges.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
-import { NUDGES_AID, NUDGES_HEAD, NUDGES_SAY, NUDGING } from '../../text/nudgeText.ts';
+import { NUDGES_AID, NUDGES_HEAD, NUDGES_SAY, nudgedText, nudgingText } from '../../text/nudgeText.ts';
 import { brokeOff } from '../../text/sureText.ts';
 import { TRY_AGAIN } from '../../text/solverText.ts';
 import { NudgeTable } from './NudgeTable.tsx';
@@ -21,7 +21,7 @@ interface Props {
 export function Nudges({ assessment: a, isWorking, unit }: Props) {
   const [isSeen, place] = useSeen();
   const nudges = useMemo(() => nudgesOf(a.joint), [a.joint]);
-  const { told, trouble, again } = useNudges(a, isSeen && !isWorking);
+  const { told, trouble, share, again } = useNudges(a, isSeen && !isWorking);
   const [last, setLast] = useState<Told>();
   if (told && told !== last) setLast(told);
   // Until its own have come, those of the joint as it was a moment ago, paler.
@@ -37,7 +37,8 @@ export function Nudges({ assessment: a, isWorking, unit }: Props) {
       <div aria-busy={isBusy}>
         <NudgeTable assessment={a} nudges={nudges} told={shown} unit={unit} />
       </div>
-      <p className="small">{isBusy ? NUDGING : NUDGES_SAY}</p>
+      <output className="vh">{told && a.travel === undefined ? nudgedText(nudges.length) : ''}</output>
+      <p className="small">{isBusy ? nudgingText(share) : NUDGES_SAY}</p>
       {trouble !== undefined && (
         <p className="small" role="alert">
           {brokeOff(trouble)}{' '}
