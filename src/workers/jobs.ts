@@ -38,7 +38,9 @@ function waysOf(before: Assessment, alive: Alive): Ways {
   const beyond = looksBeyond(before);
   const search = withinSolves(solve, MOST_SOLVES);
   const narrowing = narrowingLike(search.solve, before.filament);
-  const quick = judgeWith({ whole: false, beyond, parts: SEARCH_PARTS }, alive, narrowing);
+  // Whether it just rests, or just does not, is told by the points between which it would.
+  const parts = beyond ? {} : { parts: SEARCH_PARTS };
+  const quick = judgeWith({ whole: false, beyond, ...parts }, alive, narrowing);
   const detail = beyond ? {} : { beyond };
   const full = judgeWith(detail, alive, solve);
   const confirmed = (remedy: Remedy): readonly Remedy[] => {

@@ -18,6 +18,8 @@ export interface Steps {
 const JUDGED = { byFigures: 7, byShapes: 8 } as const;
 /** Where no figure says how far to go, a search goes out by this share of all steps at first. */
 const FIRST_STRIDE = 1 / 32;
+/** From a solved joint to the step before it they are off by no more than this. */
+const SURE = 0.99;
 /** A guess by a straight line may lie so many times too far out. */
 const MISSED = 2;
 /** Estimated strains and efforts are off by up to this factor before a first solve. */
@@ -116,7 +118,7 @@ interface Bracket {
 function inward({ fails, fine = fails }: Bracket, isLikely: ((step: number) => boolean) | undefined) {
   if (fine - fails <= 1) return undefined;
   if (!isLikely) return Math.floor((fails + fine) / 2);
-  const step = firstFine(isLikely, fails, fine) ?? fine;
+  const step = firstFine(isLikely, fails, fine) ?? fine - 1;
   return step < fine ? step : undefined;
 }
 
@@ -151,7 +153,9 @@ export function leastChange(
     if (isFine) found = { after: steps.at(step), ...(known.solved ? { assessed: known } : {}) };
     bracket = { ...bracket, ...(isFine ? { fine: step } : known ? { fails: step } : { last: step - 1 }) };
     bracket = { ...bracket, judged: bracket.judged + 1 };
-    const told = known?.solved && !byShape && !isByShape(known) ? likely(known, steps, a.verdict.reason) : undefined;
+    const hope = isFine ? SURE : 1;
+    const told =
+      known?.solved && !byShape && !isByShape(known) ? likely(known, steps, a.verdict.reason, hope) : undefined;
     next = bracket.fine === undefined ? outward(a, known, bracket, told) : inward(bracket, told);
   }
   return found;
