@@ -1,6 +1,5 @@
 import { MarkShape } from '../app/MarkShape.tsx';
 import { MARK_SHAPES } from '../app/markShapes.ts';
-import { addressOf } from '../filaments/route.ts';
 import { FOUND_SOURCES } from '../text/findText.ts';
 
 /** Where the figures of the list come from: a mark beside one leads here. */
@@ -21,7 +20,7 @@ export function FoundSources() {
       </ul>
       <p className="small">
         {FOUND_SOURCES.full}{' '}
-        <a className="b quiet" href={addressOf()}>
+        <a className="b quiet" href={FOUND_SOURCES.recordsAt}>
           {FOUND_SOURCES.records}
         </a>
       </p>

@@ -1,5 +1,4 @@
 import { useState, type ReactNode } from 'react';
-import { strengthOf } from '../../core/material/evidence.ts';
 import { FAMILIES } from '../../core/flexures/index.ts';
 import { everyFilament } from '../../core/material/shelf.ts';
 import { soundness } from '../../core/material/choose.ts';
@@ -9,9 +8,8 @@ import type { Wanted } from '../../core/find/wanted.ts';
 import { MarkShape } from '../app/MarkShape.tsx';
 import { MARK_SHAPES } from '../app/markShapes.ts';
 import { QuietButton } from '../app/QuietButton.tsx';
-import { addressOf } from '../filaments/route.ts';
 import { Pictogram } from '../joints/Pictogram.tsx';
-import { cannotText, evidenceLabel, LYING_TICKS, tickedText, TICKS } from '../text/findText.ts';
+import { cannotText, evidenceLabel, FOUND_SOURCES, LYING_TICKS, tickedText, TICKS } from '../text/findText.ts';
 import { kindText } from '../text/kindText.ts';
 
 type Field = 'families' | 'filaments' | 'lyings';
@@ -80,9 +78,9 @@ function TickList({ field, boxes, ticked, problem, note = '', onTick }: ListProp
 /** Raised after a filament: how well its life is known, and the way to its record. */
 function EvidenceMark({ filament: { id, name, life } }: { readonly filament: Filament }) {
   const kind = soundness(life.provenance);
-  const label = evidenceLabel(name, `${MARK_SHAPES[kind].says}, evidence ${strengthOf(life.certainty)}`);
+  const label = evidenceLabel(name, MARK_SHAPES[kind].says);
   return (
-    <a className="pv" href={addressOf(id)} title={label} aria-label={label}>
+    <a className="pv" href={`${FOUND_SOURCES.recordsAt}/${encodeURIComponent(id)}`} title={label} aria-label={label}>
       <MarkShape kind={kind} />
     </a>
   );

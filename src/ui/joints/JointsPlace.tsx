@@ -11,8 +11,7 @@ import { useCurrentJoint } from './useCurrentJoint.ts';
 import { useKindsLater } from './useKindsLater.ts';
 
 const EmptyPart = lazy(async () => ({ default: (await import('./EmptyPart.tsx')).EmptyPart }));
-const Finder = lazy(async () => ({ default: (await import('../find/Finder.tsx')).Finder }));
-const KindChooser = lazy(async () => ({ default: (await import('./KindChooser.tsx')).KindChooser }));
+const Choosing = lazy(async () => ({ default: (await import('./Choosing.tsx')).Choosing }));
 
 /**
  * Focus must not fall off the page when what had it is gone: it goes back to what opened the catalogue, or to the sheet.
@@ -50,11 +49,7 @@ export function JointsPlace() {
     return (
       <main className="main" ref={main} tabIndex={-1}>
         <Late fallback={coming}>
-          {choosing === 'what is found' ? (
-            <Finder from={joint} />
-          ) : (
-            <KindChooser changing={choosing === 'the open joint' ? joint : undefined} />
-          )}
+          <Choosing what={choosing} joint={joint} />
         </Late>
       </main>
     );

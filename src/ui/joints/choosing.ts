@@ -1,7 +1,7 @@
 /** Whether the catalogue of kinds or the finder lies open, and what for: not part of the work, so undo leaves it alone. */
 import { create } from 'zustand';
 
-type ChoosingFor = 'a new joint' | 'the open joint' | 'what is found';
+export type ChoosingFor = 'a new joint' | 'the open joint' | 'what is found';
 
 interface Choosing {
   readonly choosing: ChoosingFor | undefined;

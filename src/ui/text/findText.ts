@@ -387,4 +387,5 @@ export const FOUND_SOURCES = {
   ],
   full: 'A joint that is used has all of them on its own sheet.',
   records: 'Records of the filaments',
+  recordsAt: '#filaments',
 } as const;

@@ -65,9 +65,6 @@ export function emptyText(partName: string) {
   };
 }
 
-/** After the button that opens the finder, there. */
-export const EMPTY_FIND = 'where you know how it should move and how much room there is.';
-
 export const KEPT_TEXT: Readonly<Record<Kept, string>> = {
   'nothing to keep': 'on this machine only, from the first change on',
   saving: 'on this machine only, saving',
