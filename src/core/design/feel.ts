@@ -12,6 +12,11 @@ export interface Finding {
   readonly margin: number;
 }
 
+/** TPU sags out of its second place, which no elastic path tells (common practice, no source). */
+export function sagsOut({ id }: Pick<Filament, 'id'>): boolean {
+  return id === 'tpu95a';
+}
+
 /**
  * Whether a joint moves as wanted: not harder to push than asked, staying or coming back as asked, and clear of itself.
  * What only the solver can tell is left out where it was not asked.
@@ -37,8 +42,7 @@ export function feelOf(
   if (!solved) return findings;
   if (stays !== undefined) {
     const isAsWanted = (secondRest(solved) !== undefined) === stays;
-    // TPU sags out of its second place, which no elastic path tells (common practice, no source).
-    const sags = stays && filament.id === 'tpu95a';
+    const sags = stays && sagsOut(filament);
     findings.push({
       grade: !isAsWanted ? 'fail' : sags ? 'caution' : 'pass',
       reason: stays ? 'comes back' : 'stays',

@@ -2,7 +2,7 @@ import { softensAt } from '../material/choose.ts';
 import type { Problem } from '../problems.ts';
 import type { WarmthAnswer } from './assessment.ts';
 import type { Finding } from './feel.ts';
-import { A_ROOM } from './joint.ts';
+import { A_ROOM, type Joint } from './joint.ts';
 import type { Understood } from './understand.ts';
 
 /** Kelvins below where it softens at which a joint sags, and at which that is doubtful: judgement, no source. */
@@ -14,10 +14,14 @@ const ROOM = A_ROOM.temperatureC;
 /**
  * How a joint stands the warmth it is used in: by how much it stays below where its filament softens.
  *
- * @param understood - a checked joint [-]
+ * @param used - where it is used, and its filament [-]
  * @returns temperatures [°C], and whether it is too cold for what is tough only above its glass transition
  */
-export function warmthOf({ joint, filament }: Pick<Understood, 'joint' | 'filament'>): WarmthAnswer {
+export function warmthOf(used: {
+  readonly joint: Pick<Joint, 'surroundings'>;
+  readonly filament: Understood['filament'];
+}): WarmthAnswer {
+  const { joint, filament } = used;
   const { temperatureC } = joint.surroundings ?? A_ROOM;
   const { typical } = softensAt(filament);
   const spare = typical - temperatureC;

@@ -1,8 +1,15 @@
-import type { Result } from '../result.ts';
+import '../flexures/index.ts';
+import { assess, type Judge } from '../design/assess.ts';
+import { bySolver } from '../design/bySolver.ts';
+import { rememberSolved, type Solve } from '../design/rememberSolved.ts';
+import { failIfAny, ok, type Result } from '../result.ts';
+import { checkWanted } from './checkWanted.ts';
 import type { FindAnswer } from './findAnswer.ts';
+import { lotsFor } from './lots.ts';
+import { Search } from './search.ts';
 import type { Wanted } from './wanted.ts';
 
-/** How a search tells what it does. */
+/** How a search tells what it does, and how much of what it finds. */
 export interface FindAsked {
   /** Called every few milliseconds, with the share that is done. */
   readonly alive?: (share: number) => void;
@@ -10,6 +17,43 @@ export interface FindAsked {
   readonly tell?: (soFar: FindAnswer) => void;
   /** Milliseconds by any clock: says only when to tell. */
   readonly now?: () => number;
+  /** What solves, where it is remembered from one search to the next. */
+  readonly solve?: Solve;
 }
 
-export declare function find(wanted: Wanted, asked?: FindAsked): Result<FindAnswer>;
+/**
+ * Joints that meet what is looked for: every ticked kind and filament, every combination of sizes on their rungs.
+ *
+ * Hand forms screen them all. Where these are exact, what they say stands, and those told are solved once more for what only
+ * the solver sees. Where they only estimate, the most promising are solved, what that shows corrects the estimate of
+ * the others, and only solved ones are told; such a kind may hold more than is found.
+ *
+ * Problems: those of `checkWanted`.
+ *
+ * @param wanted - what is looked for: room [mm], effort [N·mm] or [N], amounts [rad] or [mm] [-]
+ * @param asked - whom to tell on the way [-]
+ * @returns designs than which nothing of their kind and filament is both smaller and surer, and why others fell short
+ *
+ * Source: plane-bending, strain-life, reissner-rod.
+ */
+export function find(wanted: Wanted, asked: FindAsked = {}): Result<FindAnswer> {
+  const refused = failIfAny([...checkWanted(wanted)]);
+  if (refused) return refused;
+  const { solve = rememberSolved(undefined, REMEMBERED) } = asked;
+  // What lies beyond the wanted amount matters only where it is asked whether it stays.
+  const beyond = wanted.movement.stays !== undefined;
+  const judge =
+    (respond: Parameters<typeof assess>[1]): Judge =>
+    (joint) =>
+      assess(joint, respond);
+  const search = new Search(lotsFor(wanted), wanted, {
+    byHand: judge(bySolver({ whole: false }, solve)),
+    solved: judge(bySolver({ beyond }, solve)),
+    ...asked,
+  });
+  search.run();
+  return ok(search.answer(true));
+}
+
+/** Solved ways are large, and hardly one comes up twice in a search. */
+const REMEMBERED = 24;

@@ -54,11 +54,11 @@ export interface Figures {
   readonly by: 'hand form' | 'solver';
 }
 
-/** One that meets all that is wanted, and than which nothing of its kind in its filament is smaller, surer and softer. */
+/** One that meets all that is wanted, and than which nothing of its kind in its filament is both smaller and surer. */
 export interface Design {
   readonly joint: Joint;
   readonly figures: Figures;
-  /** Nothing that was found, of any kind, is smaller, surer and softer. */
+  /** Nothing that was found, of any kind, is both smaller and surer. */
   readonly isBest: boolean;
 }
 

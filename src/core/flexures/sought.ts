@@ -56,4 +56,11 @@ export interface Sought<P extends Record<keyof P, number> = Record<string, numbe
    * @param drive - how it is moved; freely where left out
    */
   mayStay?(sizes: P, thickness: Mm, drive?: string): boolean;
+  /**
+   * Whether it is likely to stay clear of itself: likewise says only which are worth a solve.
+   *
+   * @param drive - how it is moved
+   * @param amount - how far [rad] or [mm]
+   */
+  mayClear?(sizes: P, thickness: Mm, drive: string, amount: number): boolean;
 }

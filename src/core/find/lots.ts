@@ -1,0 +1,128 @@
+import { checkMovement } from '../design/movementLimits.ts';
+import type { Movement } from '../design/joint.ts';
+import { findDrive, isAsked } from '../flexures/drives.ts';
+import type { Drive, FlexureFamily, Parameter, Sizes } from '../flexures/family.ts';
+import { FAMILIES } from '../flexures/index.ts';
+import type { Rungs, Sought } from '../flexures/sought.ts';
+import { soughtOf } from '../flexures/soughts.ts';
+import type { Lying } from '../print/profile.ts';
+import type { Wanted } from './wanted.ts';
+
+/** One kind, moved in one way and lying in one way, with all that is tried of it. */
+export interface Lot {
+  readonly family: FlexureFamily;
+  readonly sought: Sought;
+  readonly drive: Drive;
+  readonly lying: Lying;
+  readonly movement: Movement;
+  /** Every size of the kind at its typical value. */
+  readonly typical: Sizes;
+  /** Sizes that shape it. */
+  readonly rungs: readonly Rungs[];
+  /** Values of the depth and of how many stand side by side, of which neither changes the shape. */
+  readonly depths: readonly number[];
+  readonly sides: readonly number[];
+}
+
+/** Depths that are tried [mm]: about ten to a decade, and the depth that there is besides. */
+const DEPTHS: readonly number[] = [
+  ...[0.4, 0.6, 0.8, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10],
+  ...[12, 16, 20, 25, 30, 40, 50, 60, 80, 100, 120, 150, 200, 250, 300],
+];
+/** How far past the room that there is deeper ones are tried, to tell what more room would help. */
+const DEEPER = 1.5;
+/** How many side by side are tried. */
+const SIDES: readonly number[] = [1, 2, 3, 4, 6, 12];
+
+/** Values that a size may have. */
+function within(values: readonly number[], parameter: Parameter | undefined): readonly number[] {
+  return parameter === undefined ? [] : values.filter((value) => value >= parameter.min && value <= parameter.max);
+}
+
+function depthsFor({ room, depthAtLeast }: Wanted, parameter: Parameter | undefined): readonly number[] {
+  const ladder = [...new Set([...DEPTHS, room.depth])].toSorted((a, b) => a - b);
+  const fits = ladder.filter((depth) => depth >= depthAtLeast * (1 - 1e-9) && depth <= DEEPER * room.depth);
+  return within(fits, parameter);
+}
+
+/** The drive that a kind is moved by: the one asked for where it has it, else its first of that measure. */
+export function driveFor(
+  family: FlexureFamily,
+  { movement, measure }: Pick<Wanted, 'movement' | 'measure'>,
+): Drive | undefined {
+  const same = findDrive(family, movement.drive);
+  return same?.measure === measure ? same : family.drives.find((drive) => drive.measure === measure);
+}
+
+/** What is asked of a kind: whether it stays is asked only of what snaps. */
+function movementFor({ snaps }: FlexureFamily, drive: Drive, { movement }: Wanted): Movement {
+  const { stays, ...moved } = movement;
+  return { ...moved, drive: drive.id, ...(snaps && stays !== undefined ? { stays } : {}) };
+}
+
+function lotsOfKind(family: FlexureFamily, wanted: Wanted): readonly Lot[] {
+  const drive = driveFor(family, wanted);
+  const cannotStay = wanted.movement.stays === true && family.snaps !== true;
+  if (drive === undefined || cannotStay) return [];
+  const movement = movementFor(family, drive, wanted);
+  if (checkMovement(movement, family).length > 0) return [];
+  const sought = soughtOf(family.id);
+  const { parameters, roles } = family;
+  const typical = Object.fromEntries(Object.entries(parameters).map(([name, one]) => [name, one.typical]));
+  const rungs = sought.rungs.filter(({ size }) => isAsked(parameters[size] as Parameter, drive.id));
+  const free = (size: string | undefined) =>
+    size !== undefined && sought.inProportion.includes(size) ? parameters[size] : undefined;
+  const depths = depthsFor(wanted, free(roles.depth));
+  const sides = within(SIDES, free(roles.sideBySide));
+  return family.lyings
+    .filter((lying) => wanted.lyings.includes(lying))
+    .map((lying) => ({
+      family,
+      sought,
+      drive,
+      lying,
+      movement,
+      typical,
+      rungs,
+      // What shapes a kind is among its rungs; it is then tried as it is.
+      depths: roles.depth !== undefined && sought.inProportion.includes(roles.depth) ? depths : [1],
+      sides: sides.length > 0 ? sides : [1],
+    }));
+}
+
+/**
+ * What is to be tried: every ticked kind that can be moved so, lying in every ticked way that it can lie in.
+ *
+ * @param wanted - what is looked for, checked [-]
+ * @returns lots in the order of the catalogue
+ */
+export function lotsFor(wanted: Wanted): readonly Lot[] {
+  return FAMILIES.filter(({ id }) => wanted.families.includes(id)).flatMap((family) => lotsOfKind(family, wanted));
+}
+
+/**
+ * How many shapes a lot has: every combination of its rungs.
+ *
+ * @param lot - its rungs [-]
+ * @returns number of shapes [-]
+ */
+export function shapesIn({ rungs }: Pick<Lot, 'rungs'>): number {
+  return rungs.reduce((product, { values }) => product * values.length, 1);
+}
+
+/**
+ * The values tried of one shape.
+ *
+ * @param lot - its rungs [-]
+ * @param at - number of the shape [-], whole, from 0
+ * @returns values by the names of the sizes [mm], counts, ratios [-] or angles [rad]
+ */
+export function triedAt({ rungs }: Pick<Lot, 'rungs'>, at: number): Readonly<Record<string, number>> {
+  let rest = at;
+  const tried: Record<string, number> = {};
+  for (const { size, values } of rungs) {
+    tried[size] = values[rest % values.length] ?? Number.NaN;
+    rest = Math.floor(rest / values.length);
+  }
+  return tried;
+}

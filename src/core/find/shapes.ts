@@ -1,0 +1,167 @@
+import { handResponse, isExactByHand, type Asked } from '../design/response.ts';
+import { rootOf } from '../design/strainAnswer.ts';
+import { checkSizes, isRefusal } from '../flexures/checkSizes.ts';
+import { sizesInForce } from '../flexures/drives.ts';
+import type { Section, Sizes } from '../flexures/family.ts';
+import { mechanicsOf } from '../flexures/networks.ts';
+import type { PrintProfile } from '../print/profile.ts';
+import type { Problem, ProblemCode } from '../problems.ts';
+import type { Mm } from '../units.ts';
+import { shapesIn, triedAt, type Lot } from './lots.ts';
+
+/** Cautions that neither make the figures rougher nor the print worse. */
+const HARMLESS: ReadonlySet<ProblemCode> = new Set<ProblemCode>([
+  'fillet-in-steps',
+  'frame-must-be-stiff',
+  // Said again, and judged, where it is asked whether it stays.
+  'no-second-rest',
+]);
+
+/** One shape as it is tried: with the depth and number side by side of its kind's typical values. */
+export interface Shape {
+  readonly sizes: Sizes;
+  readonly section: Section;
+}
+
+/** What hand forms say of every shape of a lot, in arrays by its number. */
+export interface Shapes {
+  readonly lot: Lot;
+  readonly count: number;
+  /** 1 where it can be made, and reckoned as well as any joint. */
+  readonly possible: Uint8Array;
+  /** 1 where its hand forms are exact. */
+  readonly exact: Uint8Array;
+  readonly thickness: Float64Array;
+  /** Flexing length, for the stiffening of wide strips [mm]. */
+  readonly length: Float64Array;
+  /** Strain of the skin as a fraction, without its root and with it. */
+  readonly nominal: Float64Array;
+  readonly peak: Float64Array;
+  readonly rootFactor: Float64Array;
+  /** Effort of a narrow strip per MPa, for 1 mm of depth and one alone where these are in proportion: [mm³] or [mm²]. */
+  readonly effort: Float64Array;
+  /** Room of one [mm]; its depth is `depthFrom` and so many times its depth. */
+  readonly along: Float64Array;
+  readonly across: Float64Array;
+  readonly depthFrom: Float64Array;
+  readonly depthTimes: Float64Array;
+  /** Laid over air: held at both ends, and standing out [mm]. */
+  readonly bridge: Float64Array;
+  readonly ledge: Float64Array;
+  /** 0 where it is not likely to stay in a second place. */
+  readonly mayStay: Uint8Array;
+  /** 0 where it is moved farther than makes sense, or is likely to touch itself, of which hand forms know nothing. */
+  readonly mayClear: Uint8Array;
+}
+
+/**
+ * All sizes of a shape, and its thin section.
+ *
+ * @param lot - its kind and rungs [-]
+ * @param profile - print profile, checked [mm]
+ * @param at - number of the shape [-]
+ * @returns sizes [mm], counts, ratios [-] or angles [rad]
+ */
+export function shapeAt({ family, sought, drive, typical, rungs }: Lot, profile: PrintProfile, at: number): Shape {
+  const tried = triedAt({ rungs }, at);
+  const { count } = family.roles;
+  const { thickness } = family.section({ ...typical, [count]: tried[count] ?? 1 }, profile);
+  const sizes = sizesInForce(family, sought.sizes(tried, thickness, profile), drive.id);
+  return { sizes, section: family.section(sizes, profile) };
+}
+
+function isSound(problem: Problem): boolean {
+  return !isRefusal(problem) && HARMLESS.has(problem.code);
+}
+
+/** Whether it can be made, is reckoned as well as any joint, and may be moved so far. */
+function isPossible({ family, drive, movement }: Lot, { sizes, section }: Shape, profile: PrintProfile): boolean {
+  if (!checkSizes(family, sizes, section.thickness, profile).every(isSound)) return false;
+  const limit = mechanicsOf(family.id).limit?.(sizes, section.thickness, drive.id) ?? Number.POSITIVE_INFINITY;
+  return movement.amount <= limit;
+}
+
+/** How much of a size that is in proportion stands in `sizes`; 1 where it is none. */
+function inProportion({ sought }: Lot, sizes: Sizes, name: string | undefined): number {
+  return name !== undefined && sought.inProportion.includes(name) ? (sizes[name] ?? 1) : 1;
+}
+
+/** The same with another depth, where it has one that is in proportion. */
+function withDepth({ family, sought }: Lot, sizes: Sizes, depth: Mm): Sizes {
+  const name = family.roles.depth;
+  return sought.inProportion.includes(name) ? { ...sizes, [name]: depth } : sizes;
+}
+
+function fill(shapes: Shapes, profile: PrintProfile, at: number): void {
+  const { lot } = shapes;
+  const { family, sought, drive, lying, movement } = lot;
+  const shape = shapeAt(lot, profile, at);
+  const { sizes, section } = shape;
+  const { thickness } = section;
+  if (!isPossible(lot, shape, profile)) return;
+  const asked: Asked = { family, drive: drive.id, sizes, thickness, amount: movement.amount };
+  const { nominalStrain, effort } = handResponse(asked);
+  const { factor } = rootOf(family, sizes, thickness);
+  const [thin, thick] = [1, 2].map((depth) => sought.room(withDepth(lot, sizes, depth), thickness));
+  const air = sought.unsupported?.(sizes, thickness, lying);
+  shapes.possible[at] = Number.isFinite(nominalStrain) && effort > 0 ? 1 : 0;
+  shapes.exact[at] = isExactByHand(asked) ? 1 : 0;
+  shapes.thickness[at] = thickness;
+  shapes.length[at] = sizes[family.roles.length] ?? Number.NaN;
+  shapes.nominal[at] = nominalStrain;
+  shapes.rootFactor[at] = factor;
+  shapes.peak[at] = nominalStrain * factor;
+  const { depth, sideBySide } = family.roles;
+  shapes.effort[at] = effort / (inProportion(lot, sizes, depth) * inProportion(lot, sizes, sideBySide));
+  shapes.along[at] = thin?.along ?? 0;
+  shapes.across[at] = thin?.across ?? 0;
+  shapes.depthTimes[at] = (thick?.depth ?? 0) - (thin?.depth ?? 0);
+  shapes.depthFrom[at] = 2 * (thin?.depth ?? 0) - (thick?.depth ?? 0);
+  shapes.bridge[at] = air?.bridge ?? 0;
+  shapes.ledge[at] = air?.ledge ?? 0;
+  const { amount } = movement;
+  const isWithin = amount <= mechanicsOf(family.id).reach(sizes, thickness, drive.id);
+  shapes.mayClear[at] = isWithin && sought.mayClear?.(sizes, thickness, drive.id, amount) !== false ? 1 : 0;
+  shapes.mayStay[at] = sought.mayStay?.(sizes, thickness, drive.id) === false ? 0 : 1;
+}
+
+/**
+ * What hand forms say of every shape of a lot.
+ *
+ * @param lot - kind, drive, lying and rungs [-]
+ * @param profile - print profile, checked [mm]
+ * @param beat - called now and then [-]
+ * @returns arrays by the number of the shape: strains as fractions, efforts per MPa [mm³] or [mm²], room [mm]
+ *
+ * Source: plane-bending, roark-17.1.
+ */
+export function shapesOf(lot: Lot, profile: PrintProfile, beat: () => void = () => undefined): Shapes {
+  const count = shapesIn(lot);
+  const numbers = () => new Float64Array(count);
+  const flags = () => new Uint8Array(count);
+  const shapes: Shapes = {
+    lot,
+    count,
+    possible: flags(),
+    exact: flags(),
+    thickness: numbers(),
+    length: numbers(),
+    nominal: numbers(),
+    peak: numbers(),
+    rootFactor: numbers(),
+    effort: numbers(),
+    along: numbers(),
+    across: numbers(),
+    depthFrom: numbers(),
+    depthTimes: numbers(),
+    bridge: numbers(),
+    ledge: numbers(),
+    mayStay: flags(),
+    mayClear: flags(),
+  };
+  for (let at = 0; at < count; at += 1) {
+    fill(shapes, profile, at);
+    if (at % 256 === 0) beat();
+  }
+  return shapes;
+}

@@ -1,0 +1,114 @@
+/** Where hand forms only estimate: the most promising are solved, and what that shows corrects the estimate of the others. */
+import { assess, type Judge } from '../design/assess.ts';
+import type { Assessment } from '../design/assessment.ts';
+import { byHand } from '../design/response.ts';
+import type { Candidate, Place } from './candidates.ts';
+import type { Field, Met } from './field.ts';
+import { BIT } from './screen.ts';
+import { shortfallsOf } from './shortfalls.ts';
+import type { Wanted } from './wanted.ts';
+
+/** So many are solved of one lot at a time; then all is estimated anew, so often. */
+const AT_ONCE = 3;
+const ROUNDS = 5;
+/** After one that touches itself the search goes on with those larger by this, until one is clear; then it halves the way back. */
+const LARGER = 1.3;
+const CLOSE_ENOUGH = 1.15;
+
+interface SolveFieldAsked {
+  readonly wanted: Wanted;
+  /** Takes one as it is solved, and says whether it meets all that is wanted. */
+  readonly take: (place: Place, candidate: Candidate, a: Assessment) => boolean;
+  readonly beat: (done: number) => void;
+}
+
+/** How a solved joint moves, as bits. */
+function movesOf(wanted: Wanted, a: Assessment, { room, air }: Candidate): number {
+  const reasons = ['comes back', 'stays', 'touches'] as const;
+  const found = shortfallsOf(wanted, a, room, air).map(({ reason }) => reason);
+  return reasons.reduce((bits, reason) => (found.includes(reason) ? bits | BIT[reason] : bits), 0);
+}
+
+/** Where the search of a lot stands. */
+interface Standing {
+  /** Shape and filament of those solved. */
+  readonly done: Set<string>;
+  /** How many have been found of each filament. */
+  readonly shown: Map<number, number>;
+  /** The largest that touches itself, and the smallest that does not [mm]. */
+  touching: number;
+  clear: number;
+}
+
+/** What is worth a solve: of each filament the smallest shape that is not solved yet, those first that have shown nothing yet. */
+function promising(field: Field, { done, shown }: Standing): readonly Met[] {
+  const shownOf = (row: number) => shown.get(row) ?? 0;
+  const rows = [...field.rows.keys()].toSorted((a, b) => shownOf(a) - shownOf(b));
+  const next = new Map<number, Met>();
+  for (const row of rows) {
+    const found = field.frontOf(row).find(({ at }) => !done.has(`${at}/${row}`) && !next.has(at));
+    if (found) next.set(found.at, found);
+  }
+  return [...next.values()].toSorted((a, b) => shownOf(a.row) - shownOf(b.row) || a.size - b.size).slice(0, AT_ONCE);
+}
+
+/** How small the next may be [mm]. */
+function leastSize({ touching, clear }: Standing): number {
+  if (touching === 0) return 0;
+  if (!Number.isFinite(clear)) return LARGER * touching;
+  return clear > CLOSE_ENOUGH * touching ? Math.sqrt(touching * clear) : touching;
+}
+
+/** Solves one and notes what it tells of those beside it. */
+function solveOne(
+  field: Field,
+  met: Met,
+  judge: Judge,
+  { wanted, take }: SolveFieldAsked,
+  standing: Standing,
+): boolean {
+  const candidate = field.candidate(met);
+  const solved = judge(candidate.joint);
+  const hand = assess(candidate.joint, byHand);
+  const { estimates } = field;
+  if (!solved.ok || !hand.ok) {
+    estimates.drop(met.at);
+    return false;
+  }
+  const [now, guess] = [solved.value, hand.value];
+  const moves = movesOf(wanted, now, candidate);
+  if ((moves & BIT.touches) === 0) standing.clear = Math.min(standing.clear, met.size);
+  else standing.touching = Math.max(standing.touching, met.size);
+  if (!estimates.has(met.at)) {
+    estimates.add({
+      at: met.at,
+      nominal: now.strain.nominal / guess.strain.nominal,
+      peak: now.strain.peak / guess.strain.peak,
+      effort: now.effort.effort / guess.effort.effort,
+      moves,
+    });
+  }
+  return take(met, candidate, now);
+}
+
+/**
+ * Solves the most promising of a lot, round by round.
+ *
+ * @param field - a lot that has been screened by hand forms [-]
+ * @param judge - what solves [-]
+ * @param asked - what becomes of those solved [-]
+ */
+export function solveField(field: Field, judge: Judge, asked: SolveFieldAsked): void {
+  const standing: Standing = { done: new Set(), shown: new Map(), touching: 0, clear: Number.POSITIVE_INFINITY };
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const next = promising(field, standing);
+    if (next.length === 0) return;
+    next.forEach((met, i) => {
+      standing.done.add(`${met.at}/${met.row}`);
+      const meets = solveOne(field, met, judge, asked, standing);
+      if (meets) standing.shown.set(met.row, (standing.shown.get(met.row) ?? 0) + 1);
+      asked.beat((round + (i + 1) / next.length) / ROUNDS);
+    });
+    field.lookAgain(leastSize(standing), () => asked.beat((round + 1) / ROUNDS));
+  }
+}
