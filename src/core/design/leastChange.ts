@@ -14,16 +14,14 @@ export interface Steps {
   readonly at: (step: number) => Joint;
 }
 
-/** So many of a search are judged by what is asked for, the solver it may be; what is told by shapes alone is halved for longer. */
-const JUDGED = { byFigures: 7, byShapes: 8 } as const;
+/** A search judges so many steps, most of them with a solve. */
+const JUDGED = 8;
 /** Where no figure says how far to go, a search goes out by this share of all steps at first. */
 const FIRST_STRIDE = 1 / 32;
 /** From a solved joint to the step before it they are off by no more than this. */
 const SURE = 0.99;
 /** A guess by a straight line may lie so many times too far out. */
 const MISSED = 2;
-/** Estimated strains and efforts are off by up to this factor before a first solve. */
-const HOPE = 0.85;
 
 const ANY_SHAPE: readonly VerdictReason[] = ['touches', 'stays', 'comes back'];
 
@@ -61,26 +59,16 @@ function lastAllowed({ most, at }: Steps): number {
   return refused === undefined ? most : refused - 1;
 }
 
-/** Whether the checks of a kind say that it has no second rest. */
-function isSaidToComeBack({ notes }: Assessment): boolean {
-  return notes.some(({ code }) => code === 'no-second-rest');
-}
-
 /** Whether a step is likely to pass, from what a solved joint near it tells; whether it rests elsewhere, by the checks of its kind. */
 function likely(known: Assessment, { at }: Steps, reason: VerdictReason, hope = 1): (step: number) => boolean {
   const near = nearJudge(known, hope);
   return (step) => {
     const judged = near(at(step));
     if (!judged.ok || !isPassing(judged.value)) return false;
-    if (reason === 'comes back') return !isSaidToComeBack(judged.value);
-    return reason !== 'stays' || isSaidToComeBack(judged.value);
+    if (reason !== 'comes back' && reason !== 'stays') return true;
+    // The checks of a kind say when it has no second rest.
+    return judged.value.notes.some(({ code }) => code === 'no-second-rest') === (reason === 'stays');
   };
-}
-
-/** The first step that may pass for all that is known; of no use where the joint as it is may as well. */
-function firstHoped(a: Assessment, { at }: Steps, most: number): number | undefined {
-  const isHoped = likely(a, { most, at: (step) => (step === 0 ? a.joint : at(step)) }, a.verdict.reason, HOPE);
-  return isHoped(0) ? undefined : firstFine(isHoped, 0, most);
 }
 
 /**
@@ -95,7 +83,7 @@ export function likelyStep(a: Assessment, steps: Steps, judge: Judge): number | 
   const most = lastAllowed(steps);
   if (!a.solved) return firstFine((step) => passes(steps.at(step), judge), 0, most);
   const { reason } = a.verdict;
-  const found = firstFine(likely(a, steps, reason), 0, most) ?? firstHoped(a, steps, most);
+  const found = firstFine(likely(a, steps, reason), 0, most);
   // Of touching no estimate knows: a step that can be told from nothing.
   return found !== undefined && reason === 'touches' ? Math.max(found, Math.ceil(most * FIRST_STRIDE)) : found;
 }
@@ -142,17 +130,16 @@ export function leastChange(
 ): Found | undefined {
   if (guess === undefined || !a.solved) return guess === undefined ? undefined : { after: steps.at(guess) };
   const byShape = isByShape(a);
-  const budget = byShape ? JUDGED.byShapes : JUDGED.byFigures;
   let found: Found | undefined;
   let bracket: Bracket = { fails: 0, last: lastAllowed(steps), judged: 0 };
-  for (let next: number | undefined = guess; next !== undefined && bracket.judged < budget;) {
+  for (let next: number | undefined = guess; next !== undefined && bracket.judged < JUDGED;) {
     const step: number = next;
     const answer = judge(steps.at(step));
     const known = answer.ok ? answer.value : undefined;
     const isFine = known !== undefined && isPassing(known);
     if (isFine) found = { after: steps.at(step), ...(known.solved ? { assessed: known } : {}) };
-    bracket = { ...bracket, ...(isFine ? { fine: step } : known ? { fails: step } : { last: step - 1 }) };
-    bracket = { ...bracket, judged: bracket.judged + 1 };
+    const learnt = isFine ? { fine: step } : known ? { fails: step } : { last: step - 1 };
+    bracket = { ...bracket, ...learnt, judged: bracket.judged + 1 };
     const hope = isFine ? SURE : 1;
     const told =
       known?.solved && !byShape && !isByShape(known) ? likely(known, steps, a.verdict.reason, hope) : undefined;

@@ -6,6 +6,15 @@ import { effortUpTo, strainsUpTo } from './solvedPath.ts';
 import { understand } from './understand.ts';
 
 /**
+ * By how much a figure of a hand form grows. Forms of what snaps tell the push where it ends, which may be none, or be to the
+ * other side: then nothing is known of it.
+ */
+function grown(there: number, here: number): number {
+  const ratio = there / here;
+  return ratio > 0 && Number.isFinite(ratio) ? ratio : 1;
+}
+
+/**
  * What assesses joints like one that the solver has answered without solving: its strain and effort, grown as the hand
  * form says. It does not know what only a solved way tells: where a joint rests, and whether it touches itself.
  *
@@ -26,8 +35,6 @@ export function nearJudge(known: Assessment, hope = 1): Judge {
   const within = known.strain.nominal > Math.max(seen.within, atRoots) ? known.strain.nominal : seen.within;
   const effort = effortUpTo(known.solved, amount);
   const stiffness = known.effort.stiffness / known.effort.modulus;
-  // Forms of what snaps tell the push where it ends, which may be none, or be to the other side: then nothing is known of it.
-  const grown = (there: number, here: number) => (there / here > 0 && Number.isFinite(there / here) ? there / here : 1);
   const respond: Respond = (understood) => {
     const there = handResponse(askedOf(understood));
     const strained = (hope * there.nominalStrain) / hand.nominalStrain;

@@ -120,8 +120,7 @@ function ownCost(kind: RemedyKind, before: Assessment, after: Assessment, size =
     case 'larger fillet':
       return WEIGHT.fillet * (after.fillet - before.fillet);
     case 'other size': {
-      const parameter = familyOf(before.joint).parameters[size];
-      if (!parameter) throw new RangeError(`${before.joint.family} has no size called ${size}`);
+      const parameter = familyOf(before.joint).parameters[size] as Parameter;
       const [was, is] = [before, after].map(({ joint }) => joint.sizes[size] ?? Number.NaN) as [number, number];
       return WEIGHT.size * sizeChange(parameter, before.length, was, is);
     }

@@ -43,9 +43,8 @@ export function sizeSteps(a: Assessment, name: string, way: 1 | -1, reach = REAC
     const far = Math.abs(sizeChange(parameter, a.length, now, value)) > Math.log(reach) + 1e-9;
     return far || value > max * (1 + 1e-9) || value < min * (1 - 1e-9) - 1e-12;
   };
-  const room = Math.floor((way > 0 ? max - now : now - min) / step + 1e-9) + 1;
-  let most = Math.max(0, room);
-  while (most > 0 && isPast(most)) most -= 1;
+  let most = 0;
+  while (!isPast(most + 1)) most += 1;
   return { most, at: (k) => withSize(a.joint, name, valueAt(k)) };
 }
 

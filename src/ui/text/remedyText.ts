@@ -41,9 +41,16 @@ const piece = (a: Assessment) => kindText(a.joint.family).piece;
 const room = (a: Assessment) => kindText(a.joint.family).room;
 const perCent = (scale: number | undefined) => share(scale ?? 1);
 
+const countTitle = ({ before, after }: Change) =>
+  `Use ${countOf(after, true)} instead of ${inWords(before.fit.nearest)}`;
+const countDone = ({ before, after }: Change) =>
+  `Made ${countOf(after)} ${after.section.countOf === 'lines' ? 'across' : 'through'}, was ${before.fit.nearest}`;
+
 /** A size that was changed: what it is, by its own name, and its values in words. */
 function sized({ before, after, unit, size = '' }: Change) {
   const { sizes, choices } = kindText(before.joint.family);
+  // A choice as it stands in the middle of a brief may end with a comma.
+  const chosen = (value: number) => choices?.[size]?.[value]?.replace(/,$/, '');
   const { kind } = familyOf(before.joint).parameters[size] ?? {};
   const [was, is] = [before, after].map(({ joint }) => sizeOf(joint.sizes, size)) as [number, number];
   const said = (value: number): string => {
@@ -51,13 +58,13 @@ function sized({ before, after, unit, size = '' }: Change) {
     return kind === 'angle' ? angle(asRad(value)) : String(Number(value.toFixed(3)));
   };
   const [name = '', ...rest] = (sizes[size] ?? size).split(/(?=,)/);
-  return { kind, was, is, said, name: small(name), rest: rest.join(''), choices: choices?.[size] };
+  return { kind, was, is, said, name: small(name), rest: rest.join(''), choice: chosen(is), chosen: chosen(was) };
 }
 
 /** “Make the rise 4.50 mm”, “Make it 4.00 mm from run to run”, “Use seven runs”, “Make it a double arch”. */
 function sizeTitle(change: Change): string {
-  const { kind, was, is, said, name, rest, choices } = sized(change);
-  if (choices) return `Make it ${choiceText(choices[is])}`;
+  const { kind, was, is, said, name, rest, choice } = sized(change);
+  if (choice) return `Make it ${choice}`;
   if (kind === 'count') return `Use ${inWords(is)} ${is === 1 ? `instead of ${inWords(was)} ` : ''}${name}`;
   if (name.startsWith('from ')) return `Make it ${said(is)} ${name}`;
   return `Make the ${name} ${said(is)}${rest}`;
@@ -65,30 +72,25 @@ function sizeTitle(change: Change): string {
 
 /** “Rise made 4.50 mm, was 3.00 mm”. */
 function sizeDone(change: Change): string {
-  const { kind, was, is, said, name, choices } = sized(change);
-  if (choices) return `Made ${choiceText(choices[is])}, was ${choiceText(choices[was])}`;
+  const { kind, was, is, said, name, choice, chosen } = sized(change);
+  if (choice) return `Made ${choice}, was ${chosen}`;
   if (kind === 'count') return `Made ${is} ${name}, was ${was}`;
   return `${capital(name)} made ${said(is)}, was ${said(was)}`;
 }
 
 /** “1.50 mm more”, “two fewer”. */
 function sizeCost(change: Change): string {
-  const { kind, was, is, said, choices } = sized(change);
-  if (choices) return 'drawing it anew';
+  const { kind, was, is, said, choice } = sized(change);
+  if (choice) return 'drawing it anew';
   const [by, more] = [Math.abs(is - was), is > was];
   return kind === 'count' ? `${inWords(by)} ${more ? 'more' : 'fewer'}` : `${said(by)} ${more ? 'more' : 'less'}`;
-}
-
-/** A choice as it stands in the middle of a brief may end with a comma. */
-function choiceText(choice = ''): string {
-  return choice.replace(/,$/, '');
 }
 
 /** What to do, in the imperative. */
 const TITLES: Readonly<Record<RemedyKind, (change: Change) => string>> = {
   lengthen: ({ after, unit }) => `Make the ${room(after).thing} ${long(after, unit)} ${room(after).is}`,
-  'fewer lines': ({ before, after }) => `Use ${countOf(after, true)} instead of ${inWords(before.fit.nearest)}`,
-  'more lines': ({ before, after }) => `Use ${countOf(after, true)} instead of ${inWords(before.fit.nearest)}`,
+  'fewer lines': countTitle,
+  'more lines': countTitle,
   'line width': ({ before, after, unit }) =>
     before.joint.measuredThickness === undefined
       ? `Set ${width(after, unit)} lines`
@@ -107,10 +109,8 @@ const TITLES: Readonly<Record<RemedyKind, (change: Change) => string>> = {
 const DONE: Readonly<Record<RemedyKind, (change: Change) => string>> = {
   lengthen: ({ before, after, unit }) =>
     `${capital(room(after).thing)} made ${long(after, unit)} ${room(after).is}, was ${setLength(before.length, unit)}`,
-  'fewer lines': ({ before, after }) =>
-    `Made ${countOf(after)} ${after.section.countOf === 'lines' ? 'across' : 'through'}, was ${before.fit.nearest}`,
-  'more lines': ({ before, after }) =>
-    `Made ${countOf(after)} ${after.section.countOf === 'lines' ? 'across' : 'through'}, was ${before.fit.nearest}`,
+  'fewer lines': countDone,
+  'more lines': countDone,
   'line width': ({ before, after, unit }) =>
     `Lines set to ${width(after, unit)}, were ${setLength(before.joint.profile.lineWidth, unit)}`,
   'share the angle': ({ before, after }) => `${after.inRow} ${pieces(after)} put in a row, was ${before.inRow}`,
