@@ -17,7 +17,7 @@ import { checkValues, input } from '../support/checkValues.ts';
 import { expectClose } from '../support/close.ts';
 import { assessed, changed, LEAF } from '../support/joints.ts';
 
-/** E of TPU and of PETG as the rows say [MPa], read off the joint so that a new row does not fail a test of mechanics. */
+/** As the filament’s row says [MPa]: another row must not fail a test of mechanics. */
 const modulusOf = (joint: Joint) => assessed(joint).effort.modulus;
 
 function matched(joint: Joint, wanted: EffortWanted, steps: readonly MatchStep[], judge: Judge = assess): Match {
@@ -37,10 +37,11 @@ const THICKNESS = 2 * 0.42;
 /** Effort is matched to 1 in 100, and goes by this power of the size. */
 const toItsPower = (power: number, because: string) => ({ rel: 0.011 / Math.abs(power), because });
 
-describe('a leaf bent to an arc, M = E·(b·t³/12)·θ/L', () => {
-  const moment = (depth: number, length: number) =>
-    (modulusOf(NARROW) * depth * THICKNESS ** 3 * radians(10)) / (12 * length);
+/** Moment of a strip of this depth and length [mm] at 10° [N·mm]. */
+const moment = (depth: number, length: number) =>
+  (modulusOf(NARROW) * depth * THICKNESS ** 3 * radians(10)) / (12 * length);
 
+describe('a leaf bent to an arc, M = E·(b·t³/12)·θ/L', () => {
   it('gets the length that the formula says', () => {
     const { after } = matched(NARROW, { effort: moment(0.5, 44), at: radians(10) }, ['length']);
     expectClose(after.sizes['length'] ?? Number.NaN, 44, toItsPower(1, 'matched to 1 in 100, narrow to 1 in 1000'));

@@ -24,7 +24,7 @@ describe('small changes of a joint', () => {
       ['fillet', 0.1],
       ['depth', 0.1],
       ['amount', radians(1)],
-      ['amount', -radians(1)],
+      ['amount', radians(-1)],
       ['sideBySide', 1],
     ]);
   });
