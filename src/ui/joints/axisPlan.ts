@@ -107,14 +107,12 @@ export function axisOf(before: Assessment, after: Assessment): AxisOf {
   return strainAxis(before, after);
 }
 
-const bareEffort = (value: number) => effortFigure(value);
-
 function effortAxis({ effort }: Assessment, after: Assessment, most: number): AxisOf {
   return {
     was: effort.effort,
     now: after.effort.effort,
-    say: bareEffort,
-    ticks: [{ value: most, figure: bareEffort(most), words: `${bareEffort(most)} at most` }],
+    say: effortFigure,
+    ticks: [{ value: most, figure: effortFigure(most), words: `${effortFigure(most)} at most` }],
     label: effortAxisText(effort.effort, after.effort.effort, most, effort.measure),
   };
 }

@@ -223,19 +223,13 @@ function lastingText({ life, joint: { movement } }: Assessment): string {
     : `half break by ${cycles(life.median)}`;
 }
 
-/** How it moves then, where that was what was wrong; empty where it is not put right. */
+/** What is put right, where that was what was wrong and neither life nor effort tells it. */
 const MOVES: Partial<Readonly<Record<VerdictReason, string>>> = {
   stays: 'It comes back by itself',
   'comes back': 'It stays in its second place',
   touches: 'It stays clear of itself',
+  warmth: 'It stands the temperature there',
 };
-
-/** How warm it may get, where that was what was wrong. */
-function movingText(before: Assessment, { verdict, warmth, filament }: Assessment): string {
-  if (before.verdict.reason === verdict.reason) return '';
-  if (before.verdict.reason !== 'warmth') return MOVES[before.verdict.reason] ?? '';
-  return warmth.isBrittle ? '' : `${filament.name} softens at about ${Math.round(warmth.softensAt)}${NO_BREAK}°C`;
-}
 
 /** What comes of it: “95 in 100 reach 5 000; effort 30.2 to 24.1 N·mm.” */
 export function remedyResult(before: Assessment, remedy: Remedy): string {
@@ -244,7 +238,8 @@ export function remedyResult(before: Assessment, remedy: Remedy): string {
   const effort = was === now ? `effort stays ${now}` : `effort ${was.replace(/\u00a0.*/, '')} to ${now}`;
   const enough =
     after.verdict.grade === 'pass' ? '' : ` Not enough alone: ${gradeWord(after.verdict.grade).toLowerCase()}.`;
-  const moving = movingText(before, after);
+  const { reason } = before.verdict;
+  const moving = (reason !== after.verdict.reason && MOVES[reason]) || '';
   return `${moving === '' ? capital(lastingText(after)) : `${moving}; ${lastingText(after)}`}; ${effort}.${enough}`;
 }
 
