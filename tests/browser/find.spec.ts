@@ -8,6 +8,7 @@ const head = (page: Page) => page.getByRole('heading', { name: /^Find a joint/ }
 const slip = (page: Page) => page.locator('.slip');
 /** A search of one kind in one filament is over in a moment, one of everything may take a busy machine a minute. */
 const LONG = { timeout: 60_000 };
+test.describe.configure({ timeout: 120_000 });
 
 async function openFinder(page: Page): Promise<void> {
   await page.goto('/');
@@ -63,7 +64,7 @@ test('the keyboard alone finds a joint, and steps through the list', async ({ pa
   await page.keyboard.press('Enter');
   await expect(head(page)).toBeFocused();
   await expect(uses(page).nth(2)).toBeVisible(LONG);
-  await tabTo(page, page.getByText('What may be tried'));
+  await tabTo(page, page.locator('.may-try > summary'));
   await tabTo(page, uses(page).first());
   await page.keyboard.press('ArrowDown');
   await expect(uses(page).nth(1)).toBeFocused();
@@ -71,7 +72,8 @@ test('the keyboard alone finds a joint, and steps through the list', async ({ pa
   await expect(uses(page).first()).toBeFocused();
   // What is reached is marked in both figures and told above the first.
   await expect(page.locator('.trade-picked')).toBeVisible();
-  await expect(page.locator('.strip-picked')).toBeVisible();
+  // An upright line has no width, and is not visible to whoever asks for an area.
+  await expect(page.locator('.strip-picked')).toHaveCount(1);
   await page.keyboard.press('Enter');
   await expect(verdict(page)).toBeVisible();
   await expect(page.getByRole('textbox', { name: 'Name of this joint' })).toHaveValue(/ for the rain-flap hinge$/);
@@ -129,7 +131,9 @@ test('bars hide what lies outside them, by keys and by hand', async ({ page }) =
   await expect(page.locator('.found-list')).toContainText('Nothing left');
   await page.locator('.found-list').getByRole('button', { name: 'show all' }).click();
   await expect(page.locator('.shown')).toContainText(`All ${all} are shown`);
-  const box = await page.getByRole('slider', { name: 'Smallest chance shown' }).boundingBox();
+  const chance = page.getByRole('slider', { name: 'Smallest chance shown' });
+  await chance.hover();
+  const box = await chance.boundingBox();
   if (!box) throw new Error('the bar of the chance has no place');
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
   await page.mouse.down();
@@ -175,7 +179,6 @@ test('the brief is kept when it is closed, over a reload, and for another joint 
   await opener(page).click();
   await expect(field(page, 'Room along it')).toHaveValue('17');
   await page.keyboard.press('Escape');
-  await page.getByRole('button', { name: 'Back', exact: true }).click();
   await cell(page, 'Battery-door hinge').click();
   await opener(page).click();
   await expect(field(page, 'Room along it')).not.toHaveValue('17');
