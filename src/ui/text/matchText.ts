@@ -38,7 +38,7 @@ export function untouchedText(snaps: boolean): string {
 }
 
 /** “at 30°”, or where it snaps. */
-export function placeText(at: EffortWanted['at'], measure: Measure, unit: LengthUnit): string {
+function placeText(at: EffortWanted['at'], measure: Measure, unit: LengthUnit): string {
   return at === 'snap' ? 'where it snaps' : `at ${setAmount(at, measure, unit)}`;
 }
 
