@@ -62,6 +62,7 @@ export const PROBLEM_CODES = [
   'effort-out-of-reach',
   // a search
   'none-ticked',
+  'none-can',
   // the solver
   'no-convergence',
   'cancelled',

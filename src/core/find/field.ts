@@ -19,12 +19,15 @@ export class Field {
   readonly lot: Lot;
   readonly rows: readonly Row[];
   readonly #wanted: Wanted;
+  readonly #trusts: boolean;
   #estimates: Estimates | undefined;
   #tally = new Tally();
   #fronts: readonly Front<Met>[] = [];
   #fitting: Int32Array | undefined;
 
-  constructor(lot: Lot, wanted: Wanted) {
+  /** `trusts`: hand forms are taken for exact, and nothing is expected that they do not tell. */
+  constructor(lot: Lot, wanted: Wanted, trusts = false) {
+    this.#trusts = trusts;
     this.lot = lot;
     this.#wanted = wanted;
     this.rows = rowsFor(wanted, lot);
@@ -59,13 +62,13 @@ export class Field {
   /** Whether hand forms are exact for all that can be made. */
   get isExact(): boolean {
     const { possible, exact } = this.estimates.hand;
-    return possible.every((one, at) => one === 0 || exact[at] === 1);
+    return this.#trusts || possible.every((one, at) => one === 0 || exact[at] === 1);
   }
 
   /** Works out every shape by hand form. */
   reckon(beat: () => void): void {
     const shapes = shapesOf(this.lot, this.#wanted.profile, beat);
-    this.#estimates = new Estimates(shapes, movesExpected(shapes));
+    this.#estimates = new Estimates(shapes, this.#trusts ? new Int32Array(shapes.count) : movesExpected(shapes));
   }
 
   get #screened(): Screened {

@@ -5,7 +5,7 @@ import { rememberSolved, type Solve } from '../design/rememberSolved.ts';
 import { failIfAny, ok, type Result } from '../result.ts';
 import { checkWanted } from './checkWanted.ts';
 import type { FindAnswer } from './findAnswer.ts';
-import { lotsFor } from './lots.ts';
+import { lotsFor, noneCan } from './lots.ts';
 import { Search } from './search.ts';
 import type { Wanted } from './wanted.ts';
 
@@ -28,7 +28,7 @@ export interface FindAsked {
  * the solver sees. Where they only estimate, the most promising are solved, what that shows corrects the estimate of
  * the others, and only solved ones are told; such a kind may hold more than is found.
  *
- * Problems: those of `checkWanted`.
+ * Problems: those of `checkWanted`; `none-can` where no ticked kind moves so at all.
  *
  * @param wanted - what is looked for: room [mm], effort [N·mm] or [N], amounts [rad] or [mm] [-]
  * @param asked - whom to tell on the way [-]
@@ -37,7 +37,9 @@ export interface FindAsked {
  * Source: plane-bending, strain-life, reissner-rod.
  */
 export function find(wanted: Wanted, asked: FindAsked = {}): Result<FindAnswer> {
-  const refused = failIfAny([...checkWanted(wanted)]);
+  const wrong = checkWanted(wanted);
+  const cannot = wrong.length === 0 ? noneCan(wanted) : undefined;
+  const refused = failIfAny([...wrong, ...(cannot ? [cannot] : [])]);
   if (refused) return refused;
   const { solve = rememberSolved(undefined, REMEMBERED) } = asked;
   // What lies beyond the wanted amount matters only where it is asked whether it stays.

@@ -6,6 +6,7 @@ import { FAMILIES } from '../flexures/index.ts';
 import type { Rungs, Sought } from '../flexures/sought.ts';
 import { soughtOf } from '../flexures/soughts.ts';
 import type { Lying } from '../print/profile.ts';
+import type { Problem } from '../problems.ts';
 import type { Wanted } from './wanted.ts';
 
 /** One kind, moved in one way and lying in one way, with all that is tried of it. */
@@ -60,12 +61,19 @@ function movementFor({ snaps }: FlexureFamily, drive: Drive, { movement }: Wante
   return { ...moved, drive: drive.id, ...(snaps && stays !== undefined ? { stays } : {}) };
 }
 
+/** Why a kind cannot do what is wanted whatever its sizes; undefined where it can. */
+function whyNot(family: FlexureFamily, wanted: Wanted): string | undefined {
+  const drive = driveFor(family, wanted);
+  if (drive === undefined) return wanted.measure === 'turn' ? 'it does not turn' : 'it only turns';
+  if (wanted.movement.stays === true && family.snaps !== true) return 'it does not stay in a second place';
+  if (!family.lyings.some((lying) => wanted.lyings.includes(lying))) return `it lies ${family.lyings.join(' or ')}`;
+  return checkMovement(movementFor(family, drive, wanted), family)[0]?.message;
+}
+
 function lotsOfKind(family: FlexureFamily, wanted: Wanted): readonly Lot[] {
   const drive = driveFor(family, wanted);
-  const cannotStay = wanted.movement.stays === true && family.snaps !== true;
-  if (drive === undefined || cannotStay) return [];
+  if (drive === undefined || whyNot(family, wanted) !== undefined) return [];
   const movement = movementFor(family, drive, wanted);
-  if (checkMovement(movement, family).length > 0) return [];
   const sought = soughtOf(family.id);
   const { parameters, roles } = family;
   const typical = Object.fromEntries(Object.entries(parameters).map(([name, one]) => [name, one.typical]));
@@ -98,6 +106,24 @@ function lotsOfKind(family: FlexureFamily, wanted: Wanted): readonly Lot[] {
  */
 export function lotsFor(wanted: Wanted): readonly Lot[] {
   return FAMILIES.filter(({ id }) => wanted.families.includes(id)).flatMap((family) => lotsOfKind(family, wanted));
+}
+
+/**
+ * Why nothing can be tried of what is ticked; undefined where something can.
+ *
+ * @param wanted - what is looked for, checked [-]
+ * @returns a problem `none-can` that says of the first ticked kind why
+ */
+export function noneCan(wanted: Wanted): Problem | undefined {
+  const ticked = FAMILIES.filter(({ id }) => wanted.families.includes(id));
+  const [first] = ticked;
+  const why = ticked.map((family) => whyNot(family, wanted));
+  if (first === undefined || why.some((one) => one === undefined)) return undefined;
+  return {
+    code: 'none-can',
+    message: `None of the ticked kinds can be moved so (${first.id}: ${why[0]}); tick others, or ask for another movement`,
+    field: 'families',
+  };
 }
 
 /**

@@ -62,7 +62,7 @@ export class Search {
   constructor(lots: readonly Lot[], wanted: Wanted, asked: SearchAsked) {
     this.#wanted = wanted;
     this.#asked = asked;
-    this.#fields = lots.map((lot) => new Field(lot, wanted));
+    this.#fields = lots.map((lot) => new Field(lot, wanted, asked.isWhole === true));
     this.#total = this.#fields.reduce((sum, { total }) => sum + total, 0);
   }
 
@@ -90,8 +90,7 @@ export class Search {
     tell(this.answer(false));
   }
 
-  readonly #judgeOf = (field: Field): Judge =>
-    field.isExact || this.#asked.isWhole === true ? this.#asked.byHand : this.#asked.solved;
+  readonly #judgeOf = (field: Field): Judge => (field.isExact ? this.#asked.byHand : this.#asked.solved);
 
   #screen(field: Field): void {
     const before = this.#tried;
@@ -101,7 +100,7 @@ export class Search {
       this.#share = (SCREENED * this.#tried) / this.#total;
       this.#beat();
     });
-    if (!field.isExact && this.#asked.isWhole !== true) return;
+    if (!field.isExact) return;
     const most = this.#asked.isWhole === true ? Number.POSITIVE_INFINITY : OF_EACH;
     field.rows.forEach((_, row) => {
       for (const met of spread(field.frontOf(row), most)) this.#take(field, met, this.#asked.byHand);

@@ -5,10 +5,10 @@ import { roomBetweenArms, spiral } from './spiral.ts';
 import type { SpiralSizes } from './spiralSizes.ts';
 
 /**
- * How much nearer arms come to each other, over the radius of the ring and the turn in rad: of fifteen solved spirals, of one to
- * four arms and 0.75 to 3 turns at 17° and 35°, 0.06 to 0.19. They bulge to one side, which winding them up evenly does not tell.
+ * How much nearer arms come to each other, over the radius of the ring and the turn in rad: of eighteen solved spirals, of one to
+ * four arms and 0.75 to 4 turns at 17° and 35°, 0.06 to 0.21, more the more turns. They bulge to one side, which winding them up evenly does not tell.
  */
-const NEARER = 0.15;
+const NEARER = 0.2;
 
 /**
  * Arms are told apart, not in proportion: one more leaves less room between them, and short ones strain by how many hold

@@ -172,6 +172,7 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
   'held-past-yield': asSaid,
 
   'none-ticked': asSaid,
+  'none-can': asSaid,
   'no-answer': () => 'No answer was found for these values; change one of them a little.',
 
   'does-not-snap': asSaid,
