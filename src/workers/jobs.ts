@@ -94,9 +94,9 @@ export async function runRequest(
     case 'doubt':
       return (await import('./doubtJob.ts')).doubtJob(input as Input<'doubt'>, alive);
     case 'nudges':
-      return (await import('./nudgesJob.ts')).nudgesJob(input as Input<'nudges'>, alive);
+      return (await import('./tuningJobs.ts')).nudgesJob(input as Input<'nudges'>, alive);
     case 'matchEffort':
-      return (await import('./matchEffortJob.ts')).matchEffortJob(input as Input<'matchEffort'>, alive);
+      return (await import('./tuningJobs.ts')).matchEffortJob(input as Input<'matchEffort'>, alive);
     case 'find':
       return (await import('./findJob.ts')).findJob(input as Input<'find'>, alive, tell);
     case 'assess':

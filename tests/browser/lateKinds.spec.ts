@@ -74,7 +74,7 @@ base('never leaves a page that cannot be reached', async ({ page }) => {
 });
 
 base('stands without what does not come, and says so', async ({ page }) => {
-  await page.route(/\/(LifeSheet|FilamentsPlace|Foot)-.*\.js/, (route) => route.abort());
+  await page.route(/\/(UnderCurves|FilamentsPlace|Foot)-.*\.js/, (route) => route.abort());
   await page.goto('/');
   await expect(verdict(page).getByRole('heading')).toHaveText(/Caution/);
   await page.getByRole('slider').last().scrollIntoViewIfNeeded();

@@ -17,8 +17,7 @@ const Curves = memo(lazy(async () => ({ default: (await import('../charts/Curves
 const SolvedCurves = memo(
   lazy(async () => ({ default: (await import('../charts/solved/SolvedCurves.tsx')).SolvedCurves })),
 );
-const Tuning = memo(lazy(async () => ({ default: (await import('./match/Tuning.tsx')).Tuning })));
-const LifeSheet = memo(lazy(async () => ({ default: (await import('../life/LifeSheet.tsx')).LifeSheet })));
+const UnderCurves = memo(lazy(async () => ({ default: (await import('./match/UnderCurves.tsx')).UnderCurves })));
 const Foot = memo(lazy(async () => ({ default: (await import('./Foot.tsx')).Foot })));
 
 /** One joint on the sheet: what is wanted, the answer, the drawing, the curves, and what to carry away. */
@@ -52,17 +51,14 @@ export function JointSheet({ joint }: { joint: Joint }) {
                   <SolvedCurves assessment={chartedLater} bent={bent} unit={unit} onSize={sizeTo} />
                 </div>
               )}
-              <div className="under-curves">
-                {chartedLater && (
-                  <Tuning
-                    assessment={chartedLater}
-                    isWorking={figure.isWorking || chartedLater !== charted}
-                    unit={unit}
-                    onUse={changeJoint}
-                  />
-                )}
-                <LifeSheet joint={joint} assessment={later.value} unit={unit} onChange={changeJoint} />
-              </div>
+              <UnderCurves
+                joint={joint}
+                assessment={later.value}
+                charted={chartedLater}
+                isWorking={figure.isWorking || chartedLater !== charted}
+                unit={unit}
+                onChange={changeJoint}
+              />
               <Foot assessment={later.value} unit={unit} />
             </Late>
           )}

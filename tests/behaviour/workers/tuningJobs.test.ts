@@ -5,9 +5,8 @@ import { nudgesOf } from '../../../src/core/design/nudges.ts';
 import { familyOf } from '../../../src/core/flexures/known.ts';
 import { newJoint } from '../../../src/store/newJoint.ts';
 import { runRequest } from '../../../src/workers/jobs.ts';
-import { matchEffortJob } from '../../../src/workers/matchEffortJob.ts';
-import { nudgesJob } from '../../../src/workers/nudgesJob.ts';
 import type { Output } from '../../../src/workers/protocol.ts';
+import { matchEffortJob, nudgesJob } from '../../../src/workers/tuningJobs.ts';
 
 const leaves = newJoint(familyOf({ family: 'parallelLeaves' }), 'leaves');
 
