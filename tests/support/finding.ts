@@ -13,6 +13,8 @@ import { checkSizes } from '../../src/core/flexures/checkSizes.ts';
 import { FAMILIES } from '../../src/core/flexures/index.ts';
 import { familyOf } from '../../src/core/flexures/known.ts';
 import { mechanicsOf } from '../../src/core/flexures/networks.ts';
+import { soughtOf } from '../../src/core/flexures/soughts.ts';
+// from '../../src/core/flexures/networks.ts';
 import { radians } from '../../src/core/units.ts';
 import { USUAL_PROFILE } from '../../src/store/newJoint.ts';
 
@@ -72,16 +74,23 @@ export interface Walked {
   readonly short: readonly Shortcoming[];
 }
 
+/** One alone, a millimetre deep where depth is free: what is far too large even so is not tried. */
+const oneAlone = (family: string) => soughtOf(family).inProportion;
+
 const HARMLESS = ['fillet-in-steps', 'frame-must-be-stiff', 'no-second-rest'];
 
 /** Whether a joint can be made and reckoned at all, told anew from its sizes. */
-function canBe({ joint }: Candidate): boolean {
+function canBe({ joint }: Candidate, wanted: Wanted): boolean {
   const family = familyOf(joint);
   const { thickness } = family.section(joint.sizes, joint.profile);
   const { drive, amount } = joint.movement;
   const found = checkSizes(family, joint.sizes, thickness, joint.profile);
   const limit = mechanicsOf(family.id).limit?.(joint.sizes, thickness, drive) ?? Infinity;
-  return found.every(({ code }) => HARMLESS.includes(code)) && amount <= limit;
+  const one = { ...joint.sizes, ...Object.fromEntries(oneAlone(family.id).map((size) => [size, 1])) };
+  const { along, across, depth } = soughtOf(family.id).room(one, thickness);
+  const isNear =
+    along <= 2.5 * wanted.room.along && across <= 2.5 * wanted.room.across && depth <= 2.5 * wanted.room.depth;
+  return isNear && found.every(({ code }) => HARMLESS.includes(code)) && amount <= limit;
 }
 
 export const keyOf = ({ family, sizes, profile }: Joint) =>
@@ -95,7 +104,7 @@ export function walked(lots: readonly Lot[], wanted: Wanted): readonly Walked[] 
     const each = (place: Place) => {
       const row = rows[place.row];
       const candidate = row && candidateAt(lot, row, place, wanted);
-      if (!candidate || !canBe(candidate)) return;
+      if (!candidate || !canBe(candidate, wanted)) return;
       const assessed = handJudge(candidate.joint);
       if (!assessed.ok) return;
       const short = shortfallsOf(wanted, assessed.value, candidate.room, candidate.air).map(({ reason }) => reason);

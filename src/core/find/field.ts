@@ -67,7 +67,7 @@ export class Field {
 
   /** Works out every shape by hand form. */
   reckon(beat: () => void): void {
-    const shapes = shapesOf(this.lot, this.#wanted.profile, beat);
+    const shapes = shapesOf(this.lot, this.#wanted, beat);
     this.#estimates = new Estimates(shapes, this.#trusts ? new Int32Array(shapes.count) : movesExpected(shapes));
   }
 

@@ -7,7 +7,9 @@ import { mechanicsOf } from '../flexures/networks.ts';
 import type { PrintProfile } from '../print/profile.ts';
 import type { Problem, ProblemCode } from '../problems.ts';
 import type { Mm } from '../units.ts';
+import type { Room } from '../flexures/sought.ts';
 import { shapesIn, triedAt, type Lot } from './lots.ts';
+import type { Wanted } from './wanted.ts';
 
 /** Cautions that neither make the figures rougher nor the print worse. */
 const HARMLESS: ReadonlySet<ProblemCode> = new Set<ProblemCode>([
@@ -74,6 +76,16 @@ function isSound(problem: Problem): boolean {
   return !isRefusal(problem) && HARMLESS.has(problem.code);
 }
 
+/** What needs more than so many times the room is not even tried; what needs less tells what more room would help. */
+const FAR_TOO_LARGE = 2.5;
+
+/** Whether it is worth trying in this room at all. */
+export function isNear({ along, across, depth }: Room, { room }: Pick<Wanted, 'room'>): boolean {
+  return (
+    along <= FAR_TOO_LARGE * room.along && across <= FAR_TOO_LARGE * room.across && depth <= FAR_TOO_LARGE * room.depth
+  );
+}
+
 /** Whether it can be made, is reckoned as well as any joint, and may be moved so far. */
 function isPossible({ family, drive, movement }: Lot, { sizes, section }: Shape, profile: PrintProfile): boolean {
   if (!checkSizes(family, sizes, section.thickness, profile).every(isSound)) return false;
@@ -92,17 +104,18 @@ function withDepth({ family, sought }: Lot, sizes: Sizes, depth: Mm): Sizes {
   return sought.inProportion.includes(name) ? { ...sizes, [name]: depth } : sizes;
 }
 
-function fill(shapes: Shapes, profile: PrintProfile, at: number): void {
+function fill(shapes: Shapes, wanted: Wanted, at: number): void {
+  const { profile } = wanted;
   const { lot } = shapes;
   const { family, sought, drive, lying, movement } = lot;
   const shape = shapeAt(lot, profile, at);
   const { sizes, section } = shape;
   const { thickness } = section;
-  if (!isPossible(lot, shape, profile)) return;
+  const [thin, thick] = [1, 2].map((depth) => sought.room(withDepth(lot, sizes, depth), thickness)) as [Room, Room];
+  if (!isNear(thin, wanted) || !isPossible(lot, shape, profile)) return;
   const asked: Asked = { family, drive: drive.id, sizes, thickness, amount: movement.amount };
   const { nominalStrain, effort } = handResponse(asked);
   const { factor } = rootOf(family, sizes, thickness);
-  const [thin, thick] = [1, 2].map((depth) => sought.room(withDepth(lot, sizes, depth), thickness));
   const air = sought.unsupported?.(sizes, thickness, lying);
   shapes.possible[at] = Number.isFinite(nominalStrain) && effort > 0 ? 1 : 0;
   shapes.exact[at] = isExactByHand(asked) ? 1 : 0;
@@ -113,10 +126,10 @@ function fill(shapes: Shapes, profile: PrintProfile, at: number): void {
   shapes.peak[at] = nominalStrain * factor;
   const { depth, sideBySide } = family.roles;
   shapes.effort[at] = effort / (inProportion(lot, sizes, depth) * inProportion(lot, sizes, sideBySide));
-  shapes.along[at] = thin?.along ?? 0;
-  shapes.across[at] = thin?.across ?? 0;
-  shapes.depthTimes[at] = (thick?.depth ?? 0) - (thin?.depth ?? 0);
-  shapes.depthFrom[at] = 2 * (thin?.depth ?? 0) - (thick?.depth ?? 0);
+  shapes.along[at] = thin.along;
+  shapes.across[at] = thin.across;
+  shapes.depthTimes[at] = thick.depth - thin.depth;
+  shapes.depthFrom[at] = 2 * thin.depth - thick.depth;
   shapes.bridge[at] = air?.bridge ?? 0;
   shapes.ledge[at] = air?.ledge ?? 0;
   const { amount } = movement;
@@ -129,13 +142,13 @@ function fill(shapes: Shapes, profile: PrintProfile, at: number): void {
  * What hand forms say of every shape of a lot.
  *
  * @param lot - kind, drive, lying and rungs [-]
- * @param profile - print profile, checked [mm]
+ * @param wanted - print profile and room [mm], checked
  * @param beat - called now and then [-]
  * @returns arrays by the number of the shape: strains as fractions, efforts per MPa [mm³] or [mm²], room [mm]
  *
  * Source: plane-bending, roark-17.1.
  */
-export function shapesOf(lot: Lot, profile: PrintProfile, beat: () => void = () => undefined): Shapes {
+export function shapesOf(lot: Lot, wanted: Wanted, beat: () => void = () => undefined): Shapes {
   const count = shapesIn(lot);
   const numbers = () => new Float64Array(count);
   const flags = () => new Uint8Array(count);
@@ -160,7 +173,7 @@ export function shapesOf(lot: Lot, profile: PrintProfile, beat: () => void = () 
     mayClear: flags(),
   };
   for (let at = 0; at < count; at += 1) {
-    fill(shapes, profile, at);
+    fill(shapes, wanted, at);
     if (at % 256 === 0) beat();
   }
   return shapes;

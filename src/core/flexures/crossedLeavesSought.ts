@@ -13,7 +13,7 @@ export const crossedLeavesSought: Sought<CrossedSizes> = {
   rungs: [
     { size: 'lines', values: LINES },
     { size: 'length', values: ladder(4, [20, 1], [60, 2], [120, 10]) },
-    { size: 'between', values: [60, 75, 90, 105, 120].map(radians) },
+    { size: 'between', values: [60, 90, 120].map(radians) },
     { size: 'fused', values: [0, 1] },
     { size: 'fillet', values: upTo(FILLETS, 1.2) },
   ],

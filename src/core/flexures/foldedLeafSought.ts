@@ -36,9 +36,9 @@ function standing({ runs, spacing, pad }: FoldedSizes, thickness: Mm): Unsupport
 export const foldedLeafSought: Sought<FoldedSizes> = {
   rungs: [
     { size: 'lines', values: LINES },
-    { size: 'runs', values: [2, 3, 4, 5, 6, 8, 10, 12] },
-    { size: 'length', values: ladder(3, [20, 1], [60, 5], [100, 20]) },
-    { size: 'spacing', values: [2, 2.5, 3, 4, 5, 6, 8, 10, 15] },
+    { size: 'runs', values: [2, 3, 4, 6, 8, 12] },
+    { size: 'length', values: ladder(3, [10, 1], [20, 2], [60, 10]) },
+    { size: 'spacing', values: [2, 3, 4, 5, 6, 8, 12] },
     { size: 'fillet', values: [0.5, 0.8] },
   ],
   inProportion: ['depth', 'sideBySide'],

@@ -8,9 +8,9 @@ import type { Sought } from './sought.ts';
 export const neckSought: Sought<NeckSizes> = {
   rungs: [
     { size: 'lines', values: LINES },
-    { size: 'along', values: [0.5, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 15] },
-    { size: 'deep', values: [0.5, 1, 1.5, 2, 3, 4, 6] },
-    { size: 'straight', values: [0, 1, 2, 4, 8, 15] },
+    { size: 'along', values: [0.5, 1, 1.5, 2, 3, 4, 6, 10] },
+    { size: 'deep', values: [0.5, 1, 2, 4] },
+    { size: 'straight', values: [0, 1, 2, 4, 8] },
     { size: 'inRow', values: IN_A_ROW },
   ],
   inProportion: ['depth', 'sideBySide'],

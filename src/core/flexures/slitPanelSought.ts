@@ -11,10 +11,10 @@ import type { Sought } from './sought.ts';
 export const slitPanelSought: Sought<SlitPanelSizes> = {
   rungs: [
     { size: 'layers', values: [2, 3, 4, 6, 8, 10] },
-    { size: 'rows', values: [4, 6, 8, 10, 15, 20, 25, 30, 40, 60] },
-    { size: 'pitch', values: [2, 2.4, 3, 4, 5] },
-    { size: 'slit', values: [10, 15, 20, 30, 40] },
-    { size: 'bridge', values: [1, 2, 3] },
+    { size: 'rows', values: [6, 10, 15, 20, 30, 40, 60] },
+    { size: 'pitch', values: [2, 3, 4] },
+    { size: 'slit', values: [10, 20, 30, 40] },
+    { size: 'bridge', values: [1, 2] },
     { size: 'depth', values: [15, 25, 40, 66, 100, 150] },
   ],
   inProportion: [],

@@ -35,8 +35,8 @@ export const snapArchSought: Sought<SnapArchSizes> = {
     { size: 'lines', values: LINES },
     { size: 'arches', values: [1, 2] },
     { size: 'span', values: ladder(10, [40, 2], [80, 5], [200, 20]) },
-    { size: 'rise', values: [0.6, 0.8, 1, 1.2, 1.5, 2, 2.5, 3, 3.5, 4, 5, 6, 8, 10, 12, 15] },
-    { size: 'fillet', values: [0.6, 1.2] },
+    { size: 'rise', values: [0.6, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 15] },
+    { size: 'fillet', values: [0.6] },
   ],
   inProportion: ['depth', 'sideBySide'],
 

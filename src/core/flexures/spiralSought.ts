@@ -17,11 +17,11 @@ const NEARER = 0.2;
  */
 export const spiralSought: Sought<SpiralSizes> = {
   rungs: [
-    { size: 'lines', values: upTo(LINES, 4) },
-    { size: 'arms', values: [1, 2, 3, 4] },
-    { size: 'hub', values: [4, 6, 8, 12] },
-    { size: 'ring', values: [12, 15, 18, 22, 26, 30, 36, 45, 60, 80, 100] },
-    { size: 'turns', values: [0.75, 1, 1.25, 1.5, 2, 3, 4] },
+    { size: 'lines', values: upTo(LINES, 3) },
+    { size: 'arms', values: [1, 2, 3] },
+    { size: 'hub', values: [4, 6, 10] },
+    { size: 'ring', values: [12, 16, 20, 24, 30, 40, 55, 80] },
+    { size: 'turns', values: [1, 1.5, 2, 3] },
   ],
   inProportion: ['depth'],
 

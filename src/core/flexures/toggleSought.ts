@@ -13,11 +13,11 @@ import { roofHeight, thrustArm, type ToggleSizes } from './toggleSizes.ts';
 export const toggleSought: Sought<ToggleSizes> = {
   rungs: [
     { size: 'lines', values: [1, 2, 3] },
-    { size: 'springLines', values: [2, 3, 4, 6, 8, 10] },
-    { size: 'hinge', values: [2.5, 3, 4, 5, 6, 8] },
-    { size: 'link', values: [10, 15, 20, 25, 30, 40, 60] },
-    { size: 'incline', values: [6, 8, 10, 12, 15, 20].map(radians) },
-    { size: 'spring', values: [10, 12, 16, 20, 30, 45] },
+    { size: 'springLines', values: [3, 4, 6, 8] },
+    { size: 'hinge', values: [2.5, 4, 6, 8] },
+    { size: 'link', values: [10, 15, 20, 30, 40, 60] },
+    { size: 'incline', values: [8, 12, 16, 20].map(radians) },
+    { size: 'spring', values: [10, 16, 24, 40] },
   ],
   inProportion: ['depth', 'sideBySide'],
 

@@ -9,15 +9,15 @@ import { everyShape, rungsFor, SEARCHED, shapeOf, USUAL } from '../../support/so
 const SHAPES: Readonly<Record<string, number>> = {
   straightLeaf: 7300,
   crease: 3840,
-  neck: 10_080,
-  crossedLeaves: 6450,
+  neck: 3200,
+  crossedLeaves: 3870,
   parallelLeaves: 3120,
-  foldedLeaf: 20_160,
-  spiral: 4928,
-  snapArch: 9600,
-  toggle: 27_216,
+  foldedLeaf: 7140,
+  spiral: 864,
+  snapArch: 3600,
+  toggle: 4608,
   cellPanel: 2652,
-  slitPanel: 27_000,
+  slitPanel: 6048,
 };
 
 /** How far from its typical value the nearest rung of a size may be, as a share of it. */
