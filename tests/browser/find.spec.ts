@@ -17,8 +17,8 @@ async function openFinder(page: Page): Promise<void> {
   await expect(head(page)).toBeFocused();
 }
 
-async function only(page: Page, field: 'Kinds' | 'Filaments', name: string): Promise<void> {
-  const group = page.getByRole('group', { name: field });
+async function only(page: Page, list: 'Kinds' | 'Filaments', name: string): Promise<void> {
+  const group = page.getByRole('group', { name: list });
   await group.getByRole('button', { name: 'None' }).click();
   await group.getByRole('checkbox', { name }).check();
 }

@@ -81,7 +81,7 @@ describe('room against chance', () => {
     fc.assert(
       fc.property(designs, papers, (found, paper) => {
         const { frame, marks } = drawn(found, paper);
-        const words = { wantedChance: WANTED.movement.chance, cycles: WANTED.movement.cycles, unit: 'mm' } as const;
+        const words = { wantedChance: WANTED.movement.chance, unit: 'mm' } as const;
         const labels = tradeLabels(marks, stairOf(marks), frame, words);
         const ranks = new Set(marks.filter(({ rank }) => rank !== undefined).map(({ key }) => key));
         const boxes = labels.map((label) => ({

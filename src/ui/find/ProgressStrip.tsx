@@ -22,7 +22,7 @@ export function ProgressStrip({ search }: { readonly search: Search }) {
       {isSlow && now && <Going search={search} />}
       {isSlow && !now && <span>{SEARCH.trying}</span>}
       {isStopped && <output>{now ? stoppedText(now) : SEARCH.waits}</output>}
-      {!isWorking && !canBegin && problems.length === 0 && now && <span className="told">{doneText(now)}.</span>}
+      {!isWorking && !canBegin && problems.length === 0 && now && <Parts text={`${doneText(now)}.`} />}
       {problems.length > 0 && <span className="told">{SEARCH.waits}</span>}
       {trouble !== undefined && <span role="alert">{searchBroke(trouble)}</span>}
       {/* One button for all that can be done, so that whoever stops it does not lose their place. */}
@@ -49,5 +49,18 @@ function Going({ search: { answer, secondsLeft } }: { readonly search: Search })
       <Bead share={share} />
       <span className="told">{soFarText(answer, secondsLeft)}</span>
     </>
+  );
+}
+
+/** Words that break only between their parts, and never within a figure. */
+function Parts({ text }: { readonly text: string }) {
+  return (
+    <span className="told">
+      {text.split(/(?<=[;,] )/).map((part) => (
+        <span className="nw" key={part}>
+          {part}
+        </span>
+      ))}
+    </span>
   );
 }

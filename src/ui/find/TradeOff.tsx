@@ -5,7 +5,7 @@ import { Axes, Grid } from '../charts/Axes.tsx';
 import { Caption } from '../charts/Caption.tsx';
 import type { Size } from '../charts/frame.ts';
 import { useSize } from '../charts/useSize.ts';
-import { BARS, chanceText, FIG, markText, plotLabel, sizeAxis, sizeText } from '../text/findText.ts';
+import { BARS, chanceText, FIG, markText, plotLabel, reachText, sizeAxis, sizeText } from '../text/findText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { BarHandle } from './BarHandle.tsx';
 import { chanceStops, sizeStops, unlessEnd } from './brushBars.ts';
@@ -76,6 +76,14 @@ function Paper({
         <Grid {...ticks} />
         <TradePlot frame={frame} marks={marks} wanted={wanted} unit={unit} picked={picked} />
         <Axes {...ticks} name="" />
+        <text className="t2 s12" x={frame.box.left - 30} y={9}>
+          {reachText(wanted.movement.cycles)}
+        </text>
+        {marks.some(({ isTick }) => isTick) && (
+          <text className="t2 s12" x={frame.box.right} y={9} textAnchor="end">
+            {FIG.over}
+          </text>
+        )}
         <text className="t2 s12" x={frame.box.right} y={frame.box.bottom + 56} textAnchor="end">
           {sizeAxis(unit)}
         </text>

@@ -69,10 +69,10 @@ function RingKey({ frame: { box }, marks, wanted }: Pick<Props, 'frame' | 'marks
 /** The drawing of Fig. 1 within its axes. */
 export const TradePlot = memo(function TradePlot({ frame, marks, wanted, unit, picked }: Props) {
   const stair = useMemo(() => stairOf(marks), [marks]);
-  const { chance, cycles } = wanted.movement;
+  const { chance } = wanted.movement;
   const labels = useMemo(
-    () => tradeLabels(marks, stair, frame, { wantedChance: chance, cycles, unit }),
-    [marks, stair, frame, chance, cycles, unit],
+    () => tradeLabels(marks, stair, frame, { wantedChance: chance, unit }),
+    [marks, stair, frame, chance, unit],
   );
   // Light rings first, so that a heavy one is never hidden.
   const order = useMemo(() => marks.toSorted((a, b) => Number(a.isBest) - Number(b.isBest)), [marks]);

@@ -15,7 +15,7 @@ const LOW_CHANCES: readonly number[] = [0.8, 0.7, 0.6, 0.4];
 const CHANCE_TICKS: readonly number[] = [0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.95, 0.99, 0.999];
 
 /** Room for the bar left of the figures and for the one under them [px]. */
-const MARGIN = { left: 58, right: 12, top: 22, bottom: 62 } as const;
+const MARGIN = { left: 58, right: 12, top: 28, bottom: 62 } as const;
 /** Bars of the brush lie so far outside the plot [px]. */
 export const BAR_OUT = { left: 46, bottom: 30 } as const;
 

@@ -1,9 +1,9 @@
 /** What Fig. 1 draws: a ring or a tick for each design, the stair of the surest, and the numbers beside the rings. */
-import { placeLabels, type LabelWish, type PlacedLabel } from '../charts/labels.ts';
-import type { Px } from '../charts/frame.ts';
+import { placeLabels, type LabelWish, type PlacedLabel, type Spot } from '../charts/labels.ts';
+import type { Box, Px } from '../charts/frame.ts';
 import { around, inkOf, markBox } from '../charts/spots.ts';
 import type { LengthUnit } from '../text/numbers.ts';
-import { reachText, roomWanted, wantedChance, FIG } from '../text/findText.ts';
+import { roomWanted, wantedChance } from '../text/findText.ts';
 import { isThrough, type Brush, type Group, type Shown } from './designs.ts';
 import { heightOf, TOP_CHANCE, type TradeFrame } from './tradeFrame.ts';
 
@@ -70,26 +70,23 @@ export function nearestMark(marks: readonly Mark[], to: Px): Mark | undefined {
 
 interface Words {
   readonly wantedChance: number;
-  readonly cycles: number;
   readonly unit: LengthUnit;
 }
 
 /** So many numbers stand beside rings: the list goes on where they end. */
 const MOST_NUMBERS = 16;
 
-function fixedWishes(
-  { box, x, room, isRoomFar }: TradeFrame,
-  chanceAt: number,
-  words: Words,
-  hasTicks: boolean,
-): readonly LabelWish[] {
+function fixedWishes({ box, x, room, isRoomFar }: TradeFrame, chanceAt: number, words: Words): readonly LabelWish[] {
   const at = isRoomFar ? box.right : x(room);
-  const roomSpots = isRoomFar
-    ? [{ x: box.right - 4, y: box.bottom - 8, anchor: 'end' as const }]
-    : [
-        { x: at + 4, y: box.bottom - 8, anchor: 'start' as const },
-        { x: at - 5, y: box.bottom - 8, anchor: 'end' as const },
-      ];
+  const rows = [8, 36].map((up) => box.bottom - up);
+  const roomSpots = rows.flatMap((y): readonly Spot[] =>
+    isRoomFar
+      ? [{ x: box.right - 4, y, anchor: 'end' }]
+      : [
+          { x: at + 4, y, anchor: 'start' },
+          { x: at - 5, y, anchor: 'end' },
+        ],
+  );
   return [
     {
       key: 'wanted',
@@ -101,24 +98,16 @@ function fixedWishes(
       ],
     },
     { key: 'room', text: roomWanted(room, words.unit, isRoomFar), look: 'pencil', spots: roomSpots },
-    {
-      key: 'reach',
-      text: reachText(words.cycles),
-      look: 'quiet',
-      spots: [16, 30].map((y) => ({ x: box.left + 8, y: box.top + y, anchor: 'start' })),
-    },
-    ...(hasTicks
-      ? [
-          {
-            key: 'over',
-            text: FIG.over,
-            look: 'quiet',
-            spots: [16, 30].map((y) => ({ x: box.right - 6, y: box.top + y, anchor: 'end' as const })),
-          } as const,
-        ]
-      : []),
   ];
 }
+
+/** Where the key of the rings stands: under what is wanted, where no ring comes. */
+function keyBox({ box }: TradeFrame): Box {
+  return { left: box.left, right: box.left + KEY.width, top: box.bottom - KEY.height, bottom: box.bottom };
+}
+
+/** Room of three rings with their efforts [px]. */
+const KEY = { width: 178, height: 30 } as const;
 
 /** The words of the plot, and the numbers of the list beside their rings as far as there is room. */
 export function tradeLabels(
@@ -139,9 +128,11 @@ export function tradeLabels(
   }));
   const drawn = {
     inks: inkOf(stair, frame.box, 12),
-    marks: marks.filter(({ isThrough: isSeen }) => isSeen).map((mark) => markBox(mark, mark.radius)),
+    marks: [
+      keyBox(frame),
+      ...marks.filter(({ isThrough: isSeen }) => isSeen).map((mark) => markBox(mark, mark.radius)),
+    ],
   };
   const chanceAt = heightOf(frame, words.wantedChance);
-  const hasTicks = marks.some(({ isTick }) => isTick);
-  return placeLabels([...fixedWishes(frame, chanceAt, words, hasTicks), ...numbers], drawn, frame.box);
+  return placeLabels([...fixedWishes(frame, chanceAt, words), ...numbers], drawn, frame.box);
 }

@@ -92,13 +92,14 @@ describe('a brief that is changed', () => {
   });
 });
 
-describe('the live values of the sentence', () => {
-  function put(wanted = WANTED) {
-    const taken: (typeof WANTED)[] = [];
-    const of: WantedOf = { wanted, unit: 'mm', put: (next) => void taken.push(next) };
-    return { of, taken };
-  }
+/** A brief on screen, and what it is changed to. */
+function put(wanted = WANTED) {
+  const taken: (typeof WANTED)[] = [];
+  const of: WantedOf = { wanted, unit: 'mm', put: (next) => void taken.push(next) };
+  return { of, taken };
+}
 
+describe('the live values of the sentence', () => {
   it.each([
     ['amount', radians(40), ['movement', 'amount']],
     ['cycles', 7, ['movement', 'cycles']],
@@ -173,14 +174,14 @@ describe('words of the finder', () => {
   });
 });
 
+const miss = (reason: Miss['short'][0]['reason'], value: number, limit: number): Miss => ({
+  joint: LEAF,
+  figures: figures(),
+  short: [{ reason, value, limit }],
+});
+
 describe('why designs fall short', () => {
   const of = { measure: 'turn', unit: 'mm' } as const;
-  const miss = (reason: Miss['short'][0]['reason'], value: number, limit: number): Miss => ({
-    joint: LEAF,
-    figures: figures(),
-    short: [{ reason, value, limit }],
-  });
-
   it.each(SHORTCOMINGS)('is said in words: %s', (reason) => {
     expect(reasonText(reason)).toMatch(/^\p{Lu}/u);
     expect(shortText(miss(reason, 0.5, 0.6), of)).not.toMatch(/NaN|undefined|null/);
