@@ -18,7 +18,9 @@ export interface Steps {
 const JUDGED = 8;
 /** Where no figure says how far to go, a search goes out by this share of all steps at first. */
 const FIRST_STRIDE = 1 / 32;
-/** From a solved joint to the step before it they are off by no more than this. */
+/** Before a first solve they may be too high by this factor; of no use where the joint as it is would pass by it. */
+const HOPE = 0.85;
+/** From a solved joint to the step before it estimated strains and efforts are off by no more than this. */
 const SURE = 0.99;
 /** A guess by a straight line may lie so many times too far out. */
 const MISSED = 2;
@@ -83,7 +85,11 @@ export function likelyStep(a: Assessment, steps: Steps, judge: Judge): number | 
   const most = lastAllowed(steps);
   if (!a.solved) return firstFine((step) => passes(steps.at(step), judge), 0, most);
   const { reason } = a.verdict;
-  const found = firstFine(likely(a, steps, reason), 0, most);
+  const isHopeful = isByShape(a) || !passes(a.joint, nearJudge(a, HOPE));
+  const [first, hoped] = (isHopeful ? [1, HOPE] : [1]).map((hope) =>
+    firstFine(likely(a, steps, reason, hope), 0, most),
+  );
+  const found = first ?? hoped;
   // Of touching no estimate knows: a step that can be told from nothing.
   return found !== undefined && reason === 'touches' ? Math.max(found, Math.ceil(most * FIRST_STRIDE)) : found;
 }
