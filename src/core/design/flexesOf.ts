@@ -3,7 +3,9 @@ import type { StrainAnswer } from './assessment.ts';
 import { leastOf, type Swing } from './joint.ts';
 import { askedOf, handResponse, type Response } from './response.ts';
 import { strainsOver } from './solvedPath.ts';
-import type { Understood } from './understand.ts';
+
+/** What of a checked joint tells how it is moved, and what its hand forms say of that. */
+type Moved = Parameters<typeof askedOf>[0];
 
 /**
  * Every kind of flex that is asked of a joint as its skin sees it, its own first.
@@ -12,7 +14,7 @@ import type { Understood } from './understand.ts';
  * strain one place by all that either side strains anywhere, and one that never comes to rest to be let back to the least
  * that the skin strains between its ends: both are the safe side.
  *
- * @param understood - a checked joint [-]
+ * @param understood - a checked joint, as far as it tells how it is moved [-]
  * @param response - its mechanics [-]
  * @param strain - peak strain at the wanted amount, and the root factor [-]
  * @returns amounts [rad] or [mm], peak strains as fractions, ratios R [-], wanted cycles [-]
@@ -20,9 +22,9 @@ import type { Understood } from './understand.ts';
  * Source: strain-life.
  */
 export function flexesOf(
-  understood: Understood,
-  { solved, strainByHand }: Response,
-  { peak, rootFactor }: StrainAnswer,
+  understood: Moved,
+  { solved, strainByHand }: Pick<Response, 'solved' | 'strainByHand'>,
+  { peak, rootFactor }: Pick<StrainAnswer, 'peak' | 'rootFactor'>,
 ): readonly [Flex, ...Flex[]] {
   const { movement } = understood.joint;
   const way = strainByHand === true ? undefined : solved;

@@ -45,6 +45,12 @@ export interface Asked {
   readonly amount: number;
 }
 
+/** What of a checked joint says how it is moved, and what hand forms ask of it. */
+interface Moved extends Pick<Understood, 'family' | 'sizes'> {
+  readonly joint: { readonly movement: Understood['joint']['movement'] };
+  readonly section: Pick<Understood['section'], 'thickness'>;
+}
+
 /** A form that differs from the solver by no more than this is as good as it. */
 const ROUND_OFF = 1e-6;
 
@@ -99,7 +105,7 @@ export function handResponse(asked: Asked): Response {
  * @param understood - a checked joint [-]
  * @returns kind, drive, sizes as they act [mm], amount [rad] or [mm]
  */
-export function askedOf({ joint, family, section, sizes }: Understood): Asked {
+export function askedOf({ joint, family, section, sizes }: Moved): Asked {
   const { drive, amount } = joint.movement;
   return { family, drive, sizes, thickness: section.thickness, amount };
 }

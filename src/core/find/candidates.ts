@@ -82,6 +82,6 @@ export function figuresOf(a: Assessment, room: Room): Figures {
     strain: a.strain.peak,
     effort: a.effort.effort,
     set: a.set.amount,
-    by: a.solved ? 'solver' : 'hand form',
+    by: a.estimate ? 'estimate' : a.solved ? 'solver' : 'hand form',
   };
 }

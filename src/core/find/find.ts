@@ -1,6 +1,7 @@
 import '../flexures/index.ts';
 import { assess, type Judge } from '../design/assess.ts';
 import { bySolver } from '../design/bySolver.ts';
+import { byHand } from '../design/response.ts';
 import { rememberSolved, type Solve } from '../design/rememberSolved.ts';
 import { failIfAny, ok, type Result } from '../result.ts';
 import { checkWanted } from './checkWanted.ts';
@@ -26,7 +27,7 @@ export interface FindAsked {
  *
  * Hand forms screen them all. Where these are exact, what they say stands, and those told are solved once more for what only
  * the solver sees. Where they only estimate, the most promising are solved, what that shows corrects the estimate of
- * the others, and only solved ones are told; such a kind may hold more than is found.
+ * the others, and in the end only solved ones are told; such a kind may hold more than is found.
  *
  * Problems: those of `checkWanted`; `none-can` where no ticked kind moves so at all.
  *
@@ -49,7 +50,7 @@ export function find(wanted: Wanted, asked: FindAsked = {}): Result<FindAnswer> 
     (joint) =>
       assess(joint, respond);
   const search = new Search(lotsFor(wanted), wanted, {
-    byHand: judge(bySolver({ whole: false }, solve)),
+    byHand: judge(byHand),
     solved: judge(bySolver({ beyond }, solve)),
     ...asked,
   });

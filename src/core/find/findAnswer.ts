@@ -50,8 +50,8 @@ export interface Figures {
   readonly effort: number;
   /** [rad] or [mm] */
   readonly set: number;
-  /** The figures are exact by hand, or solved. */
-  readonly by: 'hand form' | 'solver';
+  /** The figures are exact by hand, or solved; or an estimate that is still to be solved, of which none is left in the end. */
+  readonly by: 'hand form' | 'solver' | 'estimate';
 }
 
 /** One that meets all that is wanted, and than which nothing of its kind in its filament is both smaller and surer. */

@@ -3,11 +3,10 @@ import { widthRatio } from '../closedForms/leafTorque.ts';
 import { effortBeyondYield } from '../design/effortAnswer.ts';
 import { flexesOf } from '../design/flexesOf.ts';
 import { lifeGrade } from '../design/verdict.ts';
-import { assessLife, THICK_SECTION } from '../life/assessLife.ts';
+import { assessLife, THICK_SECTION, type Flex } from '../life/assessLife.ts';
 import type { LifeAnswer } from '../life/lifeAnswer.ts';
 import { setAfterOneBend } from '../strength/permanentSet.ts';
 import { farthestOverAir, MOST_TALL, tallness } from '../print/printable.ts';
-import type { PrintProfile } from '../print/profile.ts';
 import { asRad } from '../units.ts';
 import { SHORTCOMINGS, type Shortcoming } from './findAnswer.ts';
 import type { Row } from './rows.ts';
@@ -137,26 +136,38 @@ interface Lasting {
   chance: number;
 }
 
-/** The life of a shape by the same steps as `assess`. */
-function lifeOf({ shapes }: Screened, at: number, { filament }: Row, profile: PrintProfile): LifeAnswer {
+/** Every kind of flex of a shape at a peak strain of 1: by hand forms strains grow in proportion. */
+function flexesAt({ shapes, wanted }: Screened, at: number): readonly [Flex, ...Flex[]] {
   const { lot } = shapes;
-  const [thickness, peak, factor] = [shapes.thickness[at] ?? 0, shapes.peak[at] ?? 0, shapes.rootFactor[at] ?? 1];
-  const acrossLayers = lot.lying === 'upright';
   const { movement, family } = lot;
+  const { amount, cycles, also } = movement;
   const ratio = ratioOf(lot);
-  const alone = { amount: movement.amount, peakStrain: peak, ratio: ratio ?? 0, cycles: movement.cycles };
-  if (movement.also === undefined && ratio !== undefined) {
-    return assessLife({ flexes: [alone], acrossLayers, thickness, filament });
-  }
-  const { sizes, section } = shapeAt(lot, profile, at);
-  const understood = { joint: { movement }, family, sizes, section } as unknown as Parameters<typeof flexesOf>[0];
-  const response = {} as Parameters<typeof flexesOf>[1];
-  const flexes = flexesOf(understood, response, { peak, rootFactor: factor } as Parameters<typeof flexesOf>[2]);
-  return assessLife({ flexes, acrossLayers, thickness, filament });
+  if (also === undefined && ratio !== undefined) return [{ amount, peakStrain: 1, ratio, cycles }];
+  const { sizes, section } = shapeAt(lot, wanted.profile, at);
+  return flexesOf({ joint: { movement }, family, sizes, section }, {}, { peak: 1, rootFactor: 1 });
 }
 
-function lastingOf(screened: Screened, at: number, row: Row, lasting: Lasting): void {
-  const { shapes, wanted } = screened;
+/** The life of a shape by the same steps as `assess`. */
+function lifeOf({ shapes }: Screened, at: number, { filament }: Row, flexes: readonly [Flex, ...Flex[]]): LifeAnswer {
+  const peak = shapes.peak[at] ?? 0;
+  const strained = (flex: Flex): Flex => ({ ...flex, peakStrain: peak * flex.peakStrain });
+  const [own, ...rest] = flexes;
+  return assessLife({
+    flexes: [strained(own), ...rest.map(strained)],
+    acrossLayers: shapes.lot.lying === 'upright',
+    thickness: shapes.thickness[at] ?? 0,
+    filament,
+  });
+}
+
+function lastingOf(
+  screened: Screened,
+  at: number,
+  row: Row,
+  flexes: readonly [Flex, ...Flex[]],
+  lasting: Lasting,
+): void {
+  const { shapes } = screened;
   const { movement } = shapes.lot;
   const peak = shapes.peak[at] ?? 0;
   const side = (shapes.thickness[at] ?? 0) > THICK_SECTION ? 'thick' : 'thin';
@@ -169,7 +180,7 @@ function lastingOf(screened: Screened, at: number, row: Row, lasting: Lasting): 
   if (peak > row.breaks || peak > row.breaksAtOnce[side] * (1 + ROUND_OFF)) mask |= BIT.breaks;
   else if (!row.isUncounted && peak > row.lasts[side] * (1 + ROUND_OFF)) mask |= BIT.life;
   else {
-    const life = lifeOf(screened, at, row, wanted.profile);
+    const life = lifeOf(screened, at, row, flexes);
     lasting.chance = life.chance;
     if (life.breaksOnFirstFlex) mask |= BIT.breaks;
     else {
@@ -213,8 +224,9 @@ export function screen(
     cell.at = at;
     cell.along = shapes.along[at] ?? 0;
     cell.peak = shapes.peak[at] ?? 0;
+    const flexes = flexesAt(screened, at);
     for (let r = 0; r < rows.length; r += 1) {
-      lastingOf(screened, at, rows[r] as Row, lasting);
+      lastingOf(screened, at, rows[r] as Row, flexes, lasting);
       cell.row = r;
       cell.chance = lasting.chance;
       visitSized(screened, rows[r] as Row, stand, lasting.mask, cell, visit);

@@ -73,6 +73,7 @@ export class Search {
       const estimated = this.#fields.filter((field) => !field.isExact);
       estimated.forEach((field, i) => this.#solve(field, (i + 1) / (estimated.length + 1)));
       this.#confirm();
+      this.#dropEstimates();
     }
     this.#failed = this.#nearest();
     if (this.#designs().length === 0) this.#closest = closestOf(this.#fields, this.#wanted, this.#judgeOf, this.#beat);
@@ -100,9 +101,9 @@ export class Search {
       this.#share = (SCREENED * this.#tried) / this.#total;
       this.#beat();
     });
-    if (!field.isExact) return;
     const most = this.#asked.isWhole === true ? Number.POSITIVE_INFINITY : OF_EACH;
     field.rows.forEach((_, row) => {
+      // Where hand forms only estimate, they say what to look at while it is solved.
       for (const met of spread(field.frontOf(row), most)) this.#take(field, met, this.#asked.byHand);
     });
     this.#news();
@@ -159,6 +160,12 @@ export class Search {
       this.#beat();
       this.#news();
     });
+  }
+
+  /** What has not been solved is no design. */
+  #dropEstimates(): void {
+    for (const told of this.#told.values())
+      for (const [key, { figures }] of told) if (figures.by === 'estimate') told.delete(key);
   }
 
   #designs(): readonly (Design & { readonly told: Told })[] {

@@ -27,7 +27,7 @@ interface Props {
   readonly onOpen: (key: string) => void;
 }
 
-/** Room against chance: what is smaller, surer and softer at once, and what it costs to be so. */
+/** Room against chance: than what nothing is both smaller and surer, and how hard it pushes. */
 export function TradeOff(props: Props) {
   const { all, unit, wanted, picked } = props;
   const [svg, size] = useSize<SVGSVGElement>();

@@ -237,7 +237,11 @@ export function roomText({ room: { along, across, depth } }: Pick<Figures, 'room
   return `${[along, across, depth].map((side) => sizeFigure(side, unit)).join(' × ')}${unitAfter(unit)}`;
 }
 
-export const BY = { 'hand form': 'exact by hand', solver: 'solved' } as const satisfies Record<Figures['by'], string>;
+export const BY = {
+  'hand form': 'exact by hand',
+  solver: 'solved',
+  estimate: 'an estimate, being solved',
+} as const satisfies Record<Figures['by'], string>;
 
 export function chanceText(chance: number): string {
   return `${inHundred(chance)} in 100`;
@@ -270,7 +274,7 @@ export function foundName(family: string, about: string): string {
 
 export const FIG = {
   room: 'Room against chance',
-  roomAid: 'size of ring: effort; heavy: nothing is smaller, surer and softer at once',
+  roomAid: 'size of ring: effort; heavy: nothing is both smaller and surer',
   effort: 'Effort of all found',
   effortAid: 'high: shown; low: outside the bars',
   over: 'ticks: over 99.95',
@@ -307,7 +311,7 @@ export const BARS = {
 /** What the figures say to those who do not see them. */
 export function plotLabel(count: number, best: number): string {
   const heavy = best === 1 ? 'one is a heavy ring' : `${grouped(best)} are heavy rings`;
-  return `${FIG.room}: ${grouped(count)} designs, ${heavy}, than which nothing is smaller, surer and softer at once. All are in the list.`;
+  return `${FIG.room}: ${grouped(count)} designs, ${heavy}, than which nothing is both smaller and surer. All are in the list.`;
 }
 
 export function shownText(shown: number, all: number, limits: readonly string[]): string {
