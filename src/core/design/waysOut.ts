@@ -139,7 +139,10 @@ function pairs(a: Assessment, singles: readonly Tried[], alone: readonly Remedy[
   const found: Remedy[] = [];
   const isSolved = singles.some(({ assessment }) => assessment.solved !== undefined);
   for (const pair of isSolved ? likely.slice(0, PAIRS_SOLVED) : likely) {
-    if (isSolved && ranked([...alone, ...found], a.filament.id).length >= SHOWN) break;
+    const count = (more: readonly Remedy[]) => ranked([...alone, ...found, ...more], a.filament.id).length;
+    if (isSolved && count([]) >= SHOWN) break;
+    // One more of a kind that is told often enough is not worth a solve.
+    if (isSolved && count([remedyOf(a, pair)]) === count([])) continue;
     const told = settled(pair, judge);
     if (told) found.push(remedyOf(a, told));
   }
