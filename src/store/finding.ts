@@ -10,7 +10,7 @@ import { newJoint } from './newJoint.ts';
 import { browserStorage, keepChoice, readStored, type PreferenceStorage } from './preferences.ts';
 
 /** A brief of the finder, and what it is for. */
-export interface FindBrief {
+interface FindBrief {
   /** What stood in the joint that the finder was opened from: once that is otherwise, so is what is looked for. */
   readonly basis: string;
   /** Name of the joint that it was made from; empty where there was none. */

@@ -19,7 +19,7 @@ interface FiguresProps {
 }
 
 /** Its silhouette, life size on a millimetre grid, or the sign of its kind where it has no outline. */
-export function DesignPicture({ joint }: { readonly joint: Joint }) {
+function DesignPicture({ joint }: { readonly joint: Joint }) {
   const assessed = assessOnce(joint);
   const outline = assessed.ok ? outlineOf(assessed.value) : [];
   return (
@@ -30,7 +30,7 @@ export function DesignPicture({ joint }: { readonly joint: Joint }) {
 }
 
 /** What is known of a design, in figures with the marks of where they come from. */
-export function DesignFigures({ joint, figures, measure, unit }: FiguresProps) {
+function DesignFigures({ joint, figures, measure, unit }: FiguresProps) {
   const assessed = assessOnce(joint);
   const provenance = assessed.ok ? assessed.value.provenance : undefined;
   return (

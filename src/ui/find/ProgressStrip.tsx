@@ -1,3 +1,4 @@
+import { Fragment } from 'react';
 import { grouped } from '../text/numbers.ts';
 import { TRY_AGAIN } from '../text/solverText.ts';
 import { answeredText, countText, doneText, SEARCH, searchBroke, soFarText, stoppedText } from '../text/findText.ts';
@@ -56,10 +57,10 @@ function Going({ search: { answer, secondsLeft } }: { readonly search: Search })
 function Parts({ text }: { readonly text: string }) {
   return (
     <span className="told">
-      {text.split(/(?<=[;,] )/).map((part) => (
-        <span className="nw" key={part}>
-          {part}
-        </span>
+      {text.split(/(?<=[;,]) /).map((part) => (
+        <Fragment key={part}>
+          <span className="nw">{part}</span>{' '}
+        </Fragment>
       ))}
     </span>
   );

@@ -61,7 +61,7 @@ export function unlessEnd(value: number, end: number): number | undefined {
 }
 
 /** A chance that is let through, finer than one in a hundred where it has to be: “95”, “99.9 in 100”. */
-export function chanceFigure(chance: number): string {
+function chanceFigure(chance: number): string {
   return `${Number((100 * chance).toFixed(chance > 0.985 ? 2 : 1))} in 100`;
 }
 

@@ -4,7 +4,7 @@ import type { Joint } from '../../core/design/joint.ts';
 import { familyOf } from '../../core/flexures/known.ts';
 import { findFilament } from '../../core/material/shelf.ts';
 import { kindText } from '../text/kindText.ts';
-import { counted, lengthFigure, NO_BREAK, setLength, unitAfter, type LengthUnit } from '../text/numbers.ts';
+import { counted, lengthFigure, NO_BREAK, unitAfter, type LengthUnit } from '../text/numbers.ts';
 import { capital } from '../text/said.ts';
 
 /** A design as it is shown: what it is told by stays the same from one answer of the search to the next. */
@@ -100,10 +100,4 @@ export function designName(joint: Joint, unit: LengthUnit): string {
 
 export function filamentName({ profile }: Pick<Joint, 'profile'>): string {
   return findFilament(profile.filament)?.name ?? profile.filament;
-}
-
-/** The depth of a joint, which its name leaves out. */
-export function depthOf(joint: Joint, unit: LengthUnit): string {
-  const depth = joint.sizes[familyOf(joint).roles.depth];
-  return depth === undefined ? '' : `${setLength(depth, unit, 1)}${unitAfter(unit)} deep`;
 }

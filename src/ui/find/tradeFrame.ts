@@ -31,16 +31,13 @@ export function heightOf({ y, lowChance }: TradeFrame, chance: number): number {
   return y(normalQuantile(clamp(chance, [lowChance, TOP_CHANCE])));
 }
 
-/** The other way round, for a hand on the bar. */
-export function lowChanceOf(wanted: number): number {
+/** Where the chance axis begins. */
+function lowChanceOf(wanted: number): number {
   return LOW_CHANCES.find((low) => low < wanted) ?? 0.4;
 }
 
 /** What the axis of the room spans [mm]: all designs and the room that is wanted, unless that lies far beyond them. */
-export function sizeSpan(
-  designs: readonly Design[],
-  room: number,
-): { readonly span: Span; readonly isRoomFar: boolean } {
+function sizeSpan(designs: readonly Design[], room: number): { readonly span: Span; readonly isRoomFar: boolean } {
   const sizes = designs.map(({ figures }) => figures.size);
   const largest = Math.max(...sizes, 0);
   const smallest = Math.min(...sizes);

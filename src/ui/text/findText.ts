@@ -228,7 +228,7 @@ export function sizeText(value: number, unit: LengthUnit): string {
   return `${sizeFigure(value, unit)}${unitAfter(unit)}`;
 }
 
-export function sizeFigure(value: number, unit: LengthUnit): string {
+function sizeFigure(value: number, unit: LengthUnit): string {
   return lengthFigure(value, unit, unit === 'mm' ? 1 : 2);
 }
 

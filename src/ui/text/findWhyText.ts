@@ -116,8 +116,8 @@ const SHORT: Readonly<Record<Shortcoming, Saying>> = {
   life: (short) =>
     short.limit - short.value < A_HAIR
       ? `is a hair short of the ${chanceText(short.limit)} that are wanted`
-      : pair(short, inChance, (has, asked) => `${has} reach it, ${asked} are wanted`),
-  uncounted: ({ value, limit }) => `nobody has counted past ${manyCycles(limit)}, ${manyCycles(value)} are wanted`,
+      : pair(short, inChance, (has, asked) => `lasts in ${has}, ${asked} are wanted`),
+  uncounted: ({ value, limit }) => `is to last ${manyCycles(value)}, and nobody has counted past ${manyCycles(limit)}`,
   sags: strained('sags when held past'),
   'bends for good': strained('stays bent past'),
   set: (short, of) => {
@@ -136,9 +136,9 @@ const SHORT: Readonly<Record<Shortcoming, Saying>> = {
   touches: () => 'touches itself on the way',
 };
 
-/** What a design has and what was asked: “needs 11.0 mm along, 8.0 mm is wanted”. */
+/** What a design has and what was asked, as it stands after “it”: “needs 11.0 mm along, 8.0 mm is wanted”. */
 export function shortText({ short }: Pick<Miss, 'short'>, of: In): string {
-  return listed(short.map((one) => SHORT[one.reason](one, of)));
+  return short.map((one) => SHORT[one.reason](one, of)).join('; ');
 }
 
 const SIDES: Partial<Readonly<Record<Shortcoming, string>>> = { along: 'along', across: 'across', depth: 'of depth' };

@@ -193,7 +193,7 @@ describe('why designs fall short', () => {
     expect(plainly(shortText(miss('life', 0.94996, 0.95), of))).toBe(
       'is a hair short of the 95 in 100 that are wanted',
     );
-    expect(plainly(shortText(miss('life', 0.9431, 0.95), of))).toBe('94 in 100 reach it, 95 in 100 are wanted');
+    expect(plainly(shortText(miss('life', 0.9431, 0.95), of))).toBe('lasts in 94 in 100, 95 in 100 are wanted');
   });
 
   it('is told whole, and as what would help', () => {
