@@ -63,6 +63,7 @@ export const PROBLEM_CODES = [
   // a search
   'none-ticked',
   'none-can',
+  'no-depth-between',
   // the solver
   'no-convergence',
   'cancelled',

@@ -4,6 +4,8 @@ import { findFilament } from '../material/shelf.ts';
 import { checkProfile } from '../print/checkProfile.ts';
 import { LYINGS } from '../print/profile.ts';
 import { outsideRange, plain, type Problem, type Range } from '../problems.ts';
+import type { Mm } from '../units.ts';
+import { depthsFor } from './lots.ts';
 import type { Wanted } from './wanted.ts';
 
 /** What a search may be asked for besides what a joint may: room [mm], and what may stay bent as a share of the amount [-]. */
@@ -16,12 +18,22 @@ export const WANTED_LIMITS = {
 
 type Checked = Problem | undefined;
 
+/** Depths are tried in steps, and between two of them there is none. */
+function noDepthBetween(most: Mm, depthAtLeast: Mm): Checked {
+  if (depthsFor({ room: { along: 0, across: 0, depth: most }, depthAtLeast }).length > 0) return undefined;
+  const limit =
+    depthsFor({ room: { along: 0, across: 0, depth: most }, depthAtLeast: 0 }).at(-1) ?? WANTED_LIMITS.depth.min;
+  const message = `No depth is tried between ${plain(depthAtLeast)} and ${plain(most)} mm; let it be ${plain(limit)} mm`;
+  return { code: 'no-depth-between', message, field: 'depthAtLeast', value: depthAtLeast, limit };
+}
+
 function checkRoom({ room, depthAtLeast }: Wanted): readonly Checked[] {
   const sides = (['along', 'across', 'depth'] as const).map((side) =>
     outsideRange(`room.${side}`, `room ${side}`, room[side], WANTED_LIMITS[side]),
   );
   const shallow = { ...WANTED_LIMITS.depth, max: room.depth, because: 'there is no more depth than the room has' };
-  return [...sides, outsideRange('depthAtLeast', 'depth at least', depthAtLeast, shallow)];
+  const least = outsideRange('depthAtLeast', 'depth at least', depthAtLeast, shallow);
+  return [...sides, least ?? (sides.some((side) => side) ? undefined : noDepthBetween(room.depth, depthAtLeast))];
 }
 
 function checkEffort({ movement, effortAtLeast }: Wanted): readonly Checked[] {
@@ -95,7 +107,7 @@ function checkMoved({ movement }: Wanted): readonly Checked[] {
 /**
  * What is wrong with what is looked for; empty when it can be searched for.
  *
- * Problems: those of `checkProfile`, `not-a-number`, `not-whole`, `below-minimum`, `above-maximum`, `not-one-of`,
+ * Problems: those of `checkProfile`, `not-a-number`, `not-whole`, `below-minimum`, `above-maximum`, `not-one-of`, `no-depth-between`,
  * `none-ticked`.
  *
  * @param wanted - what is looked for: room [mm], effort [N·mm] or [N], set and amounts [rad] or [mm]; anything, as typed or read

@@ -25,10 +25,10 @@ export interface Lot {
   readonly sides: readonly number[];
 }
 
-/** Depths that are tried [mm]: about ten to a decade, and the depth that there is besides. */
+/** Depths that are tried [mm], whatever the room: a deeper room then loses none. */
 const DEPTHS: readonly number[] = [
-  ...[0.4, 0.6, 0.8, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10],
-  ...[12, 16, 20, 25, 30, 40, 50, 60, 80, 100, 120, 150, 200, 250, 300],
+  ...[0.4, 0.6, 0.8, 1, 1.5, 2, 2.5, 3, 3.5, 4, 5, 6, 7, 8, 9, 10],
+  ...[12, 14, 16, 18, 20, 25, 30, 35, 40, 50, 60, 70, 80, 100, 120, 150, 200, 250, 300],
 ];
 /** How far past the room that there is deeper ones are tried, to tell what more room would help. */
 const DEEPER = 1.5;
@@ -40,10 +40,19 @@ function within(values: readonly number[], parameter: Parameter | undefined): re
   return parameter === undefined ? [] : values.filter((value) => value >= parameter.min && value <= parameter.max);
 }
 
-function depthsFor({ room, depthAtLeast }: Wanted, parameter: Parameter | undefined): readonly number[] {
-  const ladder = [...new Set([...DEPTHS, room.depth])].toSorted((a, b) => a - b);
-  const fits = ladder.filter((depth) => depth >= depthAtLeast * (1 - 1e-9) && depth <= DEEPER * room.depth);
-  return within(fits, parameter);
+/**
+ * Depths that are tried between the least and so many times the most that is wanted.
+ *
+ * @param wanted - depth at least and at most [mm]
+ * @param deeper - how far past the most [-]
+ * @returns depths in rising order [mm]
+ */
+export function depthsFor(
+  { room, depthAtLeast }: Pick<Wanted, 'room' | 'depthAtLeast'>,
+  deeper = 1,
+): readonly number[] {
+  // Limits are sums of decimals: a part in 10⁹ keeps no depth out.
+  return DEPTHS.filter((depth) => depth >= depthAtLeast * (1 - 1e-9) && depth <= deeper * room.depth * (1 + 1e-9));
 }
 
 /** The drive that a kind is moved by: the one asked for where it has it, else its first of that measure. */
@@ -80,7 +89,7 @@ function lotsOfKind(family: FlexureFamily, wanted: Wanted): readonly Lot[] {
   const rungs = sought.rungs.filter(({ size }) => isAsked(parameters[size] as Parameter, drive.id));
   const free = (size: string | undefined) =>
     size !== undefined && sought.inProportion.includes(size) ? parameters[size] : undefined;
-  const depths = depthsFor(wanted, free(roles.depth));
+  const depths = within(depthsFor(wanted, DEEPER), free(roles.depth));
   const sides = within(SIDES, free(roles.sideBySide));
   return family.lyings
     .filter((lying) => wanted.lyings.includes(lying))

@@ -173,6 +173,7 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
 
   'none-ticked': asSaid,
   'none-can': asSaid,
+  'no-depth-between': asSaid,
   'no-answer': () => 'No answer was found for these values; change one of them a little.',
 
   'does-not-snap': asSaid,
