@@ -7,7 +7,7 @@ import { outlineOf } from '../joints/outlineOf.ts';
 import { Pictogram } from '../joints/Pictogram.tsx';
 import { Thumbnail } from '../joints/Thumbnail.tsx';
 import { effortText, type Measure } from '../text/amountText.ts';
-import { BY, chanceText, medianText, roomText, strainText } from '../text/findText.ts';
+import { BY, chanceText, medianText, roomText, strainText } from '../text/foundText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { designName, filamentName } from './designs.ts';
 

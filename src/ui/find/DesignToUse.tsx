@@ -1,5 +1,5 @@
 import type { Measure } from '../text/amountText.ts';
-import { labelOfUse, LIST } from '../text/findText.ts';
+import { labelOfUse, LIST } from '../text/foundText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { DesignRow } from './DesignRow.tsx';
 import { designName, filamentName, type Shown } from './designs.ts';

@@ -4,7 +4,7 @@ import { Caption } from '../charts/Caption.tsx';
 import type { Size } from '../charts/frame.ts';
 import { useSize } from '../charts/useSize.ts';
 import { effortText, setAmount } from '../text/amountText.ts';
-import { BARS, effortAxis, FIG } from '../text/findText.ts';
+import { BARS, effortAxis, FIG } from '../text/foundText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { BarHandle } from './BarHandle.tsx';
 import { effortStops, unlessEnd } from './brushBars.ts';

@@ -1,7 +1,7 @@
 import type { FocusEvent, KeyboardEvent } from 'react';
 import type { FindAnswer } from '../../core/find/findAnswer.ts';
 import { QuietButton } from '../app/QuietButton.tsx';
-import { LIST, listHead, moreText, restText, SHOWN } from '../text/findText.ts';
+import { LIST, listHead, moreText, restText, SHOWN } from '../text/foundText.ts';
 import { DesignToUse, type ListedIn } from './DesignToUse.tsx';
 import { filamentName, type Group } from './designs.ts';
 import { useOpened, type Reached } from './useOpened.ts';

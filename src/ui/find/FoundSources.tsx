@@ -1,6 +1,6 @@
 import { MarkShape } from '../app/MarkShape.tsx';
 import { MARK_SHAPES } from '../app/markShapes.ts';
-import { FOUND_SOURCES } from '../text/findText.ts';
+import { FOUND_SOURCES } from '../text/foundText.ts';
 
 /** Where the figures of the list come from: a mark beside one leads here. */
 export function FoundSources() {

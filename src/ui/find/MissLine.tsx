@@ -2,7 +2,7 @@ import { admitting } from '../../core/find/admit.ts';
 import type { Miss } from '../../core/find/findAnswer.ts';
 import type { Wanted } from '../../core/find/wanted.ts';
 import { QuietButton } from '../app/QuietButton.tsx';
-import { LIST } from '../text/findText.ts';
+import { LIST } from '../text/foundText.ts';
 import { allowText, missText, noneText } from '../text/findWhyText.ts';
 import { kindText } from '../text/kindText.ts';
 import type { LengthUnit } from '../text/numbers.ts';

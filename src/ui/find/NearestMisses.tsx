@@ -1,5 +1,5 @@
 import type { FindAnswer, Miss } from '../../core/find/findAnswer.ts';
-import { LIST } from '../text/findText.ts';
+import { LIST } from '../text/foundText.ts';
 import { DesignRow } from './DesignRow.tsx';
 import { keyOf } from './designs.ts';
 import { MissActions, noneSaid, type MissProps } from './MissLine.tsx';

@@ -1,7 +1,8 @@
 import { Fragment } from 'react';
 import { grouped } from '../text/numbers.ts';
 import { TRY_AGAIN } from '../text/solverText.ts';
-import { answeredText, countText, doneText, SEARCH, searchBroke, soFarText, stoppedText } from '../text/findText.ts';
+import { countText, doneText, SEARCH, searchBroke, soFarText, stoppedText } from '../text/findText.ts';
+import { answeredText } from '../text/foundText.ts';
 import type { Search } from './useSearch.ts';
 
 /** A bead being laid along a dotted line. */

@@ -2,7 +2,7 @@ import { useCallback, useMemo, useState } from 'react';
 import type { FindAnswer } from '../../core/find/findAnswer.ts';
 import type { Wanted } from '../../core/find/wanted.ts';
 import { QuietButton } from '../app/QuietButton.tsx';
-import { shownText, SHOWN } from '../text/findText.ts';
+import { shownText, SHOWN } from '../text/foundText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { limitsSaid } from './brushBars.ts';
 import { groupsOf, isOpen, isThrough, keyOf, OPEN, type Brush } from './designs.ts';

@@ -9,7 +9,8 @@ import { MarkShape } from '../app/MarkShape.tsx';
 import { MARK_SHAPES } from '../app/markShapes.ts';
 import { QuietButton } from '../app/QuietButton.tsx';
 import { Pictogram } from '../joints/Pictogram.tsx';
-import { cannotText, evidenceLabel, FOUND_SOURCES, LYING_TICKS, tickedText, TICKS } from '../text/findText.ts';
+import { cannotText, evidenceLabel, LYING_TICKS, tickedText, TICKS } from '../text/findText.ts';
+import { FOUND_SOURCES } from '../text/foundText.ts';
 import { kindText } from '../text/kindText.ts';
 
 type Field = 'families' | 'filaments' | 'lyings';

@@ -5,7 +5,7 @@ import { Axes, Grid } from '../charts/Axes.tsx';
 import { Caption } from '../charts/Caption.tsx';
 import type { Size } from '../charts/frame.ts';
 import { useSize } from '../charts/useSize.ts';
-import { BARS, chanceText, FIG, markText, plotLabel, reachText, sizeAxis, sizeText } from '../text/findText.ts';
+import { BARS, chanceText, FIG, markText, plotLabel, reachText, sizeAxis, sizeText } from '../text/foundText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { BarHandle } from './BarHandle.tsx';
 import { chanceStops, sizeStops, unlessEnd } from './brushBars.ts';

@@ -5,7 +5,7 @@ import type { Span } from '../charts/frame.ts';
 import { evenStops } from '../charts/stops.ts';
 import type { Measure } from '../text/amountText.ts';
 import { effortText } from '../text/amountText.ts';
-import { SHOWN, sizeText } from '../text/findText.ts';
+import { SHOWN, sizeText } from '../text/foundText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import type { Brush } from './designs.ts';
 import { effortSpan, TOP_CHANCE } from './tradeFrame.ts';

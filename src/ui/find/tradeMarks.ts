@@ -3,7 +3,7 @@ import { placeLabels, type LabelWish, type PlacedLabel, type Spot } from '../cha
 import type { Box, Px } from '../charts/frame.ts';
 import { around, inkOf, markBox } from '../charts/spots.ts';
 import type { LengthUnit } from '../text/numbers.ts';
-import { roomWanted, wantedChance } from '../text/findText.ts';
+import { roomWanted, wantedChance } from '../text/foundText.ts';
 import { isThrough, type Brush, type Group, type Shown } from './designs.ts';
 import { heightOf, TOP_CHANCE, type TradeFrame } from './tradeFrame.ts';
 

@@ -5,7 +5,7 @@ import { useFinding } from '../../store/finding.ts';
 import { useSession } from '../../store/session.ts';
 import { cleanName } from '../../files/names.ts';
 import { useChoosing } from '../joints/choosing.ts';
-import { foundName } from '../text/findText.ts';
+import { foundName } from '../text/foundText.ts';
 import { newName, partFull, SAID } from '../text/shellText.ts';
 
 export interface UseFound {

@@ -3,7 +3,8 @@ import type { Miss, Shortcoming, Shortfall } from '../../core/find/findAnswer.ts
 import type { Wanted } from '../../core/find/wanted.ts';
 import { amountText, effortText, setAmount, type Measure } from './amountText.ts';
 import { manyCycles } from './countText.ts';
-import { chanceText, effortSet, sizeSet } from './findText.ts';
+import { effortSet, sizeSet } from './findText.ts';
+import { chanceText } from './foundText.ts';
 import { CELSIUS } from './useText.ts';
 import { grouped, length, NO_BREAK, percent, type LengthUnit } from './numbers.ts';
 import { listed } from './said.ts';

@@ -8,7 +8,8 @@ import { designName, groupsOf, isOpen, isThrough, keyOf, OPEN } from '../../../s
 import { nearestMisses } from '../../../src/ui/find/NearestMisses.tsx';
 import { withAmount, withDepth, withEffortWish, withSetWish, withStays } from '../../../src/ui/find/wantedChange.ts';
 import { CHOICES, valueSpec, type WantedOf } from '../../../src/ui/find/wantedSpecs.ts';
-import { carriedText, foundName, tickedText, wantedProblem } from '../../../src/ui/text/findText.ts';
+import { carriedText, tickedText, wantedProblem } from '../../../src/ui/text/findText.ts';
+import { foundName } from '../../../src/ui/text/foundText.ts';
 import { allowText, missText, noneText, reasonText, shortText } from '../../../src/ui/text/findWhyText.ts';
 import { answer, design, figures } from '../../support/found.ts';
 import { changed, LEAF } from '../../support/joints.ts';
