@@ -61,7 +61,7 @@ export const handJudge: Judge = (joint) => assess(joint, byHand);
 
 /** The search with hand forms taken for exact, telling all that nothing betters. */
 export function searched(lots: readonly Lot[], wanted: Wanted) {
-  const search = new Search(lots, wanted, { byHand: handJudge, solved: handJudge, isWhole: true });
+  const search = new Search(lots, wanted, { byHand: handJudge, solved: handJudge, quick: handJudge, isWhole: true });
   search.run();
   return search.answer(true);
 }

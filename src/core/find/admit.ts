@@ -42,7 +42,7 @@ function admitted(wanted: Wanted, { reason, value }: Shortfall): Wanted | undefi
  * What is looked for, loosened so far that one that falls short meets it.
  *
  * @param wanted - what is looked for: room [mm], effort [N·mm] or [N], set [rad] or [mm]
- * @param miss - one that falls short, and in what
+ * @param miss - one that falls short, and in what [-]
  * @returns the loosened wish; undefined where no wish of its own stands in the way, such as breaking or softening
  */
 export function admitting(wanted: Wanted, { short }: Pick<Miss, 'short'>): Wanted | undefined {

@@ -8,7 +8,7 @@ import type { Figures } from './findAnswer.ts';
  * @param most - how many at most [-], ≥ 1
  * @returns these, in the same order
  *
- * @example spread([1, 2, 3, 4, 5], 3).join('') // → 135
+ * @example spread([1, 2, 3, 4, 5], 3) // → [1, 3, 5]
  */
 export function spread<T>(all: readonly T[], most: number): readonly T[] {
   if (all.length <= most) return all;

@@ -26,7 +26,7 @@ function less(a: number, b: number): boolean {
  * 99.95 in 100 count as the same.
  *
  * @param a - size [mm], chance [-], effort [N·mm] or [N]
- * @param b - the other
+ * @param b - the other: size [mm], chance [-], effort [N·mm] or [N]
  * @returns true where `a` leaves no reason to take `b` [-]
  *
  * @example betters({ size: 9, chance: 0.97, effort: 8 }, { size: 10, chance: 0.97, effort: 5 }) // → true

@@ -147,8 +147,24 @@ function flexesAt({ shapes, wanted }: Screened, at: number): readonly [Flex, ...
   return flexesOf({ joint: { movement }, family, sizes, section }, {}, { peak: 1, rootFactor: 1 });
 }
 
+/** Flexes of shapes that have been looked up: a lot is screened again and again while it is solved. */
+const flexesOfShapes = new WeakMap<Float64Array, Map<number, readonly [Flex, ...Flex[]]>>();
+
+/** The same, remembered by the shapes as hand forms made them. */
+function flexesKept(screened: Screened, at: number): readonly [Flex, ...Flex[]] {
+  // What is corrected by solved ones shares this array with what it was made from.
+  const key = screened.shapes.rootFactor;
+  const kept = flexesOfShapes.get(key) ?? new Map<number, readonly [Flex, ...Flex[]]>();
+  flexesOfShapes.set(key, kept);
+  const flexes = kept.get(at) ?? flexesAt(screened, at);
+  kept.set(at, flexes);
+  return flexes;
+}
+
 /** The life of a shape by the same steps as `assess`. */
-function lifeOf({ shapes }: Screened, at: number, { filament }: Row, flexes: readonly [Flex, ...Flex[]]): LifeAnswer {
+function lifeOf(screened: Screened, at: number, { filament }: Row): LifeAnswer {
+  const { shapes } = screened;
+  const flexes = flexesKept(screened, at);
   const peak = shapes.peak[at] ?? 0;
   const strained = (flex: Flex): Flex => ({ ...flex, peakStrain: peak * flex.peakStrain });
   const [own, ...rest] = flexes;
@@ -160,13 +176,7 @@ function lifeOf({ shapes }: Screened, at: number, { filament }: Row, flexes: rea
   });
 }
 
-function lastingOf(
-  screened: Screened,
-  at: number,
-  row: Row,
-  flexes: readonly [Flex, ...Flex[]],
-  lasting: Lasting,
-): void {
+function lastingOf(screened: Screened, at: number, row: Row, lasting: Lasting): void {
   const { shapes } = screened;
   const { movement } = shapes.lot;
   const peak = shapes.peak[at] ?? 0;
@@ -180,7 +190,7 @@ function lastingOf(
   if (peak > row.breaks || peak > row.breaksAtOnce[side] * (1 + ROUND_OFF)) mask |= BIT.breaks;
   else if (!row.isUncounted && peak > row.lasts[side] * (1 + ROUND_OFF)) mask |= BIT.life;
   else {
-    const life = lifeOf(screened, at, row, flexes);
+    const life = lifeOf(screened, at, row);
     lasting.chance = life.chance;
     if (life.breaksOnFirstFlex) mask |= BIT.breaks;
     else {
@@ -202,8 +212,8 @@ export interface Some {
 /**
  * Screens every candidate of some shapes of a lot.
  *
- * @param screened - shapes with strains as fractions and efforts per MPa, filaments, what is looked for, what is known of moving
- * @param visit - called for each candidate that can be made, always with the same object
+ * @param screened - shapes with strains as fractions and efforts per MPa, filaments, what is looked for, what is known of moving [-]
+ * @param visit - called for each candidate that can be made, always with the same object [-]
  * @param some - which shapes [-]; all when left out
  *
  * Source: plane-bending, wide-strip, elastic-plastic, strain-life.
@@ -224,9 +234,8 @@ export function screen(
     cell.at = at;
     cell.along = shapes.along[at] ?? 0;
     cell.peak = shapes.peak[at] ?? 0;
-    const flexes = flexesAt(screened, at);
     for (let r = 0; r < rows.length; r += 1) {
-      lastingOf(screened, at, rows[r] as Row, flexes, lasting);
+      lastingOf(screened, at, rows[r] as Row, lasting);
       cell.row = r;
       cell.chance = lasting.chance;
       visitSized(screened, rows[r] as Row, stand, lasting.mask, cell, visit);

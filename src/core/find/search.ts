@@ -12,10 +12,11 @@ import { solveField } from './solveField.ts';
 import { shortfallsOf } from './shortfalls.ts';
 import type { Wanted } from './wanted.ts';
 
-/** What assesses candidates: by hand forms where these are exact, and by the solver. */
+/** What assesses candidates: by hand forms, by the solver as any joint, and by it with fewer points on the way. */
 export interface Judges {
   readonly byHand: Judge;
   readonly solved: Judge;
+  readonly quick: Judge;
 }
 
 export interface SearchAsked extends Judges {
@@ -42,7 +43,7 @@ const OF_THE_BEST = 40;
 /** Screening is the first share of the work, solving the rest. */
 const SCREENED = 0.5;
 /** So many of those that hand forms tell exactly are solved for what only the solver sees. */
-const CONFIRMED = 40;
+const CONFIRMED = 30;
 
 const keyOf = ({ at, row, depth, side }: Place) => `${at}/${row}/${depth}/${side}`;
 
@@ -91,7 +92,7 @@ export class Search {
     tell(this.answer(false));
   }
 
-  readonly #judgeOf = (field: Field): Judge => (field.isExact ? this.#asked.byHand : this.#asked.solved);
+  readonly #judgeOf = (field: Field): Judge => (field.isExact ? this.#asked.byHand : this.#asked.quick);
 
   #screen(field: Field): void {
     const before = this.#tried;
@@ -137,7 +138,7 @@ export class Search {
   #solve(field: Field, share: number): void {
     const before = this.#share;
     const to = SCREENED + (1 - SCREENED) * share * 0.7;
-    solveField(field, this.#asked.solved, {
+    solveField(field, this.#asked, {
       take: (place, candidate, a) => this.#judged(field, place, candidate, a),
       wanted: this.#wanted,
       beat: (done) => {

@@ -1,16 +1,17 @@
 /** Where hand forms only estimate: the most promising are solved, and what that shows corrects the estimate of the others. */
-import { assess, type Judge } from '../design/assess.ts';
+import { assess } from '../design/assess.ts';
 import type { Assessment } from '../design/assessment.ts';
 import { byHand } from '../design/response.ts';
 import type { Candidate, Place } from './candidates.ts';
 import type { Field, Met } from './field.ts';
 import { BIT } from './screen.ts';
+import type { Judges } from './search.ts';
 import { shortfallsOf } from './shortfalls.ts';
 import type { Wanted } from './wanted.ts';
 
-/** So many are solved of one lot at a time; then all is estimated anew, so often. */
+/** So many are solved of one lot at a time; then all is estimated anew, so often: less often where a solve takes ten times as long. */
 const AT_ONCE = 3;
-const ROUNDS = 5;
+const ROUNDS = { usual: 4, snaps: 3 } as const;
 /** After one that touches itself the search goes on with those larger by this, until one is clear; then it halves the way back. */
 const LARGER = 1.3;
 const CLOSE_ENOUGH = 1.15;
@@ -33,23 +34,22 @@ function movesOf(wanted: Wanted, a: Assessment, { room, air }: Candidate): numbe
 interface Standing {
   /** Shape and filament of those solved. */
   readonly done: Set<string>;
-  /** How many have been found of each filament. */
-  readonly shown: Map<number, number>;
+  /** Filaments of which one has been found. */
+  readonly shown: Set<number>;
   /** The largest that touches itself, and the smallest that does not [mm]. */
   touching: number;
   clear: number;
 }
 
-/** What is worth a solve: of each filament the smallest shape that is not solved yet, those first that have shown nothing yet. */
+/** What is worth a solve: of each filament that has shown nothing yet the smallest shape that is not solved yet. */
 function promising(field: Field, { done, shown }: Standing): readonly Met[] {
-  const shownOf = (row: number) => shown.get(row) ?? 0;
-  const rows = [...field.rows.keys()].toSorted((a, b) => shownOf(a) - shownOf(b));
   const next = new Map<number, Met>();
-  for (const row of rows) {
+  for (const row of field.rows.keys()) {
+    if (shown.has(row)) continue;
     const found = field.frontOf(row).find(({ at }) => !done.has(`${at}/${row}`) && !next.has(at));
     if (found) next.set(found.at, found);
   }
-  return [...next.values()].toSorted((a, b) => shownOf(a.row) - shownOf(b.row) || a.size - b.size).slice(0, AT_ONCE);
+  return [...next.values()].toSorted((a, b) => a.size - b.size).slice(0, AT_ONCE);
 }
 
 /** How small the next may be [mm]. */
@@ -63,12 +63,12 @@ function leastSize({ touching, clear }: Standing): number {
 function solveOne(
   field: Field,
   met: Met,
-  judge: Judge,
+  { quick, solved: full }: Pick<Judges, 'quick' | 'solved'>,
   { wanted, take }: SolveFieldAsked,
   standing: Standing,
 ): boolean {
   const candidate = field.candidate(met);
-  const solved = judge(candidate.joint);
+  const solved = quick(candidate.joint);
   const hand = assess(candidate.joint, byHand);
   const { estimates } = field;
   if (!solved.ok || !hand.ok) {
@@ -88,27 +88,30 @@ function solveOne(
       moves,
     });
   }
-  return take(met, candidate, now);
+  // What is likely to be told is solved once more as any joint is.
+  const isWorth = shortfallsOf(wanted, now, candidate.room, candidate.air).length === 0;
+  const told = isWorth ? full(candidate.joint) : solved;
+  return told.ok && take(met, candidate, told.value);
 }
 
 /**
  * Solves the most promising of a lot, round by round.
  *
  * @param field - a lot that has been screened by hand forms [-]
- * @param judge - what solves [-]
+ * @param judges - what solves: with few points on the way, and as any joint [-]
  * @param asked - what becomes of those solved [-]
  */
-export function solveField(field: Field, judge: Judge, asked: SolveFieldAsked): void {
-  const standing: Standing = { done: new Set(), shown: new Map(), touching: 0, clear: Number.POSITIVE_INFINITY };
-  for (let round = 0; round < ROUNDS; round += 1) {
+export function solveField(field: Field, judges: Pick<Judges, 'quick' | 'solved'>, asked: SolveFieldAsked): void {
+  const standing: Standing = { done: new Set(), shown: new Set(), touching: 0, clear: Number.POSITIVE_INFINITY };
+  const rounds = field.lot.family.snaps === true ? ROUNDS.snaps : ROUNDS.usual;
+  for (let round = 0; round < rounds; round += 1) {
     const next = promising(field, standing);
     if (next.length === 0) return;
     next.forEach((met, i) => {
       standing.done.add(`${met.at}/${met.row}`);
-      const meets = solveOne(field, met, judge, asked, standing);
-      if (meets) standing.shown.set(met.row, (standing.shown.get(met.row) ?? 0) + 1);
-      asked.beat((round + (i + 1) / next.length) / ROUNDS);
+      if (solveOne(field, met, judges, asked, standing)) standing.shown.add(met.row);
+      asked.beat((round + (i + 1) / next.length) / rounds);
     });
-    field.lookAgain(leastSize(standing), () => asked.beat((round + 1) / ROUNDS));
+    field.lookAgain(leastSize(standing), () => asked.beat((round + 1) / rounds));
   }
 }

@@ -6,8 +6,15 @@ import { asRad, type Mm } from '../units.ts';
 import type { HandForm } from './family.ts';
 import { armLength, type SpiralSizes } from './spiralSizes.ts';
 
+/** What was asked last, and its answer: strain and effort, and every amount, ask the same of one spiral, which takes a millisecond. */
+let last: { readonly key: string; readonly moved: ReturnType<typeof hubMoved> } | undefined;
+
 function movedHub({ hub, ring, turns, arms }: SpiralSizes, thickness: Mm, drive: HubDrive) {
-  return hubMoved({ inner: hub / 2, outer: ring / 2, turns, arms, thickness }, drive);
+  const key = `${hub} ${ring} ${turns} ${arms} ${thickness} ${drive}`;
+  if (last?.key === key) return last.moved;
+  const moved = hubMoved({ inner: hub / 2, outer: ring / 2, turns, arms, thickness }, drive);
+  last = { key, moved };
+  return moved;
 }
 
 /** Turns from which arms are long enough that a small movement neither stretches nor straightens them. */

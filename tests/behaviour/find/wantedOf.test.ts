@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { assess } from '../../../src/core/design/assess.ts';
 import { wantedOf } from '../../../src/core/find/wantedOf.ts';
 import { FAMILIES } from '../../../src/core/flexures/index.ts';
 import { soughtOf } from '../../../src/core/flexures/soughts.ts';
 import { everyFilament } from '../../../src/core/material/shelf.ts';
 import { demoPart } from '../../../src/store/demoPart.ts';
+import { expectClose } from '../../support/close.ts';
 import { changed, CREASE, LEAF } from '../../support/joints.ts';
 
 describe('what is looked for in the place of a joint', () => {
@@ -37,7 +39,23 @@ describe('what is looked for in the place of a joint', () => {
     expect(room.along).toBeGreaterThanOrEqual(own.along);
     expect(room.across).toBeGreaterThanOrEqual(own.across);
     expect(room.depth).toBe(own.depth);
-    expect(depthAtLeast).toBe(own.depth / 2);
+    // Of two leaves in two planes the room is deeper than each of them.
+    expect(depthAtLeast).toBe(Math.min(own.depth, joint.sizes['depth'] ?? own.depth) / 2);
+  });
+
+  it('asks it to push about as hard as it does, where nothing is said of that', () => {
+    const now = assess(LEAF);
+    if (!now.ok) throw new Error('the leaf is sound');
+    const { effortAtLeast = Number.NaN, movement } = wantedOf(LEAF);
+    const { effort } = now.value.effort;
+    expectClose(3 * effortAtLeast, effort, { rel: 0.05, because: 'it is said to two figures' });
+    expectClose((movement.effortAtMost ?? Number.NaN) / 3, effort, { rel: 0.05, because: 'it is said to two figures' });
+    const limited = wantedOf(changed(LEAF, { movement: { effortAtMost: 40 } }));
+    expect([limited.effortAtLeast, limited.movement.effortAtMost]).toEqual([undefined, 40]);
+    const [button] = demoPart().joints.filter(({ family }) => family === 'snapArch');
+    if (!button) throw new Error('the demonstration part has an arch');
+    const { effortAtMost: _, ...free } = button.movement;
+    expect(wantedOf({ ...button, movement: free }).movement).toEqual(free);
   });
 
   it('takes a measured thickness as it is', () => {
