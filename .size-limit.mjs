@@ -33,6 +33,6 @@ export default [
   entry('all that the sheet of a leaf loads', '246 kB', ...LEAF),
   entry('all that any sheet loads', '302 kB', ...LEAF, 'everyKind', 'SolvedDrawing', 'SolvedCurves'),
   entry('all that the place of filaments loads', '186 kB', 'first', 'FilamentsPlace'),
-  entry('all that the finder loads', '228 kB', 'first', 'Choosing', 'Finder'),
+  entry('all that the finder loads', '206 kB', 'first', 'Choosing', 'Finder'),
   entry('the solver in its worker', '84 kB', 'solve.worker'),
 ];

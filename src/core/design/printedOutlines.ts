@@ -1,21 +1,17 @@
-import { printedLine } from '../beam/printedLine.ts';
 import { familyOf } from '../flexures/known.ts';
 import { mechanicsOf } from '../flexures/networks.ts';
 import type { FlexureNetwork } from '../flexures/network.ts';
-import type { MiddleLine } from '../geometry/band.ts';
 import type { Path } from '../geometry/outline.ts';
 import { unionOutline } from '../geometry/unionOutline.ts';
 import type { Mm } from '../units.ts';
 import type { Assessment } from './assessment.ts';
+import { printedLines, TOLERANCE, type PlacedLine } from './printedLines.ts';
 
 /** What is printed in one plane: closed outlines, holes clockwise. */
 export interface PlaneOutlines {
   readonly plane: number;
   readonly paths: readonly Path[];
 }
-
-/** How far a chord may lie from the curve it stands for [mm], a quarter of what a printer repeats. */
-const TOLERANCE: Mm = 0.005;
 
 /**
  * Outlines of a joint as printed, plane by plane from the lowest up: as the family draws it, from above where it has a plan,
@@ -31,24 +27,10 @@ export function printedOutlines(a: Pick<Assessment, 'joint' | 'sizes' | 'section
   if (drawn) return [{ plane: 0, paths: drawn }];
   const { drive, amount } = joint.movement;
   const network = mechanicsOf(family.id).network(sizes, section.thickness, { drive, amount, widthRatio: 1 });
-  const lines = linesOf(network);
+  const lines = printedLines(network);
   const fillet = sizes[family.roles.fillet ?? ''] ?? 0;
   const planes = [...new Set(lines.map(({ plane }) => plane))].toSorted((p, q) => p - q);
   return planes.map((plane) => ({ plane, paths: outlinesIn(network, lines, plane, fillet) }));
-}
-
-interface PlacedLine {
-  readonly line: MiddleLine;
-  readonly plane: number;
-}
-
-function linesOf({ model }: FlexureNetwork): readonly PlacedLine[] {
-  const nodes = new Map(model.nodes.map((node) => [node.id, node] as const));
-  return model.members.map((member) => {
-    const [from, to] = [nodes.get(member.from), nodes.get(member.to)];
-    if (!from || !to) throw new RangeError(`the member ${member.id} hangs on no node`);
-    return { line: printedLine(member, from, to, TOLERANCE / 2), plane: member.plane ?? 0 };
-  });
 }
 
 const padsIn = ({ bodies }: FlexureNetwork, plane: number) =>

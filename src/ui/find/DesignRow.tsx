@@ -1,11 +1,10 @@
-import type { ReactNode } from 'react';
+import { lazy, type ReactNode } from 'react';
 import type { Figures } from '../../core/find/findAnswer.ts';
 import type { Joint } from '../../core/design/joint.ts';
+import { Late } from '../app/Late.tsx';
 import { Mark } from '../app/Mark.tsx';
 import { assessOnce } from '../joints/assessOnce.ts';
-import { outlineOf } from '../joints/outlineOf.ts';
 import { Pictogram } from '../joints/Pictogram.tsx';
-import { Thumbnail } from '../joints/Thumbnail.tsx';
 import { effortText, type Measure } from '../text/amountText.ts';
 import { BY, chanceText, medianText, roomText, strainText } from '../text/foundText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
@@ -18,13 +17,15 @@ interface FiguresProps {
   readonly unit: LengthUnit;
 }
 
-/** Its silhouette, life size on a millimetre grid, or the sign of its kind where it has no outline. */
+const LifeSizePicture = lazy(() => import('./LifeSizePicture.tsx'));
+
+/** Its silhouette, life size on a millimetre grid; the sign of its kind until that has come. */
 function DesignPicture({ joint }: { readonly joint: Joint }) {
-  const assessed = assessOnce(joint);
-  const outline = assessed.ok ? outlineOf(assessed.value) : [];
   return (
     <span className="found-picture">
-      {outline.length > 0 ? <Thumbnail outline={outline} /> : <Pictogram family={joint.family} />}
+      <Late fallback={<Pictogram family={joint.family} />}>
+        <LifeSizePicture joint={joint} />
+      </Late>
     </span>
   );
 }

@@ -1,5 +1,5 @@
 /** Where the values of Fig. 1 and Fig. 2 lie on the screen. */
-import { scaleLinear, scaleLog } from 'd3';
+import { scaleLinear, scaleLog, ticks } from 'd3';
 import type { Design } from '../../core/find/findAnswer.ts';
 import type { Wanted } from '../../core/find/wanted.ts';
 import { normalQuantile } from '../../core/numeric/normal.ts';
@@ -98,11 +98,16 @@ export function effortTicks([low, high]: Span): readonly Tick[] {
   const decades = Math.log10(high / low);
   const digits = decades > 2.5 ? [1] : decades > 1.2 ? [1, 3] : [1, 2, 5];
   const first = Math.floor(Math.log10(low));
-  const all = Array.from({ length: Math.ceil(decades) + 2 }, (_, i) => 10 ** (first + i)).flatMap((decade) =>
-    digits.map((digit) => Number((digit * decade).toPrecision(3))),
-  );
-  return all.filter((at) => at >= low && at <= high).map((at) => ({ at, text: String(at) }));
+  const round = Array.from({ length: Math.ceil(decades) + 2 }, (_, i) => 10 ** (first + i))
+    .flatMap((decade) => digits.map((digit) => Number((digit * decade).toPrecision(3))))
+    .filter((at) => at >= low && at <= high);
+  // Within a part of a decade round figures are too few to read from.
+  const shown = round.length >= FEWEST_TICKS ? round : ticks(low, high, FEWEST_TICKS + 1);
+  return shown.map((at) => ({ at, text: String(at) }));
 }
+
+/** Two figures say what a logarithmic axis does between them, a third that it is one. */
+const FEWEST_TICKS = 3;
 
 /** Radii of the smallest and the largest effort [px]. */
 const RADII: Span = [3.4, 10];

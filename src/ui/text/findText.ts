@@ -67,7 +67,7 @@ export const EFFORT_WISH = {
   any: 'with any effort',
   most: 'with at most',
   least: 'with at least',
-  between: 'with between',
+  between: 'between',
 } as const;
 export const SET_WISH = { any: 'does not matter', most: 'is at most' } as const;
 export const SUPPORTS = { without: 'without', with: 'with' } as const;
