@@ -89,8 +89,8 @@ const LOOSENED: Readonly<Record<string, (wanted: Wanted) => Wanted>> = {
   'room depth': (w) => ({ ...w, room: { ...w.room, depth: 2 * w.room.depth } }),
   'depth at least': (w) => ({ ...w, depthAtLeast: w.depthAtLeast / 2 }),
   'effort at most': (w) => moved(w, { effortAtMost: 3 * (w.movement.effortAtMost ?? 1000) }),
-  'effort at least': ({ effortAtLeast: _, ...w }) => w,
-  set: ({ setAtMost: _, ...w }) => w,
+  'effort at least': ({ effortAtLeast: _effort, ...w }) => w,
+  set: ({ setAtMost: _set, ...w }) => w,
   chance: (w) => moved(w, { chance: 0.5 }),
   cycles: (w) => moved(w, { cycles: 20 }),
   held: (w) => moved(w, { held: false }),
@@ -114,6 +114,16 @@ function met(wanted: Wanted): ReadonlySet<string> {
   return found;
 }
 
+const group = ({ joint: { family, profile, movement } }: Design) =>
+  [family, movement.drive, profile.lying, profile.filament].join();
+
+/** Few rungs, all depths. */
+const whole = (one: Wanted) => lotsFor(one).map((lot, i) => ({ ...(lotsOf(one, 2)[i] as Lot), depths: lot.depths }));
+
+const isKept = (one: Design, { designs }: FindAnswer) =>
+  designs.some((other) => keyOf(other.joint) === keyOf(one.joint)) ||
+  designs.some((other) => group(other) === group(one) && betters(other.figures, one.figures));
+
 describe('widening a limit', () => {
   it.each(Object.keys(LOOSENED))('loses nothing: %s', (name) => {
     const loosen = LOOSENED[name] ?? ((wanted: Wanted) => wanted);
@@ -130,16 +140,9 @@ describe('widening a limit', () => {
   });
 
   it('leaves every design told, or tells one of its kind and filament that betters it', () => {
-    const group = ({ joint: { family, profile, movement } }: Design) =>
-      [family, movement.drive, profile.lying, profile.filament].join();
-    const isKept = (one: Design, { designs }: FindAnswer) =>
-      designs.some((other) => keyOf(other.joint) === keyOf(one.joint)) ||
-      designs.some((other) => group(other) === group(one) && betters(other.figures, one.figures));
     fc.assert(
       fc.property(wishes, fc.constantFrom('room along', 'effort at most', 'chance', 'filaments'), (wanted, name) => {
         const wider = LOOSENED[name]?.(wanted) ?? wanted;
-        const whole = (one: Wanted) =>
-          lotsFor(one).map((lot, i) => ({ ...(lotsOf(one, 2)[i] as Lot), depths: lot.depths }));
         const [before, after] = [wanted, wider].map((one) => searched(whole(one), one)) as [FindAnswer, FindAnswer];
         expect(before.designs.filter((one) => !isKept(one, after))).toEqual([]);
       }),
@@ -201,12 +204,13 @@ const weighed: fc.Arbitrary<Weighed> = fc.record({
   effort: fc.integer({ min: 1, max: 6 }),
 });
 
+const key = ({ size, chance, effort }: Weighed) => `${size}/${chance}/${effort}`;
+
 describe('a front', () => {
   it('keeps exactly what nothing betters, in whatever order it is offered', () => {
     fc.assert(
       fc.property(fc.array(weighed, { maxLength: 60 }), (all) => {
         const byPairs = all.filter((one) => !all.some((other) => betters(other, one)));
-        const key = ({ size, chance, effort }: Weighed) => `${size}/${chance}/${effort}`;
         expect(frontOf(all).map(key).toSorted()).toEqual(byPairs.map(key).toSorted());
         const backwards = new Front<Weighed>();
         for (const one of all.toReversed()) if (!backwards.isBettered(one)) backwards.keep(one);

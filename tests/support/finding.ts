@@ -40,7 +40,7 @@ export const A_TRAVEL: Wanted = {
 };
 
 /** So many values of each size, spread over its rungs: a grid that brute force can walk. */
-export function thinned(lots: readonly Lot[], most: number): readonly Lot[] {
+function thinned(lots: readonly Lot[], most: number): readonly Lot[] {
   const few = (values: readonly number[], many = most) => {
     const step = Math.max(1, Math.ceil(values.length / many));
     return values.filter((_, i) => i % step === 0);
@@ -94,7 +94,12 @@ function canBe({ joint }: Candidate, wanted: Wanted): boolean {
 }
 
 export const keyOf = ({ family, sizes, profile }: Joint) =>
-  JSON.stringify([family, Object.entries(sizes).toSorted(), profile.filament, profile.lying]);
+  JSON.stringify([
+    family,
+    Object.entries(sizes).toSorted(([a], [b]) => a.localeCompare(b)),
+    profile.filament,
+    profile.lying,
+  ]);
 
 /** Every candidate of some lots, one by one through `assess`: no arrays, no short cuts. */
 export function walked(lots: readonly Lot[], wanted: Wanted): readonly Walked[] {

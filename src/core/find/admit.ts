@@ -33,7 +33,15 @@ function admitted(wanted: Wanted, { reason, value }: Shortfall): Wanted | undefi
       const chance = wholeInAHundred(value);
       return chance >= MOVEMENT_LIMITS.chance.min ? moved({ chance }) : undefined;
     }
-    default:
+    case 'tall':
+    case 'breaks':
+    case 'uncounted':
+    case 'sags':
+    case 'bends for good':
+    case 'warmth':
+    case 'comes back':
+    case 'stays':
+    case 'touches':
       return undefined;
   }
 }

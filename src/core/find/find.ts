@@ -1,7 +1,7 @@
 import '../flexures/index.ts';
 import { assess, type Judge } from '../design/assess.ts';
 import { bySolver } from '../design/bySolver.ts';
-import { byHand } from '../design/response.ts';
+import { byHand, type Respond } from '../design/response.ts';
 import { rememberSolved, type Solve } from '../design/rememberSolved.ts';
 import { failIfAny, ok, type Result } from '../result.ts';
 import { checkWanted } from './checkWanted.ts';
@@ -45,10 +45,6 @@ export function find(wanted: Wanted, asked: FindAsked = {}): Result<FindAnswer> 
   const { solve = rememberSolved(undefined, REMEMBERED) } = asked;
   // What lies beyond the wanted amount matters only where it is asked whether it stays.
   const beyond = wanted.movement.stays !== undefined;
-  const judge =
-    (respond: Parameters<typeof assess>[1]): Judge =>
-    (joint) =>
-      assess(joint, respond);
   const search = new Search(lotsFor(wanted), wanted, {
     byHand: judge(byHand),
     quick: judge(bySolver({ beyond, parts: PARTS }, solve)),
@@ -57,6 +53,10 @@ export function find(wanted: Wanted, asked: FindAsked = {}): Result<FindAnswer> 
   });
   search.run();
   return ok(search.answer(true));
+}
+
+function judge(respond: Respond): Judge {
+  return (joint) => assess(joint, respond);
 }
 
 /** Points up to the wanted amount of those that are only tried: half as many as of a joint that is told or drawn. */

@@ -1,6 +1,6 @@
 import { THICK_SECTION } from '../life/assessLife.ts';
 import { SHORTCOMINGS, type Shortcoming } from './findAnswer.ts';
-import { BIT, type Cell, type Screened } from './screen.ts';
+import { BIT, type Cell, type Screened } from './cell.ts';
 
 /** A shortcoming that no change of size mends by degrees counts as being this many times off. */
 const FAR_OFF = 10;
@@ -43,7 +43,11 @@ export function howFar({ shapes, rows, wanted }: Screened, cell: Cell, reason: S
       return cell.effort / (movement.effortAtMost ?? Infinity);
     case 'soft':
       return effortAtLeast / cell.effort;
-    default:
+    case 'uncounted':
+    case 'warmth':
+    case 'comes back':
+    case 'stays':
+    case 'touches':
       return FAR_OFF;
   }
 }

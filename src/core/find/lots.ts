@@ -27,8 +27,8 @@ export interface Lot {
 
 /** Depths that are tried [mm], whatever the room: a deeper room then loses none. */
 const DEPTHS: readonly number[] = [
-  ...[0.4, 0.6, 0.8, 1, 1.5, 2, 2.5, 3, 3.5, 4, 5, 6, 7, 8, 9, 10],
-  ...[12, 14, 16, 18, 20, 25, 30, 35, 40, 50, 60, 70, 80, 100, 120, 150, 200, 250, 300],
+  0.4, 0.6, 0.8, 1, 1.5, 2, 2.5, 3, 3.5, 4, 5, 6, 7, 8, 9, 10, 12, 14, 16, 18, 20, 25, 30, 35, 40, 50, 60, 70, 80, 100,
+  120, 150, 200, 250, 300,
 ];
 /** How far past the room that there is deeper ones are tried, to tell what more room would help. */
 const DEEPER = 1.5;

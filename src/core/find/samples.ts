@@ -1,6 +1,6 @@
 /** What solved shapes of a lot tell of the others, where hand forms only estimate. */
 import type { Lot } from './lots.ts';
-import { BIT, type Moves } from './screen.ts';
+import { BIT, type Moves } from './cell.ts';
 import type { Shapes } from './shapes.ts';
 
 /** One solved shape: its figures over those of its hand form, and the bits of how it moves. */

@@ -4,7 +4,7 @@ import type { Assessment } from '../design/assessment.ts';
 import { byHand } from '../design/response.ts';
 import type { Candidate, Place } from './candidates.ts';
 import type { Field, Met } from './field.ts';
-import { BIT } from './screen.ts';
+import { BIT } from './cell.ts';
 import type { Judges } from './search.ts';
 import { shortfallsOf } from './shortfalls.ts';
 import type { Wanted } from './wanted.ts';

@@ -1,7 +1,7 @@
 import type { Place } from './candidates.ts';
 import { SHORTCOMINGS, type Shortcoming } from './findAnswer.ts';
 import { howFar } from './howFar.ts';
-import { BIT, type Cell, type Screened } from './screen.ts';
+import { BIT, type Cell, type Screened } from './cell.ts';
 
 /** One that falls short in one way alone, and how far off it is. */
 export interface Near extends Place {

@@ -10,6 +10,8 @@ import '../joints/everyKind.ts';
 import { carriedText, FIND, findFor, takeBackText } from '../text/findText.ts';
 import { BriefOfSearch } from './BriefOfSearch.tsx';
 import './find.css';
+import './found.css';
+import './why.css';
 import { ProgressStrip } from './ProgressStrip.tsx';
 import { Results } from './Results.tsx';
 import { useSearch } from './useSearch.ts';

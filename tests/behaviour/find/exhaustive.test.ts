@@ -10,10 +10,11 @@ import type { Wanted } from '../../../src/core/find/wanted.ts';
 import { radians } from '../../../src/core/units.ts';
 import { A_TRAVEL, A_TURN, keyOf, lotsOf, searched, walked, type Walked } from '../../support/finding.ts';
 
+const sure = ({ chance }: Figures) => Math.min(chance, SURE);
+
 /** Said once more, by every pair, as the trade-off is defined: as small, as sure, and better in one; between equals softer. */
 function betters(a: Figures, b: Figures): boolean {
   const eps = 1e-9;
-  const sure = ({ chance }: Figures) => Math.min(chance, SURE);
   if (a.size > b.size * (1 + eps) || sure(a) < sure(b) * (1 - eps)) return false;
   return a.size < b.size * (1 - eps) || sure(a) > sure(b) * (1 + eps) || a.effort < b.effort * (1 - eps);
 }

@@ -114,12 +114,12 @@ describe('where nothing is found', () => {
   });
 });
 
-describe('what cannot be looked for', () => {
-  const problemsOf = (change: Partial<Wanted>) => {
-    const found = find({ ...A_TURN, ...change });
-    return found.ok ? [] : found.problems.map(({ code, field }) => [code, field]);
-  };
+function problemsOf(change: Partial<Wanted>) {
+  const found = find({ ...A_TURN, ...change });
+  return found.ok ? [] : found.problems.map(({ code, field }) => [code, field]);
+}
 
+describe('what cannot be looked for', () => {
   it.each<[string, Partial<Wanted>, readonly (readonly string[])[]]>([
     ['no kind', { families: [] }, [['none-ticked', 'families']]],
     ['no filament', { filaments: [] }, [['none-ticked', 'filaments']]],

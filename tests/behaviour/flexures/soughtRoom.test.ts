@@ -103,6 +103,8 @@ describe('what may stay', () => {
         const codes = family.check(sizes, thickness, USUAL).map(({ code }) => code);
         // What has no room is refused before it is asked whether it stays.
         if (codes.includes('no-room')) continue;
+        // One arch with a block leans back out of a rest that its closed form promises.
+        if (sizes['arches'] === 1 && (sizes['block'] ?? 0) > 0) continue;
         const stays = sought.mayStay?.(sizes, thickness);
         expect(stays).toBe(!codes.includes('no-second-rest'));
         seen.add(stays === true);
@@ -117,8 +119,10 @@ describe('what may stay', () => {
 
   it('is one arch alone from 5.65 times its thickness, and from 2.31 where a stem guides it', () => {
     const { sought, with: sized } = kindOf('snapArch');
-    const stays = (ratio: number, drive?: string) => sought.mayStay?.(sized({ arches: 1, rise: ratio * T }), T, drive);
+    const stays = (ratio: number, drive?: string, block = 0) =>
+      sought.mayStay?.(sized({ arches: 1, block, rise: ratio * T }), T, drive);
     expect([stays(5.6), stays(5.7)]).toEqual([false, true]);
     expect([stays(2.3, 'guided'), stays(2.32, 'guided')]).toEqual([false, true]);
+    expect([stays(9, 'pressed', 3), stays(9, 'guided', 3)]).toEqual([false, true]);
   });
 });

@@ -77,7 +77,8 @@ describe('a brief that is changed', () => {
   });
 
   it.each(['any', 'most', 'least', 'between'] as const)('may wish for an effort: %s', (wish) => {
-    for (const from of [WANTED, { ...WANTED, effortAtLeast: 300 }]) {
+    const free = withEffortWish(WANTED, 'any');
+    for (const from of [WANTED, free, { ...free, effortAtLeast: 300 }]) {
       const next = withEffortWish(from, wish);
       expect(checkWanted(next)).toEqual([]);
       expect(next.movement.effortAtMost !== undefined).toBe(wish === 'most' || wish === 'between');
