@@ -6,6 +6,7 @@ import type { Gauge } from './effortAt.ts';
 import type { Joint } from './joint.ts';
 import { MATCHED } from './matchAnswer.ts';
 import { understand } from './understand.ts';
+import { withSize } from './withSize.ts';
 
 /** So many efforts are asked for of one size. */
 const MOST_ASKED = 8;
@@ -48,10 +49,6 @@ interface Tried {
   readonly effort: number;
   /** ln of effort over wish. */
   readonly off: number;
-}
-
-function withSize(joint: Joint, size: string, value: number): Joint {
-  return { ...joint, sizes: { ...joint.sizes, [size]: value } };
 }
 
 function parameterOf(joint: Joint, size: string): Parameter {

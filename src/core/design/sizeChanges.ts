@@ -5,10 +5,10 @@ import { familyOf } from '../flexures/known.ts';
 import type { Assessment } from './assessment.ts';
 import type { Judge } from './assess.ts';
 import type { Change } from './changes.ts';
-import type { Joint } from './joint.ts';
 import { isByShape, leastChange, likelyStep, type Steps } from './leastChange.ts';
 import { nearJudge } from './nearJudge.ts';
 import { remedyCost, sizeChange } from './remedyCost.ts';
+import { withSize } from './withSize.ts';
 
 /** A size changed by more than this factor makes another joint: judgement, no source. */
 const REACH = 4;
@@ -16,10 +16,6 @@ const REACH = 4;
 const SIZES_SOLVED = 4;
 /** A change estimated to cost more is not worth a solve. */
 const DEAREST = 2;
-
-export function withSize(joint: Joint, name: string, value: number): Joint {
-  return { ...joint, sizes: { ...joint.sizes, [name]: value } };
-}
 
 /**
  * One size, step by step to one side, on values that are whole steps.
