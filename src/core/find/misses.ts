@@ -8,6 +8,8 @@ import type { Wanted } from './wanted.ts';
 
 /** So many of the nearest of one way are assessed before none is told. */
 const TRIES = 3;
+/** So many misses are solved in all: they are worth less than designs. */
+const SOLVED = 4;
 
 type JudgeOf = (field: Field) => Judge;
 
@@ -40,14 +42,14 @@ function nearestIn(
   reason: Shortcoming,
   wanted: Wanted,
   judgeOf: JudgeOf,
-  beat: () => void,
+  mayTry: (field: Field) => boolean,
 ): Miss | undefined {
   const near = fields
     .flatMap((field) => field.tally.nearestIn(reason).map((one): Placed => ({ field, ...one })))
     .toSorted((a, b) => a.far - b.far);
   for (const { field, ...place } of near.slice(0, TRIES)) {
+    if (!mayTry(field)) continue;
     const miss = missOf(field, place, wanted, judgeOf(field));
-    beat();
     if (miss && miss.short.length === 1 && miss.short[0].reason === reason) return miss;
   }
   return undefined;
@@ -68,8 +70,15 @@ export function nearestOf(
   judgeOf: JudgeOf,
   beat: () => void,
 ): readonly Failed[] {
+  let solved = 0;
+  const mayTry = (field: Field) => {
+    beat();
+    if (field.isExact) return true;
+    solved += 1;
+    return solved <= SOLVED;
+  };
   return SHORTCOMINGS.flatMap((reason) => {
-    const nearest = nearestIn(fields, reason, wanted, judgeOf, beat);
+    const nearest = nearestIn(fields, reason, wanted, judgeOf, mayTry);
     return nearest ? [{ reason, alone: 0, withOthers: 0, nearest }] : [];
   });
 }

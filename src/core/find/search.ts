@@ -43,7 +43,7 @@ const OF_THE_BEST = 40;
 /** Screening is the first share of the work, solving the rest. */
 const SCREENED = 0.5;
 /** So many of those that hand forms tell exactly are solved for what only the solver sees. */
-const CONFIRMED = 30;
+const CONFIRMED = 24;
 
 const keyOf = ({ at, row, depth, side }: Place) => `${at}/${row}/${depth}/${side}`;
 

@@ -11,7 +11,7 @@ import type { Wanted } from './wanted.ts';
 
 /** So many are solved of one lot at a time; then all is estimated anew, so often: less often where a solve takes ten times as long. */
 const AT_ONCE = 3;
-const ROUNDS = { usual: 4, snaps: 3 } as const;
+const ROUNDS = { usual: 4, snaps: 2 } as const;
 /** After one that touches itself the search goes on with those larger by this, until one is clear; then it halves the way back. */
 const LARGER = 1.3;
 const CLOSE_ENOUGH = 1.15;
@@ -68,7 +68,9 @@ function solveOne(
   standing: Standing,
 ): boolean {
   const candidate = field.candidate(met);
-  const solved = quick(candidate.joint);
+  // An arch takes a quarter of a second, and mostly turns out not to do; others do, and are not worth solving twice.
+  const isQuick = field.lot.family.snaps === true;
+  const solved = (isQuick ? quick : full)(candidate.joint);
   const hand = assess(candidate.joint, byHand);
   const { estimates } = field;
   if (!solved.ok || !hand.ok) {
@@ -90,7 +92,7 @@ function solveOne(
   }
   // What is likely to be told is solved once more as any joint is.
   const isWorth = shortfallsOf(wanted, now, candidate.room, candidate.air).length === 0;
-  const told = isWorth ? full(candidate.joint) : solved;
+  const told = isWorth && isQuick ? full(candidate.joint) : solved;
   return told.ok && take(met, candidate, told.value);
 }
 

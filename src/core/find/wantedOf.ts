@@ -12,8 +12,8 @@ import type { Lying } from '../print/profile.ts';
 import type { Mm } from '../units.ts';
 import type { Wanted } from './wanted.ts';
 
-/** Somewhat larger than the joint itself, or hardly another kind would fit; chosen, no source. */
-const LARGER = 1.25;
+/** Half as large again as the joint itself, or hardly another kind would fit, nor a leaf that lasts longer; chosen, no source. */
+const LARGER = 1.5;
 /** A room is given in whole steps, and never so small that nothing is found in it for that alone [mm]. */
 const STEP: Mm = 5;
 const LEAST: Mm = 10;

@@ -22,8 +22,8 @@ describe('what is looked for in the place of a joint', () => {
   });
 
   it('gives somewhat more room than the joint takes, in whole 5 mm', () => {
-    // 12 mm with fillets of 0.8 at both ends are 13.6 along; a quarter more is 17.
-    expect(wantedOf(LEAF).room).toEqual({ along: 20, across: 10, depth: 6 });
+    // 12 mm with fillets of 0.8 at both ends are 13.6 along; half as much again is 20.4.
+    expect(wantedOf(LEAF).room).toEqual({ along: 25, across: 10, depth: 6 });
     expect(wantedOf(LEAF).depthAtLeast).toBe(3);
   });
 
@@ -60,7 +60,7 @@ describe('what is looked for in the place of a joint', () => {
 
   it('takes a measured thickness as it is', () => {
     const thick = changed(LEAF, { sizes: { fillet: 2 }, measuredThickness: 5 });
-    // 5 mm and two fillets of 2 are 9 across; a quarter more is 11.25.
+    // 5 mm and two fillets of 2 are 9 across; half as much again is 13.5.
     expect(wantedOf(thick).room.across).toBe(15);
   });
 
