@@ -164,6 +164,18 @@ describe('what the first screen loads', () => {
     expect(late.filter((path) => !worker?.has(path))).toEqual([]);
   });
 
+  it('is far from the search for a joint and from what tunes one, which come with their jobs', () => {
+    const late = [
+      'core/find/find.ts',
+      'core/find/wantedOf.ts',
+      'core/flexures/soughts.ts',
+      'core/design/matchEffort.ts',
+    ];
+    const entries = ['main.tsx', 'workers/solve.worker.ts'].map((path) => loadedWith(path, texts));
+    expect(late.filter((path) => entries.some((entry) => entry.has(path)))).toEqual([]);
+    expect(late.slice(0, 1).filter((path) => !loadedWith('workers/findJob.ts', texts).has(path))).toEqual([]);
+  });
+
   it('knows no kinds of flexure but its own; what reads, solves or reports any joint knows all', () => {
     const every = ['core/flexures/index.ts', 'core/flexures/toggle.ts'];
     const first = loadedWith('main.tsx', texts);

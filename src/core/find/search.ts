@@ -110,11 +110,12 @@ export class Search {
     this.#news();
   }
 
-  /** Tells a candidate where it meets all that is wanted once it is assessed. */
+  /** Tells a candidate where it meets all that is wanted once it is assessed, and no longer where it cannot be. */
   #take(field: Field, place: Place, judge: Judge): void {
     const candidate = field.candidate(place);
     const assessed = judge(candidate.joint);
     if (assessed.ok) this.#judged(field, place, candidate, assessed.value);
+    else this.#told.get(field)?.delete(keyOf(place));
   }
 
   #judged(field: Field, place: Place, { joint, room, air }: Candidate, a: Assessment): boolean {

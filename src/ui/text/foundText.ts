@@ -25,7 +25,7 @@ export function roomText({ room: { along, across, depth } }: Pick<Figures, 'room
 export const BY = {
   'hand form': 'exact by hand',
   solver: 'solved',
-  estimate: 'an estimate, being solved',
+  estimate: 'an estimate, not solved yet',
 } as const satisfies Record<Figures['by'], string>;
 
 export function chanceText(chance: number): string {
