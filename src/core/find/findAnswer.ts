@@ -89,6 +89,8 @@ export interface FindAnswer {
   /** Joints that have been tried, and that there are to try. */
   readonly tried: number;
   readonly total: number;
+  /** Share of the whole work that is done, 0 to 1: when all have been tried, the most promising are still to be solved. */
+  readonly share: number;
   /** Of those tried: combinations of sizes that cannot be made at all. */
   readonly impossible: number;
   /** Of those tried: those that meet all that is wanted, as far as hand forms tell. */

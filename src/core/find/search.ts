@@ -196,6 +196,7 @@ export class Search {
     return {
       tried: this.#tried,
       total: this.#total,
+      share: isDone ? 1 : this.#share,
       impossible: this.#fields.reduce((sum, field) => sum + (field.isReckoned ? field.impossible : 0), 0),
       meets: this.#fields.reduce((sum, { tally }) => sum + tally.meets, 0),
       designs: this.#designs().map(({ joint, figures, isBest }) => ({ joint, figures, isBest })),

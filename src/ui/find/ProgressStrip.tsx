@@ -40,14 +40,23 @@ export function ProgressStrip({ search }: { readonly search: Search }) {
 
 function Going({ search: { answer, secondsLeft } }: { readonly search: Search }) {
   if (!answer) return null;
-  const { tried, total } = answer;
-  const share = total === 0 ? 0 : tried / total;
+  const { tried, total, share } = answer;
+  const isSolving = tried === total;
   return (
     <>
-      <span>
-        {SEARCH.trying}, <b className="num">{grouped(tried)}</b> of {grouped(total)}
-      </span>
-      <progress className="vh" value={share} aria-label={SEARCH.trying} aria-valuetext={countText(answer)} />
+      {isSolving ? (
+        <span>{SEARCH.solving}</span>
+      ) : (
+        <span>
+          {SEARCH.trying}, <b className="num">{grouped(tried)}</b> of {grouped(total)}
+        </span>
+      )}
+      <progress
+        className="vh"
+        value={share}
+        aria-label={isSolving ? SEARCH.solving : SEARCH.trying}
+        aria-valuetext={countText(answer)}
+      />
       <Bead share={share} />
       <span className="told">{soFarText(answer, secondsLeft)}</span>
     </>

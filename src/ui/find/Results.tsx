@@ -28,6 +28,7 @@ interface Props {
 const NOTHING: FindAnswer = {
   tried: 0,
   total: 0,
+  share: 0,
   impossible: 0,
   meets: 0,
   designs: [],

@@ -47,8 +47,7 @@ interface Ended {
 }
 
 /** How long the rest takes, once enough has been tried to tell. */
-function leftAfter(elapsedMs: number, { tried, total }: FindAnswer): number | undefined {
-  const share = total === 0 ? 0 : tried / total;
+function leftAfter(elapsedMs: number, { share }: FindAnswer): number | undefined {
   return share < 0.05 || share >= 1 ? undefined : (elapsedMs / 1000) * (1 / share - 1);
 }
 

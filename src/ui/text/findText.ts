@@ -181,6 +181,7 @@ export function evidenceLabel(filament: string, says: string): string {
 
 export const SEARCH = {
   trying: 'Trying kinds, sizes and filaments',
+  solving: 'All tried; solving the most promising',
   stop: 'Stop and keep these',
   again: 'Go on',
   waits: 'Waits for a brief that can be searched for.',

@@ -52,6 +52,9 @@ describe.each(BRIEFS)('%s', (_, brief, families) => {
     const tried = told.map((one) => one.tried);
     expect(tried).toEqual(tried.toSorted((a, b) => a - b));
     expect(told.every(({ isDone }) => !isDone)).toBe(true);
+    const shares = [...told, answer].map((one) => one.share);
+    expect(shares).toEqual(shares.toSorted((a, b) => a - b));
+    expect(shares.at(-1)).toBe(1);
     expect(told.at(-1)?.total).toBe(answer.total);
   });
 
