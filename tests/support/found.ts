@@ -25,5 +25,15 @@ export function design(length: number, given: Partial<Figures> = {}, filament = 
 }
 
 export function answer(given: Partial<FindAnswer> = {}): FindAnswer {
-  return { tried: 100, total: 100, share: 1, impossible: 10, meets: 5, designs: [], failed: [], isDone: true, ...given };
+  return {
+    tried: 100,
+    total: 100,
+    share: 1,
+    impossible: 10,
+    meets: 5,
+    designs: [],
+    failed: [],
+    isDone: true,
+    ...given,
+  };
 }
