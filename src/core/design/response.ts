@@ -52,7 +52,7 @@ interface Moved extends Pick<Understood, 'family' | 'sizes'> {
 }
 
 /** A form that differs from the solver by no more than this is as good as it. */
-const ROUND_OFF = 1e-6;
+export const ROUND_OFF = 1e-6;
 
 /** The first form of the drive that gives a figure. */
 function formFor({ family, drive }: Asked, figure: 'peakStrain' | 'effort'): HandForm<Sizes> | undefined {

@@ -36,16 +36,14 @@ const NO_AIR: Unsupported = { bridge: 0, ledge: 0 };
  * @returns the joint without a name, its room and what is laid over air [mm]
  */
 export function candidateAt(lot: Lot, { filament }: Row, place: Place, wanted: Wanted): Candidate {
-  const { family, sought, drive, lying, movement } = lot;
-  const { depth, sideBySide } = family.roles;
+  const { family, sought, drive, lying, movement, free } = lot;
   const profile: PrintProfile = { ...wanted.profile, lying, filament: filament.id };
   const { sizes: one, section } = shapeAt(lot, profile, place.at);
-  const isFree = (name: string | undefined): name is string => name !== undefined && sought.inProportion.includes(name);
   const alike = lot.sides[place.side] ?? 1;
   const sizes = {
     ...one,
-    ...(isFree(depth) ? { [depth]: lot.depths[place.depth] ?? 1 } : {}),
-    ...(isFree(sideBySide) ? { [sideBySide]: alike } : {}),
+    ...(free.depth === undefined ? {} : { [free.depth]: lot.depths[place.depth] ?? 1 }),
+    ...(free.sideBySide === undefined ? {} : { [free.sideBySide]: alike }),
   };
   const room = sought.room(sizes, section.thickness);
   const air = sought.unsupported?.(sizes, section.thickness, lying) ?? NO_AIR;

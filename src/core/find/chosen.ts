@@ -1,6 +1,3 @@
-/** What of many is told, and in what order. */
-import type { Figures } from './findAnswer.ts';
-
 /**
  * So many of a list, spread over it: its first, its last, and what lies evenly between.
  *
@@ -14,14 +11,4 @@ export function spread<T>(all: readonly T[], most: number): readonly T[] {
   if (all.length <= most) return all;
   const step = most > 1 ? (all.length - 1) / (most - 1) : 0;
   return Array.from({ length: most }, (_, i) => all[Math.round(i * step)] as T);
-}
-
-/**
- * Smallest first, then softest.
- *
- * @param all - sizes [mm] and efforts [N·mm] or [N]
- * @returns the same in that order
- */
-export function chosenOf<T extends { readonly figures: Figures }>(all: readonly T[]): readonly T[] {
-  return all.toSorted((a, b) => a.figures.size - b.figures.size || a.figures.effort - b.figures.effort);
 }

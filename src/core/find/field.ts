@@ -23,6 +23,7 @@ export class Field {
   readonly #wanted: Wanted;
   readonly #trusts: boolean;
   #estimates: Estimates | undefined;
+  #isExact = false;
   #tally = new Tally();
   #fronts: readonly Front<Met>[] = [];
   #fitting: Int32Array | undefined;
@@ -63,13 +64,13 @@ export class Field {
 
   /** Whether hand forms are exact for all that can be made. */
   get isExact(): boolean {
-    const { possible, exact } = this.estimates.hand;
-    return this.#trusts || possible.every((one, at) => one === 0 || exact[at] === 1);
+    return this.#isExact;
   }
 
   /** Works out every shape by hand form. */
   reckon(beat: () => void): void {
     const shapes = shapesOf(this.lot, this.#wanted, beat);
+    this.#isExact = this.#trusts || shapes.possible.every((one, at) => one === 0 || shapes.exact[at] === 1);
     this.#estimates = new Estimates(shapes, this.#trusts ? new Int32Array(shapes.count) : movesExpected(shapes));
   }
 
@@ -78,22 +79,18 @@ export class Field {
     return { shapes, rows: this.rows, wanted: this.#wanted, moves };
   }
 
-  /** Screens every candidate, by hand forms or by what has been solved since. */
+  /** Screens every candidate by hand forms. */
   screen(beat: (done: number) => void): void {
-    this.estimates.correct();
     const screened = this.#screened;
     const tally = new Tally();
     const fronts = this.rows.map(() => new Front<Met>());
-    const visit = (cell: Cell) => {
-      tally.take(screened, cell);
-      if (cell.mask === 0) offer(fronts[cell.row] as Front<Met>, cell);
-    };
-    const { count } = screened.shapes;
-    for (let from = 0; from < count; from += AT_A_TIME) {
-      const to = Math.min(count, from + AT_A_TIME);
-      screen(screened, visit, { from, to });
-      beat(to * this.toShape);
-    }
+    this.#walk(
+      (cell) => {
+        tally.take(screened, cell);
+        if (cell.mask === 0) offer(fronts[cell.row] as Front<Met>, cell);
+      },
+      (shapes) => beat(shapes * this.toShape),
+    );
     this.#tally = tally;
     this.#fronts = fronts;
   }
@@ -109,18 +106,28 @@ export class Field {
     const visit = (cell: Cell) => {
       if (cell.mask === 0 && cell.size >= least) offer(fronts[cell.row] as Front<Met>, cell);
     };
-    for (let from = 0; from < this.#fitting.length; from += AT_A_TIME) {
-      const to = Math.min(this.#fitting.length, from + AT_A_TIME);
-      screen(this.#screened, visit, { from, to, only: this.#fitting });
-      beat();
-    }
+    this.#walk(visit, beat, this.#fitting);
     this.#fronts = fronts;
   }
 
   /** Visits every candidate once more. */
   each(visit: (cell: Cell, screened: Screened) => void): void {
     const screened = this.#screened;
-    screen(screened, (cell) => visit(cell, screened));
+    this.#walk(
+      (cell) => visit(cell, screened),
+      () => undefined,
+    );
+  }
+
+  /** Visits the candidates of all shapes, or of those listed, some shapes at a time: `beat` hears how many it has been through. */
+  #walk(visit: (cell: Cell) => void, beat: (shapes: number) => void, only?: Int32Array): void {
+    const screened = this.#screened;
+    const count = only?.length ?? screened.shapes.count;
+    for (let from = 0; from < count; from += AT_A_TIME) {
+      const to = Math.min(count, from + AT_A_TIME);
+      screen(screened, visit, { from, to, only });
+      beat(to);
+    }
   }
 
   /** Of one filament, those than which nothing is both smaller and surer; smallest first. */

@@ -37,13 +37,18 @@ export function betters(a: Weighed, b: Weighed): boolean {
   return less(a.size, b.size) || less(sureB, sureA) || less(a.effort, b.effort);
 }
 
+/** Smallest first, then softest: the order in which designs are told. */
+export function bySize(a: Pick<Weighed, 'size' | 'effort'>, b: Pick<Weighed, 'size' | 'effort'>): number {
+  return a.size - b.size || a.effort - b.effort;
+}
+
 /** Keeps of all that is offered what nothing else betters. */
 export class Front<T extends Weighed> {
   #kept: T[] = [];
 
   /** Smallest first, then softest. */
   get kept(): readonly T[] {
-    return this.#kept.toSorted((a, b) => a.size - b.size || a.effort - b.effort);
+    return this.#kept.toSorted(bySize);
   }
 
   get length(): number {

@@ -1,6 +1,6 @@
-import { THICK_SECTION } from '../life/assessLife.ts';
 import { SHORTCOMINGS, type Shortcoming } from './findAnswer.ts';
 import { BIT, type Cell, type Screened } from './cell.ts';
+import { partFor } from './rows.ts';
 
 /** A shortcoming that no change of size mends by degrees counts as being this many times off. */
 const FAR_OFF = 10;
@@ -16,7 +16,7 @@ const FAR_OFF = 10;
 export function howFar({ shapes, rows, wanted }: Screened, cell: Cell, reason: Shortcoming): number {
   const row = rows[cell.row];
   if (row === undefined) return FAR_OFF;
-  const side = (shapes.thickness[cell.at] ?? 0) > THICK_SECTION ? 'thick' : 'thin';
+  const side = partFor(shapes.thickness[cell.at] ?? 0);
   const { room, setAtMost = Infinity, effortAtLeast = 0, movement } = wanted;
   switch (reason) {
     case 'along':

@@ -1,10 +1,10 @@
 /** How long the shapes of a lot last in a filament, and what else of their strain is too much. */
 import { flexesOf } from '../design/flexesOf.ts';
 import { lifeGrade } from '../design/verdict.ts';
-import { assessLife, THICK_SECTION, type Flex } from '../life/assessLife.ts';
+import { assessLife, type Flex } from '../life/assessLife.ts';
 import type { LifeAnswer } from '../life/lifeAnswer.ts';
 import { BIT, type Screened } from './cell.ts';
-import { ratioOf, type Row } from './rows.ts';
+import { partFor, ratioOf, type Row } from './rows.ts';
 import { shapeAt } from './shapes.ts';
 import { ROUND_OFF } from './shortfalls.ts';
 
@@ -59,7 +59,7 @@ export function lastingOf(screened: Screened, at: number, row: Row, lasting: Las
   const { shapes } = screened;
   const { movement } = shapes.lot;
   const peak = shapes.peak[at] ?? 0;
-  const side = (shapes.thickness[at] ?? 0) > THICK_SECTION ? 'thick' : 'thin';
+  const side = partFor(shapes.thickness[at] ?? 0);
   let mask =
     (peak <= row.held ? 0 : BIT.sags) |
     (peak <= row.bends ? 0 : BIT['bends for good']) |

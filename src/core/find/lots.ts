@@ -1,5 +1,6 @@
 import { checkMovement } from '../design/movementLimits.ts';
 import type { Movement } from '../design/joint.ts';
+import { ROUND_OFF } from '../design/response.ts';
 import { findDrive, isAsked } from '../flexures/drives.ts';
 import type { Drive, FlexureFamily, Parameter, Sizes } from '../flexures/family.ts';
 import { FAMILIES } from '../flexures/index.ts';
@@ -18,9 +19,11 @@ export interface Lot {
   readonly movement: Movement;
   /** Every size of the kind at its typical value. */
   readonly typical: Sizes;
+  /** Names of the depth and of how many stand side by side, where neither changes the shape. */
+  readonly free: { readonly depth: string | undefined; readonly sideBySide: string | undefined };
   /** Sizes that shape it. */
   readonly rungs: readonly Rungs[];
-  /** Values of the depth and of how many stand side by side, of which neither changes the shape. */
+  /** Values of what is free; 1 alone of what is not. */
   readonly depths: readonly number[];
   readonly sides: readonly number[];
 }
@@ -56,7 +59,7 @@ export function depthsFor(
 }
 
 /** The drive that a kind is moved by: the one asked for where it has it, else its first of that measure. */
-export function driveFor(
+function driveFor(
   family: FlexureFamily,
   { movement, measure }: Pick<Wanted, 'movement' | 'measure'>,
 ): Drive | undefined {
@@ -70,50 +73,42 @@ function movementFor({ snaps }: FlexureFamily, drive: Drive, { movement }: Wante
   return { ...moved, drive: drive.id, ...(snaps && stays !== undefined ? { stays } : {}) };
 }
 
-/** Why a kind cannot do what is wanted whatever its sizes; undefined where it can. */
-function whyNot(family: FlexureFamily, wanted: Wanted): string | undefined {
+/** How a kind is moved as is wanted; or why it cannot be, whatever its sizes. */
+function askedOf(
+  family: FlexureFamily,
+  wanted: Wanted,
+): { readonly drive: Drive; readonly movement: Movement } | string {
   const drive = driveFor(family, wanted);
   if (drive === undefined) return wanted.measure === 'turn' ? 'it does not turn' : 'it only turns';
   if (wanted.movement.stays === true && family.snaps !== true) return 'it does not stay in a second place';
   if (!family.lyings.some((lying) => wanted.lyings.includes(lying))) return `it lies ${family.lyings.join(' or ')}`;
-  return checkMovement(movementFor(family, drive, wanted), family)[0]?.message;
+  const movement = movementFor(family, drive, wanted);
+  return checkMovement(movement, family)[0]?.message ?? { drive, movement };
 }
 
 function lotsOfKind(family: FlexureFamily, wanted: Wanted): readonly Lot[] {
-  const drive = driveFor(family, wanted);
-  if (drive === undefined || whyNot(family, wanted) !== undefined) return [];
-  const movement = movementFor(family, drive, wanted);
+  const asked = askedOf(family, wanted);
+  if (typeof asked === 'string') return [];
+  const { drive, movement } = asked;
   const sought = soughtOf(family.id);
   const { parameters, roles } = family;
   const typical = Object.fromEntries(Object.entries(parameters).map(([name, one]) => [name, one.typical]));
   const rungs = sought.rungs.filter(({ size }) => isAsked(parameters[size] as Parameter, drive.id));
-  const free = (size: string | undefined) =>
-    size !== undefined && sought.inProportion.includes(size) ? parameters[size] : undefined;
-  const depths = within(depthsFor(wanted, DEEPER), free(roles.depth));
-  const sides = within(SIDES, free(roles.sideBySide));
+  const inProportion = (size: string | undefined) => sought.inProportion.find((name) => name === size);
+  const free = { depth: inProportion(roles.depth), sideBySide: inProportion(roles.sideBySide) };
+  const depths = free.depth === undefined ? [1] : within(depthsFor(wanted, DEEPER), parameters[free.depth]);
+  const sides = free.sideBySide === undefined ? [1] : within(SIDES, parameters[free.sideBySide]);
   return family.lyings
     .filter((lying) => wanted.lyings.includes(lying))
-    .map((lying) => ({
-      family,
-      sought,
-      drive,
-      lying,
-      movement,
-      typical,
-      rungs,
-      // What shapes a kind is among its rungs; it is then tried as it is.
-      depths: roles.depth !== undefined && sought.inProportion.includes(roles.depth) ? depths : [1],
-      sides: sides.length > 0 ? sides : [1],
-    }));
+    .map((lying) => ({ family, sought, drive, lying, movement, typical, free, rungs, depths, sides }));
 }
 
 /** Kinds whose hand forms may be exact come first, since what is found of them can be told at once; then those of few shapes. */
 function inOrder(a: Lot, b: Lot): number {
   const estimates = ({ family, drive }: Lot) =>
-    family.handForms.some((one) => one.drive === drive.id && one.rel <= EXACT) ? 0 : 1;
+    family.handForms.some((one) => one.drive === drive.id && one.rel <= ROUND_OFF) ? 0 : 1;
   return estimates(a) - estimates(b) || shapesIn(a) - shapesIn(b);
 }
-const EXACT = 1e-6;
 
 /**
  * What is to be tried: every ticked kind that can be moved so, lying in every ticked way that it can lie in.
@@ -136,8 +131,8 @@ export function lotsFor(wanted: Wanted): readonly Lot[] {
 export function noneCan(wanted: Wanted): Problem | undefined {
   const ticked = FAMILIES.filter(({ id }) => wanted.families.includes(id));
   const [first] = ticked;
-  const why = ticked.map((family) => whyNot(family, wanted));
-  if (first === undefined || why.some((one) => one === undefined)) return undefined;
+  const why = ticked.map((family) => askedOf(family, wanted)).filter((one) => typeof one === 'string');
+  if (first === undefined || why.length < ticked.length) return undefined;
   return {
     code: 'none-can',
     message: `None of the ticked kinds can be moved so (${first.id}: ${why[0]}); tick others, or ask for another movement`,

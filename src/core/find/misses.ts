@@ -1,7 +1,7 @@
 import type { Judge } from '../design/assess.ts';
 import { figuresOf, type Place } from './candidates.ts';
 import type { Field } from './field.ts';
-import { SHORTCOMINGS, type Failed, type Miss, type Shortcoming, type Shortfall } from './findAnswer.ts';
+import { SHORTCOMINGS, type Miss, type Shortcoming, type Shortfall } from './findAnswer.ts';
 import { howFarInAll } from './howFar.ts';
 import { shortfallsOf } from './shortfalls.ts';
 import type { Wanted } from './wanted.ts';
@@ -62,14 +62,14 @@ function nearestIn(
  * @param wanted - what is looked for [-]
  * @param judgeOf - what assesses a lot [-]
  * @param beat - called now and then [-]
- * @returns one for each way that came up [-]
+ * @returns one by each way of which one was found [-]
  */
 export function nearestOf(
   fields: readonly Field[],
   wanted: Wanted,
   judgeOf: JudgeOf,
   beat: () => void,
-): readonly Failed[] {
+): ReadonlyMap<Shortcoming, Miss> {
   let solved = 0;
   const mayTry = (field: Field) => {
     beat();
@@ -77,10 +77,12 @@ export function nearestOf(
     solved += 1;
     return solved <= SOLVED;
   };
-  return SHORTCOMINGS.flatMap((reason) => {
+  const found = new Map<Shortcoming, Miss>();
+  for (const reason of SHORTCOMINGS) {
     const nearest = nearestIn(fields, reason, wanted, judgeOf, mayTry);
-    return nearest ? [{ reason, alone: 0, withOthers: 0, nearest }] : [];
-  });
+    if (nearest) found.set(reason, nearest);
+  }
+  return found;
 }
 
 /**

@@ -2,7 +2,7 @@ import { limitsOf } from '../design/allowables.ts';
 import { asSurrounded } from '../design/asSurrounded.ts';
 import { sagsOut } from '../design/feel.ts';
 import { warmthOf } from '../design/warmth.ts';
-import { severity } from '../life/assessLife.ts';
+import { severity, THICK_SECTION } from '../life/assessLife.ts';
 import { medianForChance, totalSigma } from '../life/scatter.ts';
 import { strainAtLife } from '../life/strainLife.ts';
 import { bendingModulus } from '../material/choose.ts';
@@ -41,6 +41,11 @@ export interface Row {
 export interface Split {
   readonly thin: number;
   readonly thick: number;
+}
+
+/** Which of the two holds at a thickness [mm]. */
+export function partFor(thickness: number): keyof Split {
+  return thickness > THICK_SECTION ? 'thick' : 'thin';
 }
 
 /** Strain ratio of the joint's own swing; undefined where it depends on the shape. */

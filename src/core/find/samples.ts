@@ -75,13 +75,11 @@ export class Estimates {
     this.#steps.push(steps);
   }
 
-  /** Corrects these shapes, or all: ratios between samples by their nearness, how one moves as the nearest does that is not far. */
-  correct(only?: Int32Array): void {
+  /** Corrects these shapes: ratios between samples by their nearness, how one moves as the nearest does that is not far. */
+  correct(only: Int32Array): void {
     if (this.#samples.length === 0) return;
     const here = new Float64Array(this.#hand.lot.rungs.length);
-    const count = only?.length ?? this.#hand.count;
-    for (let i = 0; i < count; i += 1) {
-      const at = only ? (only[i] ?? 0) : i;
+    for (const at of only) {
       if (this.shapes.possible[at] === 0) continue;
       stepsOf(this.#hand.lot, at, here);
       this.#correctOne(at, here);

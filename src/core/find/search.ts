@@ -3,11 +3,19 @@ import type { Assessment } from '../design/assessment.ts';
 import type { Candidate, Place } from './candidates.ts';
 import { figuresOf } from './candidates.ts';
 import { Field } from './field.ts';
-import { SHORTCOMINGS, type Design, type Failed, type Figures, type FindAnswer, type Miss } from './findAnswer.ts';
-import { frontOf } from './front.ts';
+import {
+  SHORTCOMINGS,
+  type Design,
+  type Failed,
+  type Figures,
+  type FindAnswer,
+  type Miss,
+  type Shortcoming,
+} from './findAnswer.ts';
+import { bySize, frontOf } from './front.ts';
 import type { Lot } from './lots.ts';
 import { closestOf, nearestOf } from './misses.ts';
-import { chosenOf, spread } from './chosen.ts';
+import { spread } from './chosen.ts';
 import { solveField } from './solveField.ts';
 import { shortfallsOf } from './shortfalls.ts';
 import type { Wanted } from './wanted.ts';
@@ -57,7 +65,7 @@ export class Search {
   #tried = 0;
   #share = 0;
   #lastNews = Number.NEGATIVE_INFINITY;
-  #failed: readonly Failed[] | undefined;
+  #nearest: ReadonlyMap<Shortcoming, Miss> = new Map();
   #closest: Miss | undefined;
 
   constructor(lots: readonly Lot[], wanted: Wanted, asked: SearchAsked) {
@@ -76,7 +84,7 @@ export class Search {
       this.#confirm();
       this.#dropEstimates();
     }
-    this.#failed = this.#nearest();
+    this.#nearest = nearestOf(this.#fields, this.#wanted, this.#judgeOf, this.#beat);
     if (this.#designs().length === 0) this.#closest = closestOf(this.#fields, this.#wanted, this.#judgeOf, this.#beat);
     this.#share = 1;
   }
@@ -173,11 +181,9 @@ export class Search {
   #designs(): readonly (Design & { readonly told: Told })[] {
     const all = [...this.#told.values()].flatMap((told) => [...told.values()]);
     const best = new Set(frontOf(all.map((told) => ({ told, ...told.figures }))).map(({ told }) => told));
-    return chosenOf(all.map((told) => ({ joint: told.joint, figures: told.figures, isBest: best.has(told), told })));
-  }
-
-  #nearest(): readonly Failed[] {
-    return nearestOf(this.#fields, this.#wanted, this.#judgeOf, this.#beat);
+    return all
+      .map((told) => ({ joint: told.joint, figures: told.figures, isBest: best.has(told), told }))
+      .toSorted((a, b) => bySize(a.figures, b.figures));
   }
 
   #counts(): readonly Failed[] {
@@ -192,7 +198,6 @@ export class Search {
 
   /** All that has been found so far. */
   answer(isDone: boolean): FindAnswer {
-    const nearest = new Map(this.#failed?.map(({ reason, nearest: miss }) => [reason, miss] as const));
     return {
       tried: this.#tried,
       total: this.#total,
@@ -201,8 +206,8 @@ export class Search {
       meets: this.#fields.reduce((sum, { tally }) => sum + tally.meets, 0),
       designs: this.#designs().map(({ joint, figures, isBest }) => ({ joint, figures, isBest })),
       failed: this.#counts().map((failed) => {
-        const miss = nearest.get(failed.reason);
-        return miss ? { ...failed, nearest: miss } : failed;
+        const nearest = this.#nearest.get(failed.reason);
+        return nearest ? { ...failed, nearest } : failed;
       }),
       ...(this.#closest ? { closest: this.#closest } : {}),
       isDone,

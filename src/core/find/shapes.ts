@@ -80,7 +80,7 @@ function isSound(problem: Problem): boolean {
 const FAR_TOO_LARGE = 2.5;
 
 /** Whether it is worth trying in this room at all. */
-export function isNear({ along, across, depth }: Room, { room }: Pick<Wanted, 'room'>): boolean {
+function isNear({ along, across, depth }: Room, { room }: Pick<Wanted, 'room'>): boolean {
   return (
     along <= FAR_TOO_LARGE * room.along && across <= FAR_TOO_LARGE * room.across && depth <= FAR_TOO_LARGE * room.depth
   );
@@ -93,15 +93,9 @@ function isPossible({ family, drive, movement }: Lot, { sizes, section }: Shape,
   return movement.amount <= limit;
 }
 
-/** How much of a size that is in proportion stands in `sizes`; 1 where it is none. */
-function inProportion({ sought }: Lot, sizes: Sizes, name: string | undefined): number {
-  return name !== undefined && sought.inProportion.includes(name) ? (sizes[name] ?? 1) : 1;
-}
-
-/** The same with another depth, where it has one that is in proportion. */
-function withDepth({ family, sought }: Lot, sizes: Sizes, depth: Mm): Sizes {
-  const name = family.roles.depth;
-  return sought.inProportion.includes(name) ? { ...sizes, [name]: depth } : sizes;
+/** The same with another depth, where that is free. */
+function withDepth({ free }: Lot, sizes: Sizes, depth: Mm): Sizes {
+  return free.depth === undefined ? sizes : { ...sizes, [free.depth]: depth };
 }
 
 function fill(shapes: Shapes, wanted: Wanted, at: number): void {
@@ -124,8 +118,8 @@ function fill(shapes: Shapes, wanted: Wanted, at: number): void {
   shapes.nominal[at] = nominalStrain;
   shapes.rootFactor[at] = factor;
   shapes.peak[at] = nominalStrain * factor;
-  const { depth, sideBySide } = family.roles;
-  shapes.effort[at] = effort / (inProportion(lot, sizes, depth) * inProportion(lot, sizes, sideBySide));
+  const { depth, sideBySide } = lot.free;
+  shapes.effort[at] = effort / ((sizes[depth ?? ''] ?? 1) * (sizes[sideBySide ?? ''] ?? 1));
   shapes.along[at] = thin.along;
   shapes.across[at] = thin.across;
   shapes.depthTimes[at] = thick.depth - thin.depth;

@@ -23,12 +23,8 @@ interface SolveFieldAsked {
   readonly beat: (done: number) => void;
 }
 
-/** How a solved joint moves, as bits. */
-function movesOf(wanted: Wanted, a: Assessment, { room, air }: Candidate): number {
-  const reasons = ['comes back', 'stays', 'touches'] as const;
-  const found = shortfallsOf(wanted, a, room, air).map(({ reason }) => reason);
-  return reasons.reduce((bits, reason) => (found.includes(reason) ? bits | BIT[reason] : bits), 0);
-}
+/** Ways to fall short that are about how a joint moves. */
+const MOVES = BIT['comes back'] | BIT.stays | BIT.touches;
 
 /** Where the search of a lot stands. */
 interface Standing {
@@ -78,7 +74,8 @@ function solveOne(
     return false;
   }
   const [now, guess] = [solved.value, hand.value];
-  const moves = movesOf(wanted, now, candidate);
+  const short = shortfallsOf(wanted, now, candidate.room, candidate.air);
+  const moves = short.reduce((bits, { reason }) => bits | BIT[reason], 0) & MOVES;
   if ((moves & BIT.touches) === 0) standing.clear = Math.min(standing.clear, met.size);
   else standing.touching = Math.max(standing.touching, met.size);
   if (!estimates.has(met.at)) {
@@ -91,8 +88,7 @@ function solveOne(
     });
   }
   // What is likely to be told is solved once more as any joint is.
-  const isWorth = shortfallsOf(wanted, now, candidate.room, candidate.air).length === 0;
-  const told = isWorth && isQuick ? full(candidate.joint) : solved;
+  const told = short.length === 0 && isQuick ? full(candidate.joint) : solved;
   return told.ok && take(met, candidate, told.value);
 }
 
@@ -114,6 +110,7 @@ export function solveField(field: Field, judges: Pick<Judges, 'quick' | 'solved'
       if (solveOne(field, met, judges, asked, standing)) standing.shown.add(met.row);
       asked.beat((round + (i + 1) / next.length) / rounds);
     });
-    field.lookAgain(leastSize(standing), () => asked.beat((round + 1) / rounds));
+    // What the last ones show is of no use to anyone.
+    if (round + 1 < rounds) field.lookAgain(leastSize(standing), () => asked.beat((round + 1) / rounds));
   }
 }

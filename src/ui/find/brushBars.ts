@@ -8,7 +8,8 @@ import { effortText } from '../text/amountText.ts';
 import { SHOWN, sizeText } from '../text/foundText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import type { Brush } from './designs.ts';
-import { effortSpan, TOP_CHANCE } from './tradeFrame.ts';
+import { SURE } from '../../core/find/front.ts';
+import { effortSpan } from './tradeFrame.ts';
 
 /** One press of an arrow key on the bar of the room [mm]. */
 const SIZE_STEP = 0.5;
@@ -32,7 +33,7 @@ const CHANCE_STOPS: readonly number[] = [
   0.997,
   0.998,
   0.999,
-  TOP_CHANCE,
+  SURE,
 ];
 /** Presses from one end of the bar of efforts to the other. */
 const EFFORT_STEPS = 40;

@@ -1,5 +1,6 @@
 /** Designs as they are listed: one first for each kind in each filament, the others of the same behind it. */
 import type { Design, Figures } from '../../core/find/findAnswer.ts';
+import { bySize } from '../../core/find/front.ts';
 import type { Joint } from '../../core/design/joint.ts';
 import { familyOf } from '../../core/flexures/known.ts';
 import { findFilament } from '../../core/material/shelf.ts';
@@ -27,11 +28,6 @@ export function keyOf({ family, sizes, profile }: Joint): string {
   return [family, profile.filament, profile.lying, JSON.stringify(sizes)].join(' ');
 }
 
-/** Smallest first, then softest. */
-function bySize({ figures: one }: Design, { figures: other }: Design): number {
-  return one.size - other.size || one.effort - other.effort;
-}
-
 /**
  * Designs in the order of the list.
  *
@@ -40,7 +36,7 @@ function bySize({ figures: one }: Design, { figures: other }: Design): number {
  */
 export function groupsOf(designs: readonly Design[]): readonly Group[] {
   const groups = new Map<string, Shown[]>();
-  for (const design of designs.toSorted(bySize)) {
+  for (const design of designs.toSorted((one, other) => bySize(one.figures, other.figures))) {
     const { family, profile } = design.joint;
     const key = `${family} ${profile.filament}`;
     const shown = { key: keyOf(design.joint), design };

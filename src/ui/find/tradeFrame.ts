@@ -1,6 +1,7 @@
 /** Where the values of Fig. 1 and Fig. 2 lie on the screen. */
 import { scaleLinear, scaleLog, ticks } from 'd3';
 import type { Design } from '../../core/find/findAnswer.ts';
+import { SURE } from '../../core/find/front.ts';
 import type { Wanted } from '../../core/find/wanted.ts';
 import { normalQuantile } from '../../core/numeric/normal.ts';
 import { lengthTicks, type Tick } from '../charts/ticks.ts';
@@ -8,9 +9,7 @@ import { clamp, isNarrow, type Box, type Frame, type Size, type Span } from '../
 import { effortSet } from '../text/findText.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 
-/** The chance axis ends here, and surer ones are ticks on its upper edge. */
-export const TOP_CHANCE = 0.9995;
-/** It begins at the first of these that lies under what is wanted. */
+/** The chance axis ends at what counts as sure, and surer ones are ticks on its upper edge; it begins at the first of these that lies under what is wanted. */
 const LOW_CHANCES: readonly number[] = [0.8, 0.7, 0.6, 0.4];
 const CHANCE_TICKS: readonly number[] = [0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.95, 0.99, 0.999];
 
@@ -28,7 +27,7 @@ export interface TradeFrame extends Frame {
 
 /** Surer than the axis tells lies on its edge. */
 export function heightOf({ y, lowChance }: TradeFrame, chance: number): number {
-  return y(normalQuantile(clamp(chance, [lowChance, TOP_CHANCE])));
+  return y(normalQuantile(clamp(chance, [lowChance, SURE])));
 }
 
 /** Where the chance axis begins. */
@@ -62,7 +61,7 @@ export function tradeFrame(size: Size, designs: readonly Design[], wanted: Wante
     box,
     x: scaleLinear().domain(span).range([box.left, box.right]),
     y: scaleLinear()
-      .domain([normalQuantile(lowChance), normalQuantile(TOP_CHANCE)])
+      .domain([normalQuantile(lowChance), normalQuantile(SURE)])
       .range([box.bottom, box.top]),
     lowChance,
     room,

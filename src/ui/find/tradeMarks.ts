@@ -1,11 +1,12 @@
 /** What Fig. 1 draws: a ring or a tick for each design, the stair of the surest, and the numbers beside the rings. */
+import { SURE } from '../../core/find/front.ts';
 import { placeLabels, type LabelWish, type PlacedLabel, type Spot } from '../charts/labels.ts';
 import type { Box, Px } from '../charts/frame.ts';
 import { around, inkOf, markBox } from '../charts/spots.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { roomWanted, wantedChance } from '../text/foundText.ts';
 import { isThrough, type Brush, type Group, type Shown } from './designs.ts';
-import { heightOf, TOP_CHANCE, type TradeFrame } from './tradeFrame.ts';
+import { heightOf, type TradeFrame } from './tradeFrame.ts';
 
 export interface Mark extends Px, Shown {
   readonly radius: number;
@@ -34,7 +35,7 @@ export function marksOf(
       y: heightOf(frame, figures.chance),
       radius: radiusOf(figures.effort),
       isBest,
-      isTick: figures.chance > TOP_CHANCE && !isBest,
+      isTick: figures.chance > SURE && !isBest,
       isThrough: isThrough(figures, brush),
       rank: ranks.get(key),
     };
@@ -42,8 +43,7 @@ export function marksOf(
 }
 
 /**
- * The heavy rings than which none is both smaller and surer, joined as they trade: with a larger room comes a step up. The other
- * heavy ones are softer for it, and lie off the stair.
+ * The heavy rings, joined as they trade: with a larger room comes a step up. Of equals one stands for all.
  */
 export function stairOf(marks: readonly Mark[]): readonly Px[] {
   const heavy = marks.filter(({ isBest }) => isBest).toSorted((a, b) => a.x - b.x || a.y - b.y);
