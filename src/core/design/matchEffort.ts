@@ -11,6 +11,7 @@ import { rangeOf } from './matchSize.ts';
 import { sizeOf, triedFor, type Asking, type Tried } from './matchWays.ts';
 import { MOVEMENT_LIMITS } from './movementLimits.ts';
 import { understand } from './understand.ts';
+import { withSize } from './withSize.ts';
 
 /** What assesses joints: `quick` the many that are tried, `full` those that are told. */
 export interface MatchJudges {
@@ -76,7 +77,7 @@ function endsOf({ joint, gauge }: Asking, step: MatchStep): readonly number[] {
   if (size === undefined) return [];
   const { min, max } = rangeOf(joint, size);
   return [min, max].flatMap((value) => {
-    const gauged = gauge({ ...joint, sizes: { ...joint.sizes, [size]: value } });
+    const gauged = gauge(withSize(joint, size, value));
     return gauged.ok && gauged.value > 0 ? [gauged.value] : [];
   });
 }

@@ -5,6 +5,7 @@ import type { Joint } from './joint.ts';
 import { MATCHED, type EffortWanted, type Match, type MatchStep } from './matchAnswer.ts';
 import { matchSize, type SizeAsked } from './matchSize.ts';
 import { withCount } from './withCount.ts';
+import { withSize } from './withSize.ts';
 
 /** A way that was tried: the joint it comes to, and the effort of that. */
 export interface Tried {
@@ -88,9 +89,7 @@ function bySideBySide(asking: Asking): readonly Tried[] {
   const wanted = (count * effort) / now;
   const counts = new Set([Math.floor(wanted), Math.ceil(wanted)].map((one) => clamped(one, parameter)));
   counts.delete(count);
-  return [...counts].flatMap((one) =>
-    withRest(asking, { ...joint, sizes: { ...joint.sizes, [size]: one } }, 'side by side', 'depth'),
-  );
+  return [...counts].flatMap((one) => withRest(asking, withSize(joint, size, one), 'side by side', 'depth'));
 }
 
 /** Whole lines or layers on either side of the wish. Effort goes about by the cube of them, which says where to look. */

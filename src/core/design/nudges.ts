@@ -9,6 +9,7 @@ import type { Assessment } from './assessment.ts';
 import type { Joint } from './joint.ts';
 import { stoppedAt } from './swing.ts';
 import { withCount } from './withCount.ts';
+import { withSize } from './withSize.ts';
 
 /** What is changed a little. */
 export type NudgeOf =
@@ -46,7 +47,7 @@ function grown(joint: Joint, role: Role, of: NudgeOf, by: number): readonly Nudg
   const name = roles[role];
   const [parameter, value] = [parameters[name ?? ''], joint.sizes[name ?? '']];
   if (name === undefined || value === undefined || !parameter || !isAsked(parameter, joint.movement.drive)) return [];
-  return [{ of, by, after: { ...joint, sizes: { ...joint.sizes, [name]: plainly(value + by) } } }];
+  return [{ of, by, after: withSize(joint, name, plainly(value + by)) }];
 }
 
 /** One line or layer more and fewer; of a part that exists, as much as calipers may be off. */

@@ -7,6 +7,7 @@ import { isPassing, passes } from './passing.ts';
 import type { Spare } from './remedy.ts';
 import { largestAmount, mostCount, shortestLength } from './sizeFor.ts';
 import { touchesAt } from './solvedPath.ts';
+import { withSize } from './withSize.ts';
 
 /** Counts are looked at up to here; beyond it a section is a pad. */
 const THICKEST = 12;
@@ -53,7 +54,7 @@ function amountGuess(a: Assessment): number {
 function leastLength(a: Assessment, judge: Judge): number {
   if (a.travel) return Math.min(a.length, shortestLength(a));
   const { roles, parameters } = familyOf(a.joint);
-  const isFine = (length: number) => passes({ ...a.joint, sizes: { ...a.joint.sizes, [roles.length]: length } }, judge);
+  const isFine = (length: number) => passes(withSize(a.joint, roles.length, length), judge);
   return furthest(isFine, a.length, shortestLength(a), (parameters[roles.length] as Range).min);
 }
 

@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import type { Assessment } from '../../../core/design/assessment.ts';
+import { BrokenOff } from '../BrokenOff.tsx';
 import type { Joint } from '../../../core/design/joint.ts';
 import type { EffortWanted } from '../../../core/design/matchAnswer.ts';
 import { Mark } from '../../app/Mark.tsx';
@@ -8,8 +9,6 @@ import { Live } from '../../life/Live.tsx';
 import { MATCH_AID, MATCH_HEAD, matchedText, MATCHING, NO_SNAP, untouchedText, WISH } from '../../text/matchText.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
 import { problemText } from '../../text/problemText.ts';
-import { TRY_AGAIN } from '../../text/solverText.ts';
-import { brokeOff } from '../../text/sureText.ts';
 import './match.css';
 import { Matches } from './Matches.tsx';
 import { useMatch } from './useMatch.ts';
@@ -58,14 +57,7 @@ export function MatchEffort({ assessment: a, isWorking, unit, onUse }: Props) {
           />
         )}
         {answer && !answer.ok && <p className="refusal">{problemText(answer.problems[0], unit)}</p>}
-        {trouble !== undefined && (
-          <p className="small" role="alert">
-            {brokeOff(trouble)}{' '}
-            <button className="b" type="button" onClick={again}>
-              {TRY_AGAIN}
-            </button>
-          </p>
-        )}
+        <BrokenOff trouble={trouble} again={again} />
       </div>
     </section>
   );

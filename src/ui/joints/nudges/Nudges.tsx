@@ -1,10 +1,9 @@
 import { useMemo, useState } from 'react';
 import type { Assessment } from '../../../core/design/assessment.ts';
+import { BrokenOff } from '../BrokenOff.tsx';
 import { nudgesOf } from '../../../core/design/nudges.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
 import { NUDGES_AID, NUDGES_HEAD, NUDGES_SAY, nudgedText, nudgingText } from '../../text/nudgeText.ts';
-import { brokeOff } from '../../text/sureText.ts';
-import { TRY_AGAIN } from '../../text/solverText.ts';
 import { NudgeTable } from './NudgeTable.tsx';
 import './nudges.css';
 import { useNudges, type Told } from './useNudges.ts';
@@ -39,14 +38,7 @@ export function Nudges({ assessment: a, isWorking, unit }: Props) {
       </div>
       <output className="vh">{told && a.travel === undefined ? nudgedText(nudges.length) : ''}</output>
       <p className="small">{isBusy ? nudgingText(share) : NUDGES_SAY}</p>
-      {trouble !== undefined && (
-        <p className="small" role="alert">
-          {brokeOff(trouble)}{' '}
-          <button className="b" type="button" onClick={again}>
-            {TRY_AGAIN}
-          </button>
-        </p>
-      )}
+      <BrokenOff trouble={trouble} again={again} />
     </section>
   );
 }
