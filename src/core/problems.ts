@@ -87,6 +87,9 @@ export const PROBLEM_CODES = [
   'repaired-id',
   'changed-name',
   'given-twice',
+  // part files
+  'file-damaged',
+  'left-out',
 ] as const;
 
 export type ProblemCode = (typeof PROBLEM_CODES)[number];

@@ -260,6 +260,18 @@ export const SOURCES = {
     cite: 'S24: Living hinge, copy of an encyclopaedia article',
     read: 'article',
   },
+  '3mf-core': {
+    cite: '3D Manufacturing Format, Core Specification, version 1.4.0, published by its consortium: units, matrices of row vectors, objects, components, no document type',
+    read: 'chapters 2 to 4 read',
+  },
+  '3mf-production': {
+    cite: '3MF Production Extension, version 1.1, published by the same consortium: objects in further model parts',
+    read: 'chapters 2 to 4 read',
+  },
+  'part-files': {
+    cite: 'STL and OBJ as programs commonly write them; neither has a body that keeps it',
+    read: 'no source; from memory and from files at hand',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof SOURCES;

@@ -211,6 +211,9 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
   'repaired-id': asSaid,
   'changed-name': asSaid,
   'given-twice': asSaid,
+
+  'file-damaged': asSaid,
+  'left-out': asSaid,
 };
 
 function notWhole(problem: Problem, what: 'line' | 'layer'): string {
