@@ -60,6 +60,8 @@ export const PROBLEM_CODES = [
   // a wish for an effort
   'does-not-snap',
   'effort-out-of-reach',
+  // a part file
+  'stands-in',
   // a search
   'none-ticked',
   'none-can',

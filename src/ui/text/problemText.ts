@@ -171,6 +171,8 @@ export const PROBLEM_TEXT: Readonly<Record<ProblemCode, Wording>> = {
   'too-warm-to-hold': asSaid,
   'held-past-yield': asSaid,
 
+  'stands-in': asSaid,
+
   'none-ticked': asSaid,
   'none-can': asSaid,
   'no-depth-between': asSaid,
