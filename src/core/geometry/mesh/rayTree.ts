@@ -1,0 +1,258 @@
+/**
+ * Which triangle a ray meets first. The triangles are sorted along a curve that fills their box, so that neighbours in the
+ * list are neighbours in space; a balanced binary tree of boxes over the list needs no search to build: a million triangles
+ * take about half a second.
+ */
+import type { Point3, TriangleMesh } from './triangleMesh.ts';
+
+/** So many triangles are tried one by one. */
+const LEAF = 4;
+/** Rays through an edge must not slip between its two triangles. */
+const EDGE_SLACK = 1e-9;
+/** Bits of the curve a coordinate. */
+const BITS = 10;
+const STEPS = 2 ** BITS - 1;
+
+export interface RayHit {
+  /** How far along the ray, in lengths of its direction. */
+  readonly at: number;
+  readonly triangle: number;
+}
+
+/** Puts two empty bits before each bit of a number below 1024. */
+function spread(value: number): number {
+  let v = value & 0x3ff;
+  v = (v | (v << 16)) & 0x30000ff;
+  v = (v | (v << 8)) & 0x300f00f;
+  v = (v | (v << 4)) & 0x30c30c3;
+  return (v | (v << 2)) & 0x9249249;
+}
+
+interface Bounds {
+  readonly min: Point3;
+  readonly max: Point3;
+}
+
+function boundsOf(points: Float64Array): Bounds {
+  const min = { x: Infinity, y: Infinity, z: Infinity };
+  const max = { x: -Infinity, y: -Infinity, z: -Infinity };
+  for (let i = 0; i + 2 < points.length; i += 3) {
+    const x = points[i]!;
+    const y = points[i + 1]!;
+    const z = points[i + 2]!;
+    if (x < min.x) min.x = x;
+    if (y < min.y) min.y = y;
+    if (z < min.z) min.z = z;
+    if (x > max.x) max.x = x;
+    if (y > max.y) max.y = y;
+    if (z > max.z) max.z = z;
+  }
+  return { min, max };
+}
+
+/** Places of the middles of all triangles along the curve. */
+function curvePlaces({ points, corners }: TriangleMesh): Uint32Array {
+  const { min, max } = boundsOf(points);
+  const scale = (low: number, high: number) => (high > low ? STEPS / (3 * (high - low)) : 0);
+  const sx = scale(min.x, max.x);
+  const sy = scale(min.y, max.y);
+  const sz = scale(min.z, max.z);
+  const places = new Uint32Array(corners.length / 3);
+  for (let i = 0, c = 0; i < places.length; i += 1, c += 3) {
+    const a = 3 * corners[c]!;
+    const b = 3 * corners[c + 1]!;
+    const d = 3 * corners[c + 2]!;
+    const x = (points[a]! + points[b]! + points[d]! - 3 * min.x) * sx;
+    const y = (points[a + 1]! + points[b + 1]! + points[d + 1]! - 3 * min.y) * sy;
+    const z = (points[a + 2]! + points[b + 2]! + points[d + 2]! - 3 * min.z) * sz;
+    places[i] = (spread(x) | (spread(y) << 1) | (spread(z) << 2)) >>> 0;
+  }
+  return places;
+}
+
+/** Numbers 0 to n − 1 by rising key of 30 bits: two passes of 15 bits keep equal ones in order. */
+function sortedBy(keys: Uint32Array): Uint32Array {
+  const n = keys.length;
+  let order = Uint32Array.from({ length: n }, (_, i) => i);
+  let next = new Uint32Array(n);
+  for (const shift of [0, 15]) {
+    const starts = new Uint32Array(2 ** 15 + 1);
+    for (let i = 0; i < n; i += 1) starts[((keys[i]! >>> shift) & 0x7fff) + 1]! += 1;
+    for (let i = 1; i < starts.length; i += 1) starts[i]! += starts[i - 1]!;
+    for (let i = 0; i < n; i += 1) {
+      const item = order[i]!;
+      const bin = (keys[item]! >>> shift) & 0x7fff;
+      next[starts[bin]!] = item;
+      starts[bin]! += 1;
+    }
+    [order, next] = [next, order];
+  }
+  return order;
+}
+
+/** Finds what rays meet in one mesh. */
+export class RayTree {
+  readonly #mesh: TriangleMesh;
+  readonly #order: Uint32Array;
+  /** Least and greatest x, y, z of each node; node i has the children 2i + 1 and 2i + 2, leaves are the last `#leaves`. */
+  readonly #boxes: Float32Array;
+  readonly #leaves: number;
+  readonly #stack = new Int32Array(96);
+
+  /** @param mesh - at least one triangle; kept, not copied [mm] */
+  constructor(mesh: TriangleMesh) {
+    this.#mesh = mesh;
+    this.#order = sortedBy(curvePlaces(mesh));
+    this.#leaves = 2 ** Math.ceil(Math.log2(Math.max(1, this.#order.length / LEAF)));
+    this.#boxes = new Float32Array(6 * (2 * this.#leaves - 1));
+    this.#fit();
+  }
+
+  #fit(): void {
+    const boxes = this.#boxes;
+    for (let node = 2 * this.#leaves - 2; node >= 0; node -= 1) {
+      const at = 6 * node;
+      if (node >= this.#leaves - 1) this.#fitLeaf(node, at);
+      else
+        for (let k = 0; k < 3; k += 1) {
+          boxes[at + k] = Math.min(boxes[6 * (2 * node + 1) + k]!, boxes[6 * (2 * node + 2) + k]!);
+          boxes[at + 3 + k] = Math.max(boxes[6 * (2 * node + 1) + 3 + k]!, boxes[6 * (2 * node + 2) + 3 + k]!);
+        }
+    }
+  }
+
+  #fitLeaf(node: number, at: number): void {
+    const boxes = this.#boxes;
+    const { points, corners } = this.#mesh;
+    boxes.fill(Infinity, at, at + 3);
+    boxes.fill(-Infinity, at + 3, at + 6);
+    const [first, last] = this.#span(node);
+    for (let i = first; i < last; i += 1) {
+      const c = 3 * this.#order[i]!;
+      for (let corner = c; corner < c + 3; corner += 1) {
+        const p = 3 * corners[corner]!;
+        for (let k = 0; k < 3; k += 1) {
+          const value = points[p + k]!;
+          // A box in single precision is made a hair larger, so that it never misses what it holds.
+          const hair = Math.abs(value) * 1.2e-7;
+          if (value - hair < boxes[at + k]!) boxes[at + k] = value - hair;
+          if (value + hair > boxes[at + 3 + k]!) boxes[at + 3 + k] = value + hair;
+        }
+      }
+    }
+  }
+
+  /** First and one past the last place in the order that a leaf holds. */
+  #span(node: number): readonly [number, number] {
+    const n = this.#order.length;
+    const leaf = node - (this.#leaves - 1);
+    return [Math.floor((leaf * n) / this.#leaves), Math.floor(((leaf + 1) * n) / this.#leaves)];
+  }
+
+  /**
+   * The first triangle that a ray meets, from either side.
+   *
+   * @param origin - where it starts [mm]
+   * @param direction - where it goes [-], any length but 0
+   * @param after - hits nearer than this are passed by, in lengths of the direction [-], ≥ 0
+   * @param before - hits farther than this are passed by [-]
+   * @returns where and which, undefined where there is none
+   */
+  first(origin: Point3, direction: Point3, after = 0, before = Infinity): RayHit | undefined {
+    const stack = this.#stack;
+    let top = 0;
+    let at = before;
+    let triangle = -1;
+    const ix = 1 / direction.x;
+    const iy = 1 / direction.y;
+    const iz = 1 / direction.z;
+    stack[top] = 0;
+    top += 1;
+    while (top > 0) {
+      top -= 1;
+      const node = stack[top]!;
+      if (!this.#meetsBox(6 * node, origin, ix, iy, iz, after, at)) continue;
+      if (node < this.#leaves - 1) {
+        // The half that lies ahead is looked at first.
+        const [near, far] = this.#isFirstNearer(node, direction) ? [1, 2] : [2, 1];
+        stack[top] = 2 * node + far;
+        stack[top + 1] = 2 * node + near;
+        top += 2;
+        continue;
+      }
+      const [first, last] = this.#span(node);
+      for (let i = first; i < last; i += 1) {
+        const hit = this.#meets(this.#order[i]!, origin, direction);
+        if (hit > after && hit < at) {
+          at = hit;
+          triangle = this.#order[i]!;
+        }
+      }
+    }
+    return triangle < 0 ? undefined : { at, triangle };
+  }
+
+  #isFirstNearer(node: number, { x, y, z }: Point3): boolean {
+    const boxes = this.#boxes;
+    const a = 6 * (2 * node + 1);
+    const b = a + 6;
+    const ahead =
+      x * (boxes[b]! + boxes[b + 3]! - boxes[a]! - boxes[a + 3]!) +
+      y * (boxes[b + 1]! + boxes[b + 4]! - boxes[a + 1]! - boxes[a + 4]!) +
+      z * (boxes[b + 2]! + boxes[b + 5]! - boxes[a + 2]! - boxes[a + 5]!);
+    return !(ahead < 0);
+  }
+
+  #meetsBox(box: number, origin: Point3, ix: number, iy: number, iz: number, after: number, before: number): boolean {
+    const boxes = this.#boxes;
+    let enter = after;
+    let leave = before;
+    // 0 · ∞ where a ray runs in the very plane of a side is no number; the comparisons then leave the limits alone.
+    const x1 = (boxes[box]! - origin.x) * ix;
+    const x2 = (boxes[box + 3]! - origin.x) * ix;
+    const y1 = (boxes[box + 1]! - origin.y) * iy;
+    const y2 = (boxes[box + 4]! - origin.y) * iy;
+    const z1 = (boxes[box + 2]! - origin.z) * iz;
+    const z2 = (boxes[box + 5]! - origin.z) * iz;
+    if (x1 < x2 ? x1 > enter : x2 > enter) enter = x1 < x2 ? x1 : x2;
+    if (x1 < x2 ? x2 < leave : x1 < leave) leave = x1 < x2 ? x2 : x1;
+    if (y1 < y2 ? y1 > enter : y2 > enter) enter = y1 < y2 ? y1 : y2;
+    if (y1 < y2 ? y2 < leave : y1 < leave) leave = y1 < y2 ? y2 : y1;
+    if (z1 < z2 ? z1 > enter : z2 > enter) enter = z1 < z2 ? z1 : z2;
+    if (z1 < z2 ? z2 < leave : z1 < leave) leave = z1 < z2 ? z2 : z1;
+    return enter <= leave * (1 + 1e-6);
+  }
+
+  /** How far along a ray it meets a triangle; below 0 where it does not. After Möller and Trumbore's arrangement. */
+  #meets(triangle: number, origin: Point3, d: Point3): number {
+    const { points: p, corners } = this.#mesh;
+    const a = 3 * corners[3 * triangle]!;
+    const b = 3 * corners[3 * triangle + 1]!;
+    const c = 3 * corners[3 * triangle + 2]!;
+    const ax = p[a]!;
+    const ay = p[a + 1]!;
+    const az = p[a + 2]!;
+    const ux = p[b]! - ax;
+    const uy = p[b + 1]! - ay;
+    const uz = p[b + 2]! - az;
+    const vx = p[c]! - ax;
+    const vy = p[c + 1]! - ay;
+    const vz = p[c + 2]! - az;
+    const px = d.y * vz - d.z * vy;
+    const py = d.z * vx - d.x * vz;
+    const pz = d.x * vy - d.y * vx;
+    const det = ux * px + uy * py + uz * pz;
+    if (det === 0) return -1;
+    const sx = origin.x - ax;
+    const sy = origin.y - ay;
+    const sz = origin.z - az;
+    const u = (sx * px + sy * py + sz * pz) / det;
+    if (!(u >= -EDGE_SLACK && u <= 1 + EDGE_SLACK)) return -1;
+    const qx = sy * uz - sz * uy;
+    const qy = sz * ux - sx * uz;
+    const qz = sx * uy - sy * ux;
+    const v = (d.x * qx + d.y * qy + d.z * qz) / det;
+    if (!(v >= -EDGE_SLACK && u + v <= 1 + EDGE_SLACK)) return -1;
+    return (vx * qx + vy * qy + vz * qz) / det;
+  }
+}
