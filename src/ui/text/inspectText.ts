@@ -165,8 +165,8 @@ export function partHeading(judged: readonly Judged[]): string {
   if (passing === all) return `Pass: ${all === 1 ? 'it is whole and lasts' : `all ${inWords(all)} are whole and last`}`;
   const grade = gradeWord(worstOf(judged));
   if (all === 1) return judgedHeading(judged[0]!);
-  if (whole < all) return `${grade}: ${few(whole)} of ${inWords(all)} ${whole === 1 ? 'is' : 'are'} laid whole`;
-  return `${grade}: ${few(lasting)} of ${inWords(all)} ${lasting === 1 ? 'lasts' : 'last'} as asked`;
+  if (whole < all) return `${grade}: ${few(whole)} of ${inWords(all)} ${whole < 2 ? 'is' : 'are'} laid whole`;
+  return `${grade}: ${few(lasting)} of ${inWords(all)} ${lasting < 2 ? 'lasts' : 'last'} as asked`;
 }
 
 const few = (count: number) => (count === 0 ? 'none' : count === 1 ? 'one' : `only ${inWords(count)}`);
@@ -240,11 +240,13 @@ export function unitReadText({ unit, by }: UnitRead): string {
   return says[by];
 }
 
-/** “1 600 × 254 × 152 mm”: a part in three directions, whole above 10 mm. */
+/** “1 600 × 254 × 8 mm”: a part in three directions, whole from 10 mm on. */
 export function sizeText(box: Box3, unit: LengthUnit, scale = 1): string {
   const { x, y, z } = printedSize(box, scale);
   const say = (value: number) =>
-    unit === 'mm' && value >= 10 ? grouped(value) : lengthFigure(value, unit, unit === 'mm' ? 1 : 2);
+    unit === 'mm' && value >= 10
+      ? grouped(value)
+      : lengthFigure(value, unit, unit === 'mm' ? 1 : 2).replace(/\.0$/, '');
   return `${[x, y, z].map(say).join(' × ')}${unitAfter(unit)}`;
 }
 
