@@ -30,8 +30,8 @@ const RULES: Readonly<Record<string, Rule>> = {
   'core/base': pure(),
   // Seeded draws are a standard job with known traps, and the package touches nothing but numbers.
   'core/numeric': { ...pure('base'), packages: ['pure-rand'] },
-  // Cutting and offsetting polygons is a job that the library does better than we would.
-  'core/geometry': { ...pure('base', 'numeric'), packages: ['clipper2-ts'] },
+  // Cutting, offsetting and triangulating polygons are jobs that the libraries do better than we would.
+  'core/geometry': { ...pure('base', 'numeric'), packages: ['clipper2-ts', 'delaunator', '@kninnug/constrainautor'] },
   'core/print': pure('base'),
   'core/material': pure('base', 'numeric'),
   // Never `beam`: the hand formulas must stay independent of the solver they check.
@@ -43,6 +43,7 @@ const RULES: Readonly<Record<string, Rule>> = {
   'core/life': pure('base', 'numeric', 'material'),
   'core/design': pure(...ALL_BUT_DESIGN),
   'core/find': pure(...ALL_BUT_DESIGN, 'design'),
+  'core/inspect': { folders: ['core'], packages: ['delaunator', '@kninnug/constrainautor'] },
   files: { folders: ['core'], packages: ['valibot', '@tarikjabiri/dxf'] },
   cli: {
     folders: ['core', 'files'],

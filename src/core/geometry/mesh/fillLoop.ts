@@ -1,0 +1,123 @@
+import type { Point3 } from './triangleMesh.ts';
+
+/** How a closed way through space lies to the plane that fits it. */
+export interface LoopPlane {
+  /** Of length 1; the way is counter-clockwise seen from where it points. */
+  readonly normal: Point3;
+  /** Once round. */
+  readonly length: number;
+  readonly area: number;
+  /** How far it lies off its plane, from side to side. */
+  readonly thickness: number;
+  /** How far it lies off the straight line between its two ends that are farthest from each other, or nearly so. */
+  readonly width: number;
+}
+
+const at = (points: Float64Array, vertex: number): Point3 => ({
+  x: points[3 * vertex]!,
+  y: points[3 * vertex + 1]!,
+  z: points[3 * vertex + 2]!,
+});
+const minus = (a: Point3, b: Point3): Point3 => ({ x: a.x - b.x, y: a.y - b.y, z: a.z - b.z });
+const dot = (a: Point3, b: Point3): number => a.x * b.x + a.y * b.y + a.z * b.z;
+const cross = (a: Point3, b: Point3): Point3 => ({
+  x: a.y * b.z - a.z * b.y,
+  y: a.z * b.x - a.x * b.z,
+  z: a.x * b.y - a.y * b.x,
+});
+const size = (a: Point3): number => Math.sqrt(dot(a, a));
+const times = (a: Point3, by: number): Point3 => ({ x: a.x * by, y: a.y * by, z: a.z * by });
+
+/**
+ * The plane of a closed way, by the sum of its areas in the three planes of the axes.
+ *
+ * @param points - coordinates of vertices [mm]
+ * @param round - vertices of the way in order [-], at least three
+ * @returns its plane and sizes [mm, mm²]
+ */
+export function loopPlane(points: Float64Array, round: readonly number[]): LoopPlane {
+  const corners = round.map((vertex) => at(points, vertex));
+  const first = corners[0]!;
+  let normal: Point3 = { x: 0, y: 0, z: 0 };
+  let length = 0;
+  corners.forEach((corner, i) => {
+    const next = corners[(i + 1) % corners.length]!;
+    const piece = cross(minus(corner, first), minus(next, first));
+    normal = { x: normal.x + piece.x / 2, y: normal.y + piece.y / 2, z: normal.z + piece.z / 2 };
+    length += size(minus(next, corner));
+  });
+  const area = size(normal);
+  const unit = area > 0 ? times(normal, 1 / area) : { x: 0, y: 0, z: 1 };
+  const heights = corners.map((corner) => dot(minus(corner, first), unit));
+  const thickness = Math.max(...heights) - Math.min(...heights);
+  return { normal: unit, length, area, thickness, width: widthOf(corners) };
+}
+
+function widthOf(corners: readonly Point3[]): number {
+  const farthest = (from: Point3) =>
+    corners.reduce((best, corner) => (size(minus(corner, from)) > size(minus(best, from)) ? corner : best));
+  const end = farthest(corners[0]!);
+  const way = minus(farthest(end), end);
+  const length = size(way);
+  return length > 0 ? Math.max(...corners.map((corner) => size(cross(minus(corner, end), way)) / length)) : 0;
+}
+
+/** A corner of the way in its own plane. */
+interface Flat {
+  readonly vertex: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/**
+ * Triangles that fill a closed way which is nearly flat, by cutting off one corner after the other.
+ *
+ * @param points - coordinates of vertices [mm]
+ * @param round - vertices of the way in order, none twice [-]
+ * @param plane - its plane as `loopPlane` tells it [mm]
+ * @returns three vertices a triangle, wound like the way [-]; undefined where the way crosses itself
+ */
+export function filledLoop(points: Float64Array, round: readonly number[], plane: LoopPlane): number[] | undefined {
+  const left = flattened(points, round, plane);
+  const level = 1e-12 * plane.length * plane.length;
+  const fill: number[] = [];
+  while (left.length > 3) {
+    const ear = findEar(left, level);
+    if (ear === undefined) return undefined;
+    for (const step of [-1, 0, 1]) fill.push(left.at((ear + step) % left.length)!.vertex);
+    left.splice(ear, 1);
+  }
+  return [...fill, ...left.map(({ vertex }) => vertex)];
+}
+
+function flattened(points: Float64Array, round: readonly number[], { normal }: LoopPlane): Flat[] {
+  const aside = Math.abs(normal.x) < 0.6 ? { x: 1, y: 0, z: 0 } : { x: 0, y: 1, z: 0 };
+  const across = cross(normal, aside);
+  const right = times(across, 1 / size(across));
+  const up = cross(normal, right);
+  return round.map((vertex) => ({ vertex, x: dot(at(points, vertex), right), y: dot(at(points, vertex), up) }));
+}
+
+/** A corner that can be cut off; one in a straight line only where no other can, as then all that is left mostly is. */
+function findEar(left: readonly Flat[], level: number): number | undefined {
+  const [ear, straight] = [left.findIndex(isEar), left.findIndex(isStraight)];
+  if (ear >= 0) return ear;
+  return straight >= 0 ? straight : undefined;
+
+  function isStraight(_: Flat, i: number): boolean {
+    return Math.abs(turnOf(left.at(i - 1)!, left[i]!, left[(i + 1) % left.length]!)) <= level;
+  }
+  function isEar(_: Flat, i: number): boolean {
+    const [p, q, r] = [left.at(i - 1)!, left[i]!, left[(i + 1) % left.length]!];
+    if (!(turnOf(p, q, r) > level)) return false;
+    return !left.some((other) => other !== p && other !== q && other !== r && holds(p, q, r, other));
+  }
+}
+
+function turnOf(p: Flat, q: Flat, r: Flat): number {
+  return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
+}
+
+function holds(p: Flat, q: Flat, r: Flat, other: Flat): boolean {
+  return turnOf(p, q, other) >= 0 && turnOf(q, r, other) >= 0 && turnOf(r, p, other) >= 0;
+}
