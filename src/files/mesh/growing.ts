@@ -1,10 +1,13 @@
 /** Typed arrays that grow by doubling, for as many numbers as a file turns out to hold. */
 
+/** Small, because a file may hold many thousands of objects. */
+const FEW = 48;
+
 export class GrowingFloats {
   private items: Float64Array;
   length = 0;
 
-  constructor(capacity = 1024) {
+  constructor(capacity = FEW) {
     this.items = new Float64Array(capacity);
   }
 
@@ -31,7 +34,7 @@ export class GrowingIndices {
   private items: Uint32Array;
   length = 0;
 
-  constructor(capacity = 1024) {
+  constructor(capacity = FEW) {
     this.items = new Uint32Array(capacity);
   }
 

@@ -1,7 +1,7 @@
 /** Puts a mesh together from corners as they come, and joins those that are exactly alike. */
 import type { TriangleMesh } from '../../core/geometry/mesh/triangleMesh.ts';
 import { GrowingFloats, GrowingIndices } from './growing.ts';
-import { MAX_TRIANGLES } from './meshLimits.ts';
+import { MAX_TRIANGLES, MAX_VERTICES } from './meshLimits.ts';
 import { count, refuse } from './refusal.ts';
 
 const FIRST_SLOTS = 1024;
@@ -90,4 +90,9 @@ export function refuseTriangles(known?: number): never {
     `The file holds ${many} triangles, and ${count(MAX_TRIANGLES)} are read at most; export the part more coarsely`,
     { limit: MAX_TRIANGLES, ...(known === undefined ? {} : { value: known }) },
   );
+}
+
+export function refuseVertices(): never {
+  const message = `The file holds more than ${count(MAX_VERTICES)} vertices, three for each triangle that is read at most; export the part more coarsely`;
+  return refuse('too-large', message, { limit: MAX_VERTICES });
 }

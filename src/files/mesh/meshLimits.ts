@@ -6,14 +6,20 @@ export const MAX_FILE_BYTES = 200_000_000;
 /** A mesh of as many takes 100 MB, and 400 MB while it is read; part files seldom hold a tenth of them. */
 export const MAX_TRIANGLES = 4_000_000;
 
+/** Three to a triangle, where none is shared. */
+export const MAX_VERTICES = 3 * MAX_TRIANGLES;
+
 /** Past a kilometre in the smallest unit, and squares and cubes of it are still far from overflowing. */
 export const MAX_COORDINATE = 1e9;
 
 /** Names are shown in a list; nobody reads a longer one, and files made to be hostile hold millions. */
 export const MAX_SOLIDS = 10_000;
 
-/** XML of four million triangles takes about 300 MB. */
-export const MAX_PART_BYTES = 600_000_000;
+/** Of all that an archive holds; XML of four million triangles takes about 300 MB. */
+export const MAX_UNPACKED_BYTES = 600_000_000;
+
+/** A list of relationships takes a hundredth. */
+export const MAX_LIST_BYTES = 1_000_000;
 
 /** Meshes in XML shrink to an eighth, the most regular ones to a fortieth; what shrinks further was made to burst. */
 export const MAX_RATIO = 200;
@@ -23,7 +29,7 @@ export const RATIO_FROM_BYTES = 1_000_000;
 /** A project with one file for each of a thousand parts and their pictures stays below it. */
 export const MAX_ENTRIES = 10_000;
 
-/** Placings of objects, those within objects too. The triangle limit holds beside it; this one bounds empty ones. */
+/** Objects, and placings of objects, those within objects too. The triangle limit holds beside it; this one bounds empty ones. */
 export const MAX_PLACINGS = 100_000;
 
 /** Objects in objects; parts put together from parts go four or five deep. */

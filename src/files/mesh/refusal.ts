@@ -26,6 +26,9 @@ export function count(n: number): string {
 
 /** A piece of a file as a sentence can carry it: short, on one line, without control characters. */
 export function quoted(text: string): string {
-  const plain = text.replaceAll(/[\p{C}\s]+/gu, ' ').trim();
+  const plain = text
+    .slice(0, 200)
+    .replaceAll(/[\p{C}\s]+/gu, ' ')
+    .trim();
   return plain.length > 40 ? `“${Array.from(plain).slice(0, 40).join('')}…”` : `“${plain}”`;
 }

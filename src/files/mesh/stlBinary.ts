@@ -28,7 +28,11 @@ export function readBinaryStl(bytes: Uint8Array, progress: ReadProgress): MeshFi
     if (i % STEPS_PER_CALL === 0) progress(i / triangles);
     // The stated normal comes first and is passed over: the order of the corners says the same, and is never left at 0.
     const at = STL_HEAD_BYTES + FACET_BYTES * i + 12;
-    builder.triangle(corner(builder, view, at, i), corner(builder, view, at + 12, i), corner(builder, view, at + 24, i));
+    builder.triangle(
+      corner(builder, view, at, i),
+      corner(builder, view, at + 12, i),
+      corner(builder, view, at + 24, i),
+    );
   }
   return { format: 'STL, binary', solids: [''], mesh: builder.finish(), notes: strayNotes(bytes, triangles) };
 }
