@@ -1,0 +1,98 @@
+/**
+ * Places at which a part is thin: from points spread over its surface, rays go inwards, and where they meet a wall that
+ * faces the other way, the middle between the two is one.
+ */
+import type { Point3 } from '../../geometry/mesh/triangleMesh.ts';
+import { along3, dot3, from3, length3, times3, unit3 } from '../../geometry/mesh/vector3.ts';
+import type { Mm } from '../../units.ts';
+import type { Solid } from './solid.ts';
+
+/** So many points are spread by area, … */
+const SAMPLES = 40_000;
+/** … and up to so many more, so that each triangle has one: what is small is made of small ones. */
+const MOST_SAMPLES = 120_000;
+/** Walls face each other where their normals are at least so opposed: up to 45° from parallel. */
+const OPPOSED = -0.7;
+/** Two whole numbers whose multiples spread evenly over a square (the plastic number's powers). */
+const SPREAD = [0.7548776662466927, 0.5698402909980532] as const;
+
+export interface ThinSpot {
+  readonly middle: Point3;
+  /** Across the thin way, of length 1. */
+  readonly across: Point3;
+  readonly thickness: Mm;
+}
+
+/** Called now and then while it looks; may throw to give up. */
+export type Alive = () => void;
+
+/** One spot, from a point on a triangle. */
+function spotFrom(solid: Solid, point: Point3, normal: Point3, thickest: Mm): ThinSpot | undefined {
+  const inward = times3(normal, -1);
+  const hit = solid.wall(point, inward, 2 * thickest);
+  if (!hit || dot3(hit.normal, normal) > OPPOSED) return undefined;
+  const across = unit3(from3(hit.normal, normal));
+  if (!across) return undefined;
+  const middle = along3(point, inward, hit.at / 2);
+  const both = solid.through(middle, across);
+  if (!both) return undefined;
+  const thickness = both.ahead.at + both.behind.at;
+  if (thickness > thickest) return undefined;
+  return { middle: along3(middle, across, (both.ahead.at - both.behind.at) / 2), across, thickness };
+}
+
+/**
+ * Thin places of a part, thinnest first.
+ *
+ * @param solid - the part
+ * @param thickest - thicker places are left out [mm], > 0
+ * @param alive - called every few hundred rays
+ * @returns places inside the material [mm]; every thin wall that holds a whole triangle has at least one while the part has
+ *   no more than 120 000
+ */
+export function thinSpots(solid: Solid, thickest: Mm, alive: Alive): readonly ThinSpot[] {
+  const count = solid.mesh.corners.length / 3;
+  let area = 0;
+  for (let t = 0; t < count; t += 1) area += length3(solid.areaNormal(t)) / 2;
+  const share = area / SAMPLES;
+  const every = Math.max(1, Math.ceil(count / (MOST_SAMPLES - SAMPLES)));
+  const spots: ThinSpot[] = [];
+  let owed = 0;
+  let number = 0;
+  for (let t = 0; t < count; t += 1) {
+    if (t % 256 === 0) alive();
+    const areaNormal = solid.areaNormal(t);
+    const normal = unit3(areaNormal);
+    if (!normal) continue;
+    owed += length3(areaNormal) / 2 / share;
+    let due = Math.floor(owed);
+    owed -= due;
+    if (due === 0 && t % every === 0) due = 1;
+    for (let i = 0; i < due; i += 1) {
+      number += 1;
+      const spot = spotFrom(solid, due === 1 ? middleOf(solid, t) : pointIn(solid, t, number), normal, thickest);
+      if (spot) spots.push(spot);
+    }
+  }
+  return spots.sort((a, b) => a.thickness - b.thickness);
+}
+
+function mixed(solid: Solid, triangle: number, u: number, v: number): Point3 {
+  const { points: p, corners } = solid.mesh;
+  const a = 3 * corners[3 * triangle]!;
+  const b = 3 * corners[3 * triangle + 1]!;
+  const c = 3 * corners[3 * triangle + 2]!;
+  const mix = (k: number) => p[a + k]! + u * (p[b + k]! - p[a + k]!) + v * (p[c + k]! - p[a + k]!);
+  return { x: mix(0), y: mix(1), z: mix(2) };
+}
+
+function middleOf(solid: Solid, triangle: number): Point3 {
+  return mixed(solid, triangle, 1 / 3, 1 / 3);
+}
+
+/** The nth of points spread evenly over a triangle. */
+function pointIn(solid: Solid, triangle: number, n: number): Point3 {
+  const u = (n * SPREAD[0]) % 1;
+  const v = (n * SPREAD[1]) % 1;
+  return u + v > 1 ? mixed(solid, triangle, 1 - u, 1 - v) : mixed(solid, triangle, u, v);
+}
