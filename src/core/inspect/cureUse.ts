@@ -9,10 +9,11 @@ import { isLasting, tallyOf } from './verdicts.ts';
 /** So many filaments are told. */
 const MOST_FILAMENTS = 2;
 
+const lasting = ({ after }: Cure) => tallyOf(after).lasting;
+const feel = ({ costs }: Cure) => Math.abs(Math.log(costs.effort));
+
 /** Most that pass first, then most that last; of those the one that pushes back most alike. */
 function byLasting(a: Cure, b: Cure): number {
-  const lasting = ({ after }: Cure) => tallyOf(after).lasting;
-  const feel = ({ costs }: Cure) => Math.abs(Math.log(costs.effort));
   return b.passing - a.passing || lasting(b) - lasting(a) || b.whole - a.whole || feel(a) - feel(b);
 }
 

@@ -5,7 +5,7 @@ import type { Cure } from './cure.ts';
 import type { Curable } from './curable.ts';
 import type { PrintedAs } from './judged.ts';
 import { tallyOf } from './verdicts.ts';
-import { rounded, thinOf, wholeScales, wholeWidths, type Stretch, type Thin } from './wholeSearch.ts';
+import { byScale, byWidth, rounded, stretchesOf, thinOf, type Span, type Stretch, type Thin } from './wholeSearch.ts';
 
 /** A part scaled beyond this is another part. Our judgement, no source. */
 export const SCALES = { min: 0.8, max: 4 } as const;
@@ -48,23 +48,16 @@ export function scaleCures(part: Curable): readonly Cure[] {
   return larger.length > 0 ? larger : bestScales(part, thins, { min: SCALES.min, max: AS_FILE });
 }
 
-function bestScales(
-  { as, before, cureOf }: Curable,
-  thins: readonly Thin[],
-  range: { readonly min: number; readonly max: number },
-): readonly Cure[] {
-  const stretches = wholeScales(thins, as.profile, range);
+function bestScales({ as, before, cureOf }: Curable, thins: readonly Thin[], span: Span): readonly Cure[] {
+  const lines = byScale(thins, as.profile);
+  const stretches = stretchesOf(lines, span);
   const was = tallyOf(before);
   const best = [wholeFirst(AS_FILE), evenFirst(AS_FILE)].flatMap((order) => stretches.toSorted(order).slice(0, 1));
   const helping = best.filter(({ whole, even }) => whole >= was.whole && (whole > was.whole || even > was.even));
-  const scales = helping.map((one) => roundedScale(one, thins, as.profile));
+  const scales = helping.map((one) => rounded(one, SCALE_DECIMALS, lines));
   return [...new Set(scales)]
     .filter((scale) => scale !== as.scale)
     .map((scale) => cureOf({ kind: 'scale', scale }, { ...as, scale }));
-}
-
-function roundedScale(stretch: Stretch, thins: readonly Thin[], profile: PrintProfile): number {
-  return rounded(stretch, SCALE_DECIMALS, (scale) => wholeScales(thins, profile, { min: scale, max: scale }));
 }
 
 /** Line widths that the nozzle lays well, then those that it lays at all; no narrower than layers are high. */
@@ -84,12 +77,12 @@ function widthRanges({ nozzle, layerHeight }: PrintProfile) {
  * Source: bead-section, common-practice.
  */
 export function lineWidthCures({ as, flexures, box, before, cureOf }: Curable): readonly Cure[] {
-  const thins = thinOf(flexures, box, as);
+  const lines = byWidth(thinOf(flexures, box, as), as);
   const was = tallyOf(before).whole;
   for (const range of widthRanges(as.profile)) {
-    const best = wholeWidths(thins, as, range).toSorted(mostWhole(as))[0];
+    const best = stretchesOf(lines, range).toSorted(mostWhole(as))[0];
     if (best === undefined || best.whole <= was) continue;
-    const width = rounded(best, WIDTH_DECIMALS, (one) => wholeWidths(thins, as, { min: one, max: one }));
+    const width = rounded(best, WIDTH_DECIMALS, lines);
     const profile = { ...as.profile, lineWidth: width };
     if (checkProfile(profile).problems.length > 0) continue;
     return [cureOf({ kind: 'line-width', lineWidth: width }, { ...as, profile })];
@@ -126,8 +119,9 @@ export function pairCures({ as, flexures, box, before, cureOf }: Curable, alone:
   const pairs = Array.from({ length: steps + 1 }, (_, i) => Number((well.min + i * WIDTH_STEP).toFixed(4))).flatMap(
     (lineWidth) => {
       const profile = { ...as.profile, lineWidth };
-      const whole = wholeScales(thins, profile, { min: AS_FILE, max: SCALES.max }).filter((one) => one.whole === all);
-      return whole.map((stretch) => ({ profile, stretch }));
+      const lines = byScale(thins, profile);
+      const whole = stretchesOf(lines, { min: AS_FILE, max: SCALES.max }).filter((one) => one.whole === all);
+      return whole.map((stretch) => ({ profile, stretch, lines }));
     },
   );
   const wide = (profile: PrintProfile) => Math.abs(Math.log(profile.lineWidth / as.profile.lineWidth));
@@ -135,6 +129,6 @@ export function pairCures({ as, flexures, box, before, cureOf }: Curable, alone:
     (a, b) => apart(a.stretch, AS_FILE) - apart(b.stretch, AS_FILE) || wide(a.profile) - wide(b.profile),
   );
   if (!best || checkProfile(best.profile).problems.length > 0) return [];
-  const scale = roundedScale(best.stretch, thins, best.profile);
+  const scale = rounded(best.stretch, SCALE_DECIMALS, best.lines);
   return [cureOf({ kind: 'scale', scale }, { ...as, scale, profile: best.profile })];
 }

@@ -110,7 +110,8 @@ function costOf({ change, as, before, costs }: Cure): number {
   }
 }
 
+const helped = ({ after }: Cure) => tallyOf(after).whole + tallyOf(after).lasting;
+
 function byHelp(a: Cure, b: Cure): number {
-  const helped = ({ after }: Cure) => tallyOf(after).whole + tallyOf(after).lasting;
   return b.passing - a.passing || helped(b) - helped(a) || costOf(a) - costOf(b);
 }

@@ -9,7 +9,7 @@ import { nearestWhole } from '../print/nearestCount.ts';
 import { plain, type Problem } from '../problems.ts';
 import type { Mm } from '../units.ts';
 import type { AsLaid } from './asLaid.ts';
-import type { Flexure } from './flexure.ts';
+import type { Flexure, FlexureKind } from './flexure.ts';
 import type { AskedOfAll, PrintedAs } from './judged.ts';
 import { exactCount } from './landing.ts';
 
@@ -196,13 +196,22 @@ function padFor(
   };
 }
 
+const SHAPES: Readonly<Record<FlexureKind, string>> = {
+  leaf: 'curved leaf',
+  neck: 'curved neck',
+  crease: 'curved crease',
+  arch: 'arch',
+  'spiral run': 'spiral run',
+};
+
+const shapeNote = (message: string): Problem => ({ code: 'stands-in', message, field: 'family' });
+
 /** What a straight joint that is turned by itself does not know of the section. */
 function noteShape({ isCurved, kind, isInLoop, bendingLength }: Flexure): readonly Problem[] {
-  const note = (message: string): Problem => ({ code: 'stands-in', message, field: 'family' });
-  const curved = `A straight leaf of equal bending length (${plain(bendingLength)} mm in the file) stands for the curved ${kind === 'neck' ? 'neck' : 'section'}: turned, both strain alike; pushed, they do not`;
+  const curved = `A straight leaf of equal bending length (${plain(bendingLength)} mm in the file) stands for the ${SHAPES[kind]}: turned, both strain alike; pushed, they do not`;
   const loop =
     'It is one of several ways from pad to pad, which lead one another; it is told as if it were turned alone, and may strain more';
-  return [...(isCurved ? [note(curved)] : []), ...(isInLoop ? [note(loop)] : [])];
+  return [...(isCurved ? [shapeNote(curved)] : []), ...(isInLoop ? [shapeNote(loop)] : [])];
 }
 
 function noteFirstLayer({ profile }: AsLaid, as: PrintedAs): readonly Problem[] {

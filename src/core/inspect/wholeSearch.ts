@@ -18,24 +18,33 @@ export interface Thin {
   readonly numbers: readonly number[];
 }
 
+/** Thicknesses that agree to half a micron are one. */
+const SAME: Mm = 0.0005;
+
 /**
- * The different thicknesses of a part; those that agree to a micron are one.
+ * The different thicknesses of a part.
  *
  * @param flexures - as found [mm]
  * @param box - of the part as in the file [mm]
  * @param as - which way is up, print profile [mm]; its scale decides only what lies on the plate
+ * @param same - thicknesses that differ by no more are one [mm]
  * @returns thicknesses as in the file [mm], in the order in which they first come
  */
-export function thinOf(flexures: readonly Flexure[], box: Box3, as: PrintedAs): readonly Thin[] {
-  const kinds = new Map<string, Thin>();
+export function thinOf(flexures: readonly Flexure[], box: Box3, as: PrintedAs, same: Mm = SAME): readonly Thin[] {
+  const thins: Thin[] = [];
   for (const flexure of flexures) {
-    const { countOf, isOnPlate, thickness: printed } = asLaid(flexure, box, as);
+    const { thickness: printed, ...laid } = asLaid(flexure, box, as);
     const thickness = Number((printed / as.scale).toFixed(3));
-    const key = `${countOf} ${countOf === 'layers' && isOnPlate} ${thickness}`;
-    const numbers = [...(kinds.get(key)?.numbers ?? []), flexure.number];
-    kinds.set(key, { thickness, countOf, isOnPlate, numbers });
+    const at = thins.findIndex((one) => isLaidAlike(one, laid) && Math.abs(one.thickness - thickness) <= same);
+    const { countOf, isOnPlate } = laid;
+    const one = thins[at] ?? { thickness, countOf, isOnPlate, numbers: [] };
+    thins[at < 0 ? thins.length : at] = { ...one, numbers: [...one.numbers, flexure.number] };
   }
-  return [...kinds.values()];
+  return thins;
+}
+
+function isLaidAlike(one: Pick<Thin, 'countOf' | 'isOnPlate'>, other: Pick<Thin, 'countOf' | 'isOnPlate'>): boolean {
+  return one.countOf === other.countOf && (one.countOf === 'lines' || one.isOnPlate === other.isOnPlate);
 }
 
 /**
@@ -59,32 +68,28 @@ export interface Stretch {
 }
 
 /** How many lines or layers lie in a thickness at a value, and the value at which a count of them does. */
-interface Line {
+export interface CountLine {
   readonly thin: Thin;
   readonly countAt: (value: number) => number;
   readonly valueAt: (count: number) => number;
 }
 
-interface Range {
+export interface Span {
   readonly min: number;
   readonly max: number;
 }
 
 /**
- * Every stretch of scales within a range, by what lands whole there.
- *
- * Not on a grid: a section is whole from s = T(n − 0.05)/t to T(n + 0.05)/t, T(n) being the thickness of n lines. Between two
- * such ends, of any sections, nothing changes; so each place between neighbours is looked at once, and each end.
+ * How the counts of a part go with its scale.
  *
  * @param thins - thicknesses of the part [mm]
  * @param profile - print profile [mm]
- * @param range - least and largest scale [-]
- * @returns stretches by rising scale, those in which nothing is whole left out
+ * @returns for each thickness the count [-] at a scale [-], and the scale at a count
  *
  * Source: bead-section.
  */
-export function wholeScales(thins: readonly Thin[], profile: PrintProfile, range: Range): readonly Stretch[] {
-  const lines = thins.map((thin): Line => {
+export function byScale(thins: readonly Thin[], profile: PrintProfile): readonly CountLine[] {
+  return thins.map((thin) => {
     const laid = laidOf(thin, profile);
     return {
       thin,
@@ -92,42 +97,46 @@ export function wholeScales(thins: readonly Thin[], profile: PrintProfile, range
       valueAt: (count) => thicknessAt(count, laid) / thin.thickness,
     };
   });
-  return stretchesOf(lines, range);
 }
 
 /**
- * Every stretch of line widths within a range, by what lands whole there. Layers do not ask how wide a line is.
+ * How the counts of lines of a part go with the line width. Layers do not ask how wide a line is.
  *
  *     w = (t + (n − 1)·o)/n,   o what neighbours overlap, 0 by the nominal rule
  *
  * @param thins - thicknesses of the part as in the file [mm]
  * @param as - scale and print profile [mm]
- * @param range - least and largest line width [mm]
- * @returns stretches by rising width, those in which nothing is whole left out
+ * @returns for each thickness the count [-] at a line width [mm], and the line width at a count, NaN for layers
  *
  * Source: bead-section.
  */
-export function wholeWidths(thins: readonly Thin[], { scale, profile }: PrintedAs, range: Range): readonly Stretch[] {
+export function byWidth(thins: readonly Thin[], { scale, profile }: PrintedAs): readonly CountLine[] {
   const overlap = profile.fitRule === 'nominal' ? 0 : beadOverlap(profile.layerHeight);
-  const lines = thins.map((thin): Line => {
+  return thins.map((thin) => {
     const thickness = scale * thin.thickness;
+    // Below one line its overlap with a neighbour is not asked for.
+    const widthAt = (count: number) => (thickness + Math.max(0, count - 1) * overlap) / count;
     return {
       thin,
       countAt: (lineWidth) => exactCount(thickness, laidOf(thin, { ...profile, lineWidth })),
-      valueAt: (count) => (thin.countOf === 'layers' ? Number.NaN : widthAt(thickness, count, overlap)),
+      valueAt: thin.countOf === 'layers' ? () => Number.NaN : widthAt,
     };
   });
-  return stretchesOf(lines, range);
 }
 
-/** Below one line its overlap with a neighbour is not asked for. */
-function widthAt(thickness: Mm, count: number, overlap: Mm): Mm {
-  return (thickness + Math.max(0, count - 1) * overlap) / count;
-}
-
-function stretchesOf(lines: readonly Line[], range: Range): readonly Stretch[] {
+/**
+ * Every stretch of scales or line widths within a span, by what lands whole there.
+ *
+ * Not on a grid: a section is whole from where it holds n − 0.05 lines to where it holds n + 0.05. Between two such ends, of any
+ * sections, nothing changes; so each place between neighbours is looked at once, and each end.
+ *
+ * @param lines - how the counts go [-]
+ * @param span - least and largest scale [-] or line width [mm]
+ * @returns stretches by rising value, those in which nothing is whole left out
+ */
+export function stretchesOf(lines: readonly CountLine[], span: Span): readonly Stretch[] {
   const stretches: (Stretch & { readonly who: string; readonly off: number })[] = [];
-  for (const value of placesOf(lines, range)) {
+  for (const value of placesOf(lines, span)) {
     const stretch = lookAt(lines, value);
     const last = stretches.at(-1);
     if (last === undefined || last.who !== stretch.who) stretches.push(stretch);
@@ -137,7 +146,7 @@ function stretchesOf(lines: readonly Line[], range: Range): readonly Stretch[] {
 }
 
 /** Ends of stretches, the middles of their sections, and a place between each two of all these. */
-function placesOf(lines: readonly Line[], { min, max }: Range): readonly number[] {
+function placesOf(lines: readonly CountLine[], { min, max }: Span): readonly number[] {
   const ends = lines.flatMap(({ countAt, valueAt }) => {
     const most = Math.ceil(Math.max(countAt(min), countAt(max))) + 1;
     const counts = Array.from({ length: most }, (_, i) => i + 1);
@@ -147,7 +156,7 @@ function placesOf(lines: readonly Line[], { min, max }: Range): readonly number[
   return inside.flatMap((value, i) => (i === 0 ? [value] : [(inside[i - 1]! + value) / 2, value]));
 }
 
-function lookAt(lines: readonly Line[], value: number) {
+function lookAt(lines: readonly CountLine[], value: number) {
   let [whole, even, off, who] = [0, 0, 0, ''];
   for (const { thin, countAt } of lines) {
     const exact = countAt(value);
@@ -163,31 +172,21 @@ function lookAt(lines: readonly Line[], value: number) {
 }
 
 /**
- * What lands whole at one value of its kind, for a value that has been rounded.
- *
- * @param stretches - looked for in a range that holds nothing but this value [-]
- * @returns counts of sections [-], none where nothing is whole
- */
-export function countsOf(stretches: readonly Stretch[]): Pick<Stretch, 'whole' | 'even'> {
-  return stretches[0] ?? { whole: 0, even: 0 };
-}
-
-/**
  * A value with as few decimals as keep what lands whole there.
  *
  * @param stretch - as found [-] or [mm]
  * @param decimals - counts of decimals to try, fewest first [-]
- * @param lookAgain - what lands whole at one value [-]
+ * @param lines - how the counts go [-]
  * @returns the value [-] or [mm]
  */
 export function rounded(
   { value, whole, even }: Stretch,
   decimals: readonly number[],
-  lookAgain: (value: number) => readonly Stretch[],
+  lines: readonly CountLine[],
 ): number {
   const tried = decimals.map((count) => Number(value.toFixed(count)));
   const good = tried.find((one) => {
-    const there = countsOf(lookAgain(one));
+    const there = lookAt(lines, one);
     return there.whole >= whole && there.even >= even;
   });
   return good ?? value;
