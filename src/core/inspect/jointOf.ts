@@ -12,6 +12,7 @@ import type { AsLaid } from './asLaid.ts';
 import type { Flexure, FlexureKind } from './flexure.ts';
 import type { AskedOfAll, PrintedAs } from './judged.ts';
 import { exactCount } from './landing.ts';
+import { leastOfRoots } from './roots.ts';
 
 /** A joint, and what of the section it does not tell as it is. */
 export interface StandsFor {
@@ -82,16 +83,16 @@ export function jointOf(flexure: Flexure, laid: AsLaid, as: PrintedAs, asked: As
 const MICRON: Mm = 0.001;
 const micron = (value: Mm) => Number(value.toFixed(3));
 
-function measuredOf({ thickness, bendingLength, depth, roots }: Flexure, laid: AsLaid, { scale }: PrintedAs): Measured {
-  const least = (of: 'fillet' | 'shoulder') => micron(scale * Math.min(...roots.map((root) => root[of])));
+function measuredOf(flexure: Flexure, laid: AsLaid, { scale }: PrintedAs): Measured {
+  const { thickness, bendingLength, depth } = flexure;
   const thick = micron(scale * thickness.least);
   return {
     count: nearestWhole(exactCount(thick, laid)).count,
     thickness: thick,
     bendingLength: micron(scale * bendingLength),
     depth: micron(scale * depth),
-    fillet: least('fillet'),
-    pad: least('shoulder'),
+    fillet: micron(scale * leastOfRoots(flexure, 'fillet')),
+    pad: micron(scale * leastOfRoots(flexure, 'shoulder')),
   };
 }
 
