@@ -75,7 +75,7 @@ function textLikeness(bytes: Uint8Array, name: string): Likeness {
   const obj = lines.filter((line) => OBJ_WORDS.has(line.split(/\s/, 1)[0]!)).length;
   const moves = lines.filter((line) => G_CODE.test(line)).length;
   if (obj > moves || (obj === 0 && moves === 0 && isNamed(name, 'obj'))) return { format: 'OBJ' };
-  return { foreign: moves > 0 ? 'G-code, the way of a printer and not a part' : 'some other text' };
+  return { foreign: moves > 0 ? 'G-code, the way of a printer and not a part' : other('text of another kind', name) };
 }
 
 /** Bytes beyond a whole facet cannot be told from damage by what is in the file; then the name decides. */
@@ -86,6 +86,10 @@ function bytesLikeness(bytes: Uint8Array, name: string): Likeness {
   return {
     foreign: isNamed(name, '3mf') ? 'bytes that are no zip archive, as a 3MF part is' : 'bytes of another kind',
   };
+}
+
+function other(kind: string, name: string): string {
+  return isNamed(name, '3mf') ? `${kind} and not like the zip archive that a 3MF file is` : kind;
 }
 
 function isEmptyStl(bytes: Uint8Array): boolean {
