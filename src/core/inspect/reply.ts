@@ -1,7 +1,5 @@
 /** What to tell the person who drew a part: each thin section as it is, and how it should be drawn. */
-import type { VerdictReason } from '../design/assessment.ts';
 import type { Box3, Point3 } from '../geometry/mesh/triangleMesh.ts';
-import type { Problem } from '../problems.ts';
 import { alikeOf, type Alike } from './alike.ts';
 import { asLaid } from './asLaid.ts';
 import { printedSize } from './buildDirection.ts';
@@ -11,7 +9,7 @@ import { judgeAll } from './judge.ts';
 import type { AskedOfAll, Judged, PrintedAs } from './judged.ts';
 import { goodFillet, longEnough, wholeThickness, type Drawn, type Redrawing } from './redraw.ts';
 import { leastOfRoots } from './roots.ts';
-import { bendingVerdict, isLasting, isWhole } from './verdicts.ts';
+import { isLasting, isWhole } from './verdicts.ts';
 
 /** How a section should be drawn, and how it is then judged: whole, and lasting. */
 export interface Make {
@@ -25,8 +23,8 @@ export type Advice =
   /** It is whole and lasts, and its roots are as round as can be printed. */
   | { readonly kind: 'fine' }
   | { readonly kind: 'make'; readonly make: Make }
-  /** No length lasts at that thickness: why, at the longest that is known. */
-  | { readonly kind: 'none'; readonly why: VerdictReason | Problem };
+  /** No length lasts at that thickness: how it is judged at the longest that is known. */
+  | { readonly kind: 'none'; readonly judged: Judged };
 
 /** Sections that are alike. */
 export interface ReplyItem {
@@ -95,11 +93,7 @@ function adviceFor(redrawing: Redrawing, one: Judged, drawn: Drawn): Advice {
   const isAsDrawn = thickness === drawn.thickness && fillet === drawn.fillet;
   if (isAsDrawn && isWhole(one.landing) && isLasting(one)) return { kind: 'fine' };
   const { isGood, ...found } = longEnough(redrawing, { thickness, fillet });
-  if (!isGood) return { kind: 'none', why: whyNot(found.judged) };
+  if (!isGood) return { kind: 'none', judged: found.judged };
   const changes = (['thickness', 'length', 'fillet'] as const).filter((size) => found.drawn[size] !== drawn[size]);
   return { kind: 'make', make: { ...found, changes } };
-}
-
-function whyNot({ assessed }: Judged): VerdictReason | Problem {
-  return assessed.ok ? bendingVerdict(assessed.value).reason : assessed.problems[0];
 }

@@ -206,6 +206,7 @@ export const PASSED_OVER: Readonly<Record<PassedOverWhy, string>> = {
   'held-at-side': 'held along its side as well: a wall or a skin',
   'too-thick': 'thicker than what was looked for',
   'open-there': 'the surface has a hole there',
+  ring: 'it goes round a hole: a wall and no leaf',
 };
 
 /** “0.80 mm thick at 12.0, 5.0, 3.0: one end is free: a fin or a rib”. */
@@ -268,4 +269,24 @@ export function unitDoubt({ orElse }: UnitRead): string {
 /** A kind as it begins a line. */
 export function flexureTitle(flexure: Pick<Judged['flexure'], 'kind' | 'isCurved' | 'number'>): string {
   return capital(`${flexureKindText(flexure)} ${flexure.number}`);
+}
+
+/** A section of the part by its place among the findings: “A”, “B”, past “Z” by number. */
+export function sectionName(index: number): string {
+  return index < 26 ? String.fromCodePoint(65 + index) : String(index + 1);
+}
+
+/** Numbers with runs drawn together: “1 to 4 and 7”. */
+export function numbersSaid(numbers: readonly number[]): string {
+  const runs: [first: number, last: number][] = [];
+  for (const number of numbers) {
+    const run = runs.at(-1);
+    if (run && number === run[1] + 1) run[1] = number;
+    else runs.push([number, number]);
+  }
+  return listed(
+    runs.flatMap(([first, last]) =>
+      last - first > 1 ? [`${first} to ${last}`] : first === last ? [`${first}`] : [`${first}`, `${last}`],
+    ),
+  );
 }
