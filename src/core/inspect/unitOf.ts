@@ -4,9 +4,9 @@ import type { Mm } from '../units.ts';
 
 /**
  * Longest side of what desktop printers print [mm]: below it hardly a part with something thin in it, above it hardly a
- * plate that takes it. Common practice, no source.
+ * plate that takes it. Parts under the usual are printed, but seldom. Common practice, no source.
  */
-const PRINTED: { readonly least: Mm; readonly most: Mm } = { least: 5, most: 400 };
+const PRINTED: { readonly least: Mm; readonly usual: Mm; readonly most: Mm } = { least: 5, usual: 10, most: 400 };
 /** From here on nobody doubts millimetres, though centimetres would give a part that can be printed as well. */
 const SURELY_MM: Mm = 20;
 /** In which units part files without one are drawn, the more usual first. Common practice, no source. */
@@ -30,7 +30,8 @@ export function unitOf(longest: number, stated?: LengthUnit, told?: LengthUnit):
   if (stated !== undefined) {
     return { unit: stated, by: 'stated', orElse: isPrinted(longest * MM_IN[stated]) ? [] : likely };
   }
-  const unit = likely[0] ?? nearest(longest);
+  const usual = likely.find((unit) => longest * MM_IN[unit] >= PRINTED.usual);
+  const unit = usual ?? likely[0] ?? nearest(longest);
   const isSure = unit === 'millimetre' && longest >= SURELY_MM;
   return { unit, by: 'sized', orElse: isSure ? [] : likely.filter((other) => other !== unit) };
 }
