@@ -11,6 +11,8 @@ import type { Nudged } from '../core/design/nudges.ts';
 import type { Remedy, Spare } from '../core/design/remedy.ts';
 import type { FindAnswer } from '../core/find/findAnswer.ts';
 import type { Wanted } from '../core/find/wanted.ts';
+import type { CheckedPart } from '../core/inspect/checkedPart.ts';
+import type { LengthUnit } from '../core/inspect/lengthUnit.ts';
 import type { OwnFilament } from '../core/material/types.ts';
 import type { Result } from '../core/result.ts';
 
@@ -23,6 +25,12 @@ export interface Ways {
   readonly spares: readonly Spare[];
   /** True where the search ended before it had looked at all that it would. */
   readonly isCut: boolean;
+}
+
+/** How far the check of a part has come: what is being done, and how many thin sections there are so far. */
+export interface PartNews {
+  readonly doing: 'reading' | 'mending' | 'looking';
+  readonly found: number;
 }
 
 /** Every job with what it takes and gives. A new one is a line here and a function in `jobs.ts`. */
@@ -51,6 +59,19 @@ interface Jobs {
     readonly input: { readonly wanted: Wanted };
     readonly output: Result<FindAnswer>;
     readonly news: FindAnswer;
+  };
+  /** The file is handed over by name only, not copied, and read where it is. */
+  readonly checkPart: {
+    readonly input: {
+      readonly file: Blob;
+      readonly name: string;
+      /** As the user says; otherwise as the file states, or as its size suggests. */
+      readonly unit?: LengthUnit;
+      /** The thickest that is looked for [mm]. */
+      readonly thickest: number;
+    };
+    readonly output: Result<CheckedPart>;
+    readonly news: PartNews;
   };
 }
 

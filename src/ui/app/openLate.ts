@@ -2,6 +2,7 @@
 import type { ProblemCode } from '../../core/problems.ts';
 import { readFilamentBytes, saysFilaments } from '../../files/filamentFile.ts';
 import { readJointLink } from '../../files/jointLink.ts';
+import { MAX_PART_BYTES } from '../../files/limits.ts';
 import { readPartBytes } from '../../files/partFile.ts';
 import { isFull } from '../../store/edits.ts';
 import { useMessages } from '../../store/messages.ts';
@@ -10,6 +11,7 @@ import { bringIn, takeFilaments } from '../filaments/own/bringIn.ts';
 import { alongText } from '../text/ownText.ts';
 import { sentence } from '../text/said.ts';
 import { partFull, repairsText, SAID } from '../text/shellText.ts';
+import { isMeshName, saysMesh } from './meshKind.ts';
 import { problemsText } from './problemsText.ts';
 
 /** Notes that say what reading changed; cautions about the joints are shown with the joints. */
@@ -55,8 +57,26 @@ function openPart(bytes: Uint8Array, refuse: Refuse): undefined {
 }
 
 /** Opens a part, or takes filaments; gives the key of the first filament, or nothing. */
-export function openBytes(bytes: Uint8Array, refuse: Refuse): string | undefined {
+function openBytes(bytes: Uint8Array, refuse: Refuse): string | undefined {
   return saysFilaments(bytes) ? openFilaments(bytes, refuse) : openPart(bytes, refuse);
+}
+
+async function checkMesh(file: File, refuse: Refuse): Promise<undefined> {
+  const checking = await import('../mesh/partCheck.ts').catch(() => undefined);
+  if (checking === undefined) return refuse('What checks part files did not come; load the page again.');
+  useMessages.getState().clear();
+  checking.checkFile(file);
+  location.hash = 'mesh';
+}
+
+/** Opens whatever a file holds: a mesh by its name or its first bytes, else a part or filaments of ours. */
+export async function openWhole(file: File, refuse: Refuse): Promise<string | undefined> {
+  if (isMeshName(file.name) || (await saysMesh(file))) return checkMesh(file, refuse);
+  // Judged before reading, so that a film dropped by mistake is not pulled into memory.
+  if (file.size > MAX_PART_BYTES) return refuse(`It holds ${file.size} bytes, a part at most ${MAX_PART_BYTES}.`);
+  const bytes = await file.arrayBuffer().catch(() => undefined);
+  if (bytes === undefined) return refuse('The browser could not read it.');
+  return openBytes(new Uint8Array(bytes), refuse);
 }
 
 /** Adds the joint that a fragment carries, with the filament of somebody's own that it uses. */

@@ -1,0 +1,48 @@
+import { useEffect } from 'react';
+import { useChecking } from '../../store/checking.ts';
+import { useSession } from '../../store/session.ts';
+import { noticeText } from '../text/shellText.ts';
+
+const isTyping = (target: EventTarget | null) =>
+  target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && target.dataset['typing'] === 'true');
+
+/** Here Ctrl Z takes back what was changed here; the joints have theirs. */
+function useKeys(): void {
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey || isTyping(event.target)) return;
+      const key = event.key.toLowerCase();
+      const isRedo = (key === 'z' && event.shiftKey) || key === 'y';
+      if (key !== 'z' && !isRedo) return;
+      event.preventDefault();
+      event.stopPropagation();
+      const { undo, redo } = useChecking.getState();
+      if (isRedo) redo();
+      else undo();
+    };
+    window.addEventListener('keydown', onKey, true);
+    return () => window.removeEventListener('keydown', onKey, true);
+  }, []);
+}
+
+/** The last change made here, and the way back. */
+export function MeshSlip() {
+  const { notice, undo, redo, dismiss } = useChecking();
+  const other = useSession((state) => state.notice);
+  useKeys();
+  // What happens to the joints meanwhile is said by their own slip.
+  useEffect(() => () => dismiss(), [other, dismiss]);
+  const isTakenBack = notice?.how === 'undone';
+  return (
+    <output className="slip of-mesh">
+      {notice !== undefined && (
+        <span>
+          <span>{noticeText(notice)}.</span>
+          <button className="b quiet" type="button" onClick={isTakenBack ? redo : undo}>
+            {isTakenBack ? 'Redo' : 'Undo'}
+          </button>
+        </span>
+      )}
+    </output>
+  );
+}

@@ -1,0 +1,140 @@
+/** The part file that is being checked and the one on screen: it goes on while other places are looked at. */
+import { create } from 'zustand';
+import type { CheckedPart } from '../../core/inspect/checkedPart.ts';
+import type { LengthUnit } from '../../core/inspect/lengthUnit.ts';
+import type { Problem } from '../../core/problems.ts';
+import { useChecking } from '../../store/checking.ts';
+import { createClient } from '../../workers/client.ts';
+import { startOnPage, startWorker } from '../../workers/engine.ts';
+import type { PartNews } from '../../workers/protocol.ts';
+
+/** In a worker of its own, so that it stands in the way of no drawing. */
+export const checker = createClient({ worker: startWorker, page: startOnPage });
+
+/** What is asked to be read, and how. */
+export interface Asked {
+  readonly file: File;
+  /** As the user says. */
+  readonly unit?: LengthUnit;
+  readonly thickest: number;
+}
+
+/** A part that has been checked. */
+export interface Standing {
+  readonly asked: Asked;
+  readonly part: CheckedPart;
+}
+
+/** A check that goes on. */
+export interface Work {
+  readonly asked: Asked;
+  readonly doing: PartNews['doing'];
+  readonly share: number;
+  readonly found: number;
+  readonly begunMs: number;
+}
+
+/** How the last check ended, where it brought no part. */
+export type Ended =
+  | { readonly how: 'stopped'; readonly asked: Asked; readonly found: number }
+  | { readonly how: 'refused'; readonly asked: Asked; readonly problems: readonly Problem[] }
+  | { readonly how: 'broke'; readonly asked: Asked; readonly message: string };
+
+interface PartCheck {
+  readonly standing: Standing | undefined;
+  readonly work: Work | undefined;
+  readonly ended: Ended | undefined;
+  /** Number of the thin section that is looked at. */
+  readonly chosen: number;
+}
+
+export const usePartCheck = create<PartCheck>()(() => ({
+  standing: undefined,
+  work: undefined,
+  ended: undefined,
+  chosen: 1,
+}));
+
+const { setState: set, getState: get } = usePartCheck;
+
+let running: number | undefined;
+
+function end(ended: Ended): void {
+  running = undefined;
+  set({ work: undefined, ended });
+}
+
+function stand(asked: Asked, part: CheckedPart): void {
+  running = undefined;
+  const isSame = get().standing?.asked.file === asked.file;
+  const numbers = part.findings.flexures.map(({ number }) => number);
+  const chosen = isSame && numbers.includes(get().chosen) ? get().chosen : (numbers[0] ?? 1);
+  set({ standing: { asked, part }, work: undefined, ended: undefined, chosen });
+}
+
+/** Checks a part; the one on screen stays until it has been read. */
+function check(asked: Asked): void {
+  if (running !== undefined) checker.cancel(running);
+  const begunMs = performance.now();
+  set({ work: { asked, doing: 'reading', share: 0, found: 0, begunMs }, ended: undefined });
+  const { file, unit, thickest } = asked;
+  const input = { file, name: file.name, thickest, ...(unit && { unit }) };
+  const alter = (change: Partial<Work>) => {
+    const { work } = get();
+    if (work?.asked === asked) set({ work: { ...work, ...change } });
+  };
+  const request = checker.ask(
+    'part',
+    'checkPart',
+    input,
+    (share) => alter({ share }),
+    ({ doing, found }) => alter({ doing, found }),
+  );
+  running = request.id;
+  void request.settled.then((settled) => {
+    if (get().work?.asked !== asked) return;
+    if (settled.how === 'failed') end({ how: 'broke', asked, message: settled.message });
+    if (settled.how !== 'answered') return;
+    if (settled.value.ok) stand(asked, settled.value.value);
+    else end({ how: 'refused', asked, problems: settled.value.problems });
+  });
+}
+
+export function checkFile(file: File): void {
+  check({ file, thickest: useChecking.getState().values.thickest });
+}
+
+/** The same file in another unit. */
+export function readAs(unit: LengthUnit): void {
+  const asked = get().standing?.asked;
+  if (asked) check({ ...asked, unit });
+}
+
+/** The same file again, for thicker or thinner sections. */
+export function lookUpTo(thickest: number): void {
+  const asked = get().standing?.asked;
+  if (asked) check({ ...asked, thickest });
+}
+
+/** What was stopped, or broke off. */
+export function checkAgain(): void {
+  const { ended } = get();
+  if (ended) check(ended.asked);
+}
+
+/** Gives the check up; what was found so far is kept to be told. */
+export function stop(): void {
+  const { work } = get();
+  if (!work) return;
+  if (running !== undefined) checker.cancel(running);
+  end({ how: 'stopped', asked: work.asked, found: work.found });
+}
+
+/** Takes away what is told of a check that brought no part. */
+export function forgetEnded(): void {
+  set({ ended: undefined });
+}
+
+export function choose(number: number): void {
+  set({ chosen: number });
+}

@@ -1,0 +1,319 @@
+/** Sentences of the place where part files are checked. */
+import type { Damage } from '../../core/geometry/mesh/damage.ts';
+import type { CheckedPart, UnitRead } from '../../core/inspect/checkedPart.ts';
+import type { Cure } from '../../core/inspect/cure.ts';
+import type { LengthUnit as FileUnit } from '../../core/inspect/lengthUnit.ts';
+import type { AskedOfAll, Judged, Landing, PrintedAs } from '../../core/inspect/judged.ts';
+import { findFilament } from '../../core/material/shelf.ts';
+import { asRad, type Mm } from '../../core/units.ts';
+import { damageText, flexureKindText, landingText, lyingText, PART_UNITS, PLATE_UP_TEXT } from './inspectText.ts';
+import { angle, angleWithin, counted, grouped, inWords, lengthFigure, NO_BREAK, setLength, unitAfter, type LengthUnit } from './numbers.ts';
+import { capital, listed } from './said.ts';
+
+const quoted = (name: string) => `“${name}”`;
+
+export const MESH = {
+  place: 'Mesh',
+  title: 'Check a part file',
+  none: 'Drop a part file here to find what bends in it.',
+  noneMore:
+    'STL, OBJ and 3MF are read, up to 200 MB. Every thin section between thicker ones is numbered, set against your lines, and judged. The file is read on this machine and sent nowhere.',
+  choose: 'Choose a file',
+  sample: 'Try a sample part',
+  sampleFailed: 'The sample part did not come; load the page again.',
+  chooser: 'Part file to check',
+  another: 'Drop another part file, or ',
+  chooseOne: 'choose one',
+  chooseAnother: 'Choose another file',
+  nothing: 'No thin section found',
+  formats: 'STL, 3MF or OBJ; up to 200 MB',
+  strip: 'Thin sections of this part',
+  stop: 'Stop',
+  again: 'Check it again',
+  dismiss: 'Dismiss',
+  joint: 'Make it a joint',
+  found: 'Thin sections found',
+  cures: 'Cures for the whole part',
+  curesAside: 'before and after',
+  use: 'Use it',
+  file: 'The file',
+  looked: 'How it looked',
+  lookedAside: 'and what it passed over',
+  sources: 'Where the numbers come from',
+  reply: 'Write a reply to whoever drew it',
+  nonePassed: 'Passed over: nothing. A wall that is free at one end or held along its side would be told here.',
+  passed: (count: number) => `Passed over, ${count}:`,
+  kept: 'Your settings are kept on this machine; the file is not, so drop it again after loading the page anew.',
+} as const;
+
+const FORMATS = ['stl', '3mf', 'obj'] as const;
+
+/** A short word for what the ending of a name says. */
+function formatOf(name: string): string {
+  const ending = name.toLowerCase().split('.').at(-1) ?? '';
+  return (FORMATS as readonly string[]).includes(ending) ? ending.toUpperCase() : 'file';
+}
+
+/** “flat, R 0.60 fillets”; a sharp corner is said as such. */
+export function lyingWords(judged: Judged, scale: number, unit: LengthUnit): string {
+  const fillet = Math.min(...judged.flexure.roots.map((root) => root.fillet)) * scale;
+  const corner = fillet > 0.05 ? `R ${lengthFigure(fillet, unit)} fillets` : 'sharp corners';
+  return `${lyingText(judged)}, ${corner}`;
+}
+
+export const DOING = {
+  reading: 'Reading',
+  mending: 'Looking over the surface of',
+  looking: 'Looking for thin sections in',
+} as const;
+
+export function doingText(doing: keyof typeof DOING, name: string): string {
+  return `${DOING[doing]} ${quoted(name)}`;
+}
+
+/** “2 thin sections so far”. */
+export function soFarText(count: number, secondsLeft: number | undefined): string {
+  const found = count === 0 ? '' : `${counted(count, 'thin section')} so far`;
+  const left = secondsLeft === undefined ? '' : `about ${Math.max(1, Math.round(secondsLeft))}${NO_BREAK}s left`;
+  return [found, left].filter((part) => part !== '').join('; ');
+}
+
+export function stoppedText(name: string, found: number, hasBefore: boolean): string {
+  const so = found === 0 ? 'no thin section had been found yet' : `${counted(found, 'thin section')} had been found`;
+  const stays = hasBefore ? ' The part before it stays on the sheet.' : '';
+  return `The check of ${quoted(name)} was stopped; ${so}, and the rest of it has not been measured.${stays}`;
+}
+
+export function refusedHead(name: string): string {
+  const format = formatOf(name);
+  return `Refused: this ${format} cannot be read`;
+}
+
+export function refusedText(name: string, bytes: number, why: string, hasBefore: boolean): string {
+  const stays = hasBefore ? 'The part before it stays on the sheet.' : 'Nothing else was changed.';
+  return `${quoted(name)}, ${bytesText(bytes)}: ${why} ${stays}`;
+}
+
+export function brokeText(name: string, message: string): string {
+  return `The check of ${quoted(name)} broke off: ${message}. Nothing was lost; try it again, or choose another file.`;
+}
+
+export function bytesText(bytes: number): string {
+  return bytes < 100_000 ? `${grouped(bytes)} bytes` : `${(bytes / 1e6).toFixed(1)}${NO_BREAK}MB`;
+}
+
+export function readInText(unit: FileUnit): string {
+  return `Read it in ${PART_UNITS[unit]}`;
+}
+
+export function lookedText(thickest: Mm, count: number, kinds: number, unit: LengthUnit): readonly string[] {
+  const found =
+    count === 0
+      ? 'Nothing of the kind was found.'
+      : `${capital(inWords(count))} found, ${kinds === 1 ? 'all of one kind' : `in ${inWords(kinds)} kinds`}; alike ones share a row.`;
+  return [
+    `Called a thin section: at most ${setLength(thickest, unit)}${unitAfter(unit)} thick, between bodies at either end that are clearly thicker.`,
+    found,
+    'Thickness is the least of each section. The bending length is that of an even section which bends as far: fillets count for as much as they bend.',
+    'It cannot know which way you bend it: bending is taken across the thin way, one body turned against the other.',
+  ];
+}
+
+export function cutText(): string {
+  return 'Looking ended at its limit on work before the whole part had been seen; there may be more thin sections.';
+}
+
+/** Before a verdict there is nothing to judge. */
+export function nothingThin(name: string, thickest: Mm, unit: LengthUnit): string {
+  return `${quoted(name)} is nowhere ${setLength(thickest, unit)}${unitAfter(unit)} thick or thinner between two thicker bodies. If it should bend somewhere, say how thick to look for.`;
+}
+
+export const JOINT_SAID = (name: string, file: string) => `${quoted(name)} added from ${quoted(file)}`;
+
+
+type BriefName =
+  'scale' | 'lineWidth' | 'layerHeight' | 'turn' | 'cycles' | 'thickest' | 'filament' | 'up' | 'ways' | 'chance';
+
+export const BRIEF_LABELS: Readonly<Record<BriefName, string>> = {
+  scale: 'Scale of the part',
+  lineWidth: 'Line width',
+  layerHeight: 'Layer height',
+  turn: 'Angle of each bend',
+  cycles: 'Number of flexes',
+  thickest: 'Thickest looked for',
+  filament: 'Filament',
+  up: 'How it lies on the plate',
+  ways: 'Ways',
+  chance: 'How many of a hundred should reach it',
+};
+
+const steps = (next: string) => `up and down keys step; next ${next}`;
+
+export const BRIEF_HINTS = {
+  scale: (next: string) => `type 4/3 or 133 % too; next ${next}`,
+  lineWidth: steps,
+  layerHeight: steps,
+  turn: steps,
+  cycles: steps,
+  thickest: (next: string) => `the file is looked through again; next ${next}`,
+} as const;
+
+/** What is said of a change, in the past tense with the old value. */
+export const BRIEF_SAID: Readonly<Record<BriefName, (now: string, was: string) => string>> = {
+  scale: (now, was) => `Part scaled ${now}, was ${was}`,
+  lineWidth: (now, was) => `Lines set to ${now}, were ${was}`,
+  layerHeight: (now, was) => `Layers set to ${now}, were ${was}`,
+  turn: (now, was) => `Each bend set to ${now}, was ${was}`,
+  cycles: (now, was) => `Flexes set to ${now}, were ${was}`,
+  thickest: (now, was) => `Looked up to ${now} thick, was ${was}`,
+  filament: (now, was) => `Filament set to ${now}, was ${was}`,
+  up: (now, was) => `Part ${now}, was ${was}`,
+  ways: (now, was) => `Bent ${now}, was ${was}`,
+  chance: (now, was) => `Wanted for ${now}, was ${was}`,
+};
+
+export const TABLE = {
+  number: 'No.',
+  kind: 'Kind',
+  thick: 'Thick',
+  lines: 'Lines across',
+  bending: 'Bending length',
+  depth: 'Depth',
+  strain: 'Strain',
+  verdict: 'Verdict',
+  reach: (cycles: string) => `Reach ${cycles}`,
+  alike: (count: number) => `, ${inWords(count)} alike`,
+  choose: (numbers: string) => `Look at ${numbers}`,
+  layer: ({ layer, layers: [first, last] }: Judged) =>
+    first === last ? `in layer ${layer}` : `best seen in layer ${layer}, of ${first} to ${last}`,
+  makeIt: (number: number) => `Make it a joint: ${number}`,
+} as const;
+
+export function foundNote({ as, asked }: { as: PrintedAs; asked: AskedOfAll }, turn: string, unit: LengthUnit): string {
+  const filament = findFilament(as.profile.filament)?.name ?? as.profile.filament;
+  return `${filament}, ${lengthFigure(as.profile.lineWidth, unit)}${unitAfter(unit)} lines, bent ${turn} ${asked.ways}`;
+}
+
+export const MESH_FIGURES = {
+  picture: 'The part, dimetric',
+  section: 'Section through the thin sections',
+  sectionAid: 'cut plastic hatched',
+  landing: 'How these lines would land',
+  landingAid: 'ink outline: the part; beads: the line width set',
+  someShown: (shown: number, all: number) => `${shown} of ${all} kinds; choose another to see it`,
+  scale: 'Lines across against scale',
+  scaleAid: 'filled: whole and even; ring: whole, odd',
+  widths: 'Line widths that come out whole',
+  widthsAid: 'file as it is scaled now',
+} as const;
+
+export function windowLabel(numbers: string, landing: Landing, unit: LengthUnit): string {
+  return `Thin section ${numbers}, ten times as large: ${landingText(landing, unit)}`;
+}
+
+export const SCALE_CHART = {
+  handle: 'Scale of the part',
+  across: 'lines across',
+  along: 'scale of the whole part',
+  now: (scale: string) => `now ${scale}`,
+} as const;
+
+export function scaleValueText(scale: number, counts: readonly number[]): string {
+  return `${Number(scale.toFixed(3))} times: ${listed(counts.map((count) => count.toFixed(2)))} lines across`;
+}
+
+export function wholePlaceText({ at, counts }: { readonly at: number; readonly counts: readonly number[] }): string {
+  return `At ${Number(at.toFixed(3))} times all are whole: ${listed(counts.map(String))}.`;
+}
+
+export const COMB = {
+  span: (nozzle: string) => `shaded: what a ${nozzle} nozzle lays well`,
+  row: (numbers: string, widths: readonly string[]) =>
+    `${numbers}: ${widths.length === 0 ? 'no width that this nozzle lays well' : `whole lines, ${listed(widths)}`}`,
+  axis: 'line width, mm',
+  all: (width: string) => `${width}: all whole`,
+  set: (width: string) => `set ${width}`,
+} as const;
+
+/** “Section 1 of 2 through the thin sections”. */
+export function sectionName(at: number, count: number): string {
+  return count > 1 ? `Section ${at + 1} of ${count}, through the thin sections` : 'Section through the thin sections';
+}
+
+/** One thin section of a drawing in words. */
+export function sectionItem({ flexure, landing }: Judged, scale: number, unit: LengthUnit): string {
+  const size = (value: number) => lengthFigure(scale * value, unit);
+  return `Number ${flexure.number}: ${flexureKindText(flexure)}, ${size(flexure.thickness.least)} thick, ${size(flexure.length)} long, ${size(flexure.depth)} deep; ${landingText(landing, unit)}`;
+}
+
+export function scaleFigure(scale: number): string {
+  return scale.toFixed(3).replace(/0$/, '');
+}
+
+export const CURED = {
+  looking: 'Looking for what would help all of them …',
+  none: 'Where single sections fail, ask for a thicker or a longer one: the reply below says which.',
+  lines: (pairs: readonly (readonly string[])[]) =>
+    `Lines across, before and after: ${listed(pairs.map(([was, now]) => `${was} to ${now}`))}`,
+  strains: (pairs: readonly (readonly string[])[]) =>
+    `Strain in per cent, before and after: ${listed(pairs.map(([was, now]) => `${was} to ${now}`))}`,
+} as const;
+
+/** What the slip says once a cure is in force. */
+export function usedText({ change, as }: Cure, was: { as: PrintedAs; asked: AskedOfAll }, unit: LengthUnit): string {
+  const width = (value: number) => `${setLength(value, unit)}${unitAfter(unit)}`;
+  const name = (id: string) => findFilament(id)?.name ?? id;
+  switch (change.kind) {
+    case 'scale': {
+      const { lineWidth } = as.profile;
+      const isSame = lineWidth === was.as.profile.lineWidth;
+      const lines = isSame ? '' : `; lines set to ${width(lineWidth)}, were ${setLength(was.as.profile.lineWidth, unit)}`;
+      return `Part scaled ${scaleFigure(change.scale)}×, was ${scaleFigure(was.as.scale)}${lines}`;
+    }
+    case 'line-width':
+      return BRIEF_SAID.lineWidth(width(change.lineWidth), setLength(was.as.profile.lineWidth, unit));
+    case 'filament':
+      return BRIEF_SAID.filament(name(change.filament), name(was.as.profile.filament));
+    case 'turn':
+      return BRIEF_SAID.turn(angleWithin(asRad(change.turn)), angle(was.asked.turn));
+    case 'lying':
+      return BRIEF_SAID.up(PLATE_UP_TEXT[change.up], PLATE_UP_TEXT[was.as.up]);
+  }
+}
+
+/** The file in figures. */
+export function factsRows(
+  { format, solids, facts }: CheckedPart,
+  size: string,
+  printed: string,
+  scale: number,
+): readonly (readonly [string, string])[] {
+  const named = solids.filter((name) => name !== '');
+  return [
+    ['Kind', format],
+    ...(named.length > 0 ? ([['Named in it', listed(named.slice(0, 3))]] as const) : []),
+    ['Size', size],
+    ...(scale === 1 ? [] : ([['As it is scaled', printed]] as const)),
+    ['Triangles', grouped(facts.triangles)],
+    ['Bodies', grouped(facts.bodies)],
+    ['Volume', `${grouped(facts.volume)}${NO_BREAK}mm³`],
+    ['Surface', `${grouped(facts.area)}${NO_BREAK}mm²`],
+  ];
+}
+
+export const LOOK_UP_TO = ['Look for anything up to', 'thick.'] as const;
+
+export function morePassed(count: number): string {
+  return `and ${grouped(count)} more`;
+}
+
+export const SCALING_SAYS = (turn: string, strains: readonly string[]) =>
+  `Scaling leaves strain as it is: bent ${turn}, ${strains.length === 1 ? 'the strain stays' : 'the strains stay'} ${listed(strains)} at every scale, because thickness and length grow alike. Scale for whole lines; for life bend less, change the filament, or ask for a longer flexure.`;
+
+export function unitHead({ unit }: UnitRead): string {
+  return `Is it in ${PART_UNITS[unit]}?`;
+}
+
+export function damagedText(name: string, damage: readonly Damage[]): string {
+  return `The surface of ${quoted(name)} is damaged: ${listed(damage.map((one) => damageText(one).replace(/; [^;]*$/, '')))}. Thickness near such a place is not to be trusted.`;
+}
