@@ -206,7 +206,7 @@ export const PASSED_OVER: Readonly<Record<PassedOverWhy, string>> = {
   'held-at-side': 'held along its side as well: a wall or a skin',
   'too-thick': 'thicker than what was looked for',
   'open-there': 'the surface has a hole there',
-  ring: 'it goes round a hole: a wall and no leaf',
+  ring: 'both ends join the same pad close by: an eye or a ring',
 };
 
 /** “0.80 mm thick at 12.0, 5.0, 3.0: one end is free: a fin or a rib”. */
