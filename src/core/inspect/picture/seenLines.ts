@@ -1,5 +1,5 @@
 import { chainsOf, type Chain } from './chains.ts';
-import { planeOnScreen, type Alive, type DepthBuffer } from './depthBuffer.ts';
+import { planeOnScreen, type Alive, type DepthBuffer, type ScreenPlane } from './depthBuffer.ts';
 import type { DrawnEdges } from './drawnEdges.ts';
 import type { Facing } from './facing.ts';
 import type { Hiding, Slack, Spot } from './hiding.ts';
@@ -103,20 +103,44 @@ function lineOf({ edges, vertices }: Chain, drawn: DrawnEdges, drawing: Drawing)
   const spots = vertices.map((vertex): Spot => ({ x: x[vertex]!, y: y[vertex]!, near: near[vertex]! }));
   // One object, so that a closed line is known by it.
   if (vertices.length > 3 && vertices[0] === vertices.at(-1)) spots[spots.length - 1] = spots[0]!;
-  return { spots, slackOf: (piece) => slackAt(edges[piece]!, drawn, drawing) };
+  let last = { piece: -1, slack: { exact: 0, pixels: 0 } };
+  const slackOf = (piece: number): Slack => {
+    if (piece !== last.piece) last = { piece, slack: slackAt(edges[piece]!, drawn, drawing) };
+    return last.slack;
+  };
+  return { spots, slackOf };
 }
 
-/** In a hollow edge both faces come towards the eye from it, so that all pixels round it lie in front by their rise. */
-function slackAt(edge: number, { triangle, other }: DrawnEdges, { screen, corners, facing, touching }: Drawing): Slack {
-  const [one, two] = [triangle[edge]!, other[edge]!];
-  const rise = Math.max(riseOf(one, screen, corners, facing), riseOf(two, screen, corners, facing));
+/**
+ * In a hollow edge both faces come towards the eye from it, so that all pixels round it lie in front by as much as they rise.
+ * Round any other edge one of the four pixels at least lies beyond the surface, or farther away on it.
+ */
+function slackAt(edge: number, { triangle, other }: DrawnEdges, drawing: Drawing): Slack {
+  const { screen, touching } = drawing;
+  const [one, two] = [planeSeen(triangle[edge]!, drawing), planeSeen(other[edge]!, drawing)];
+  const isHollow = one !== undefined && two !== undefined && isBeyond(other[edge]!, one, drawing);
+  const rise = isHollow ? Math.max(riseOf(one), riseOf(two)) : 0;
   const { least, most } = RISE;
   return { exact: touching, pixels: touching + Math.min(most * screen.pixel, Math.max(least * screen.pixel, rise)) };
 }
 
-function riseOf(triangle: number, screen: OnScreen, corners: Uint32Array, { side }: Facing): number {
-  const plane = side[triangle]! > 0 ? planeOnScreen(screen, corners, triangle) : undefined;
-  return plane === undefined ? 0 : Math.abs(plane.right) + Math.abs(plane.down);
+/** Of a triangle that looks at the eye. */
+function planeSeen(triangle: number, { screen, corners, facing }: Drawing): ScreenPlane | undefined {
+  return facing.side[triangle]! > 0 ? planeOnScreen(screen, corners, triangle) : undefined;
+}
+
+/** Whether some of a triangle is nearer the eye than a plane on which one of its sides lies. */
+function isBeyond(triangle: number, plane: ScreenPlane, { screen, corners, touching }: Drawing): boolean {
+  return [0, 1, 2].some((k) => {
+    const vertex = corners[3 * triangle + k]!;
+    return (
+      screen.near[vertex]! > plane.at + plane.right * screen.x[vertex]! + plane.down * screen.y[vertex]! + touching
+    );
+  });
+}
+
+function riseOf({ right, down }: ScreenPlane): number {
+  return Math.abs(right) + Math.abs(down);
 }
 
 function drawnParts(line: Line, kind: PictureLine['kind'], step: number, drawing: Drawing): readonly PictureLine[] {

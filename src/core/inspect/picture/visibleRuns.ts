@@ -104,8 +104,10 @@ class Way {
   }
 
   cut(from: number, to: number): readonly Spot[] {
-    const inside = this.#line.spots.filter((_, i) => this.#along[i]! > from && this.#along[i]! < to);
-    return [this.#at(from), ...inside, this.#at(to)];
+    const first = this.#at(from);
+    const start = this.#piece + 1;
+    const last = this.#at(to);
+    return [first, ...this.#line.spots.slice(start, this.#piece + 1), last];
   }
 
   #at(along: number): Spot {
