@@ -72,6 +72,8 @@ export type PassedOverWhy =
   | 'held-at-side'
   /** It is thicker than what was looked for. */
   | 'too-thick'
+  /** Both ends join the same pad close by: an eye, a ring, the bridge beside a hole. */
+  | 'ring'
   /** The surface has a hole there. */
   | 'open-there';
 

@@ -19,12 +19,17 @@ const FACES = 0.5;
 /** Axes nearer than this are one: 3°. */
 const SAME = Math.cos((3 * Math.PI) / 180);
 
+/** An axis that meets both edges so squarely is not doubted: 18°. */
+const SQUARE = 0.95;
+
 export interface BendingAxis {
   /** Of length 1. */
   readonly axis: Point3;
   /** The middle between both side edges. */
   readonly middle: Point3;
   readonly depth: Mm;
+  /** How squarely it meets its edges, 1 at best. */
+  readonly squareness: number;
 }
 
 /** Whether the material stays thin on the way from a place to an edge. */
@@ -58,7 +63,8 @@ function axisAlong(solid: Solid, spot: ThinSpot, direction: Point3): BendingAxis
   const both = solid.through(spot.middle, direction);
   if (!both) return undefined;
   const back = times3(direction, -1);
-  if (dot3(both.ahead.normal, direction) < FACES || dot3(both.behind.normal, back) < FACES) return undefined;
+  const squareness = Math.min(dot3(both.ahead.normal, direction), dot3(both.behind.normal, back));
+  if (squareness < FACES) return undefined;
   if (!staysThin(solid, spot, direction, both.ahead.at) || !staysThin(solid, spot, back, both.behind.at))
     return undefined;
   // Where both edges face straight away from each other, they tell the axis better than the ray does.
@@ -68,6 +74,7 @@ function axisAlong(solid: Solid, spot: ThinSpot, direction: Point3): BendingAxis
     axis,
     middle: along3(spot.middle, direction, (both.ahead.at - both.behind.at) / 2),
     depth: both.ahead.at + both.behind.at,
+    squareness: opposed ? 1 : squareness,
   };
 }
 
@@ -76,7 +83,7 @@ function axisAlong(solid: Solid, spot: ThinSpot, direction: Point3): BendingAxis
  *
  * @param solid - the part
  * @param spot - a thin place in it
- * @returns each with the depth along it [mm], those that face their edges squarely first; none where it is held at a side
+ * @returns each with the depth along it [mm], the squarest first, and those that lean only where none is square; none where it is held at a side
  */
 export function bendingAxes(solid: Solid, spot: ThinSpot): readonly BendingAxis[] {
   const found: BendingAxis[] = [];
@@ -85,5 +92,7 @@ export function bendingAxes(solid: Solid, spot: ThinSpot): readonly BendingAxis[
     const axis = axisAlong(solid, spot, direction);
     if (axis && !found.some((other) => Math.abs(dot3(axis.axis, other.axis)) > SAME)) found.push(axis);
   }
-  return found;
+  found.sort((a, b) => b.squareness - a.squareness);
+  const square = found.filter(({ squareness }) => squareness > SQUARE);
+  return square.length > 0 ? square : found.slice(0, 1);
 }

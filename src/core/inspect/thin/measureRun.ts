@@ -65,18 +65,23 @@ const pointOf = ({ x, y }: Boundary, vertex: number): Point => ({ x: x[vertex]!,
 /** Direction in which a run leaves its last chord, of length 1. */
 function outwards(boundary: Boundary, chords: readonly Chord[], width: Mm): Point {
   const last = chords.at(-1)!;
-  let back = last.middle;
-  for (let i = chords.length - 2; i >= 0; i -= 1) {
-    back = chords[i]!.middle;
-    if (distance(back, last.middle) >= READ_OVER * width) break;
-  }
-  const span = distance(back, last.middle);
-  if (span > 0.3 * width) return { x: (last.middle.x - back.x) / span, y: (last.middle.y - back.y) / span };
+  const first = chords.findLastIndex(({ middle }) => distance(middle, last.middle) >= READ_OVER * width);
+  const read = chords.slice(Math.max(0, first)).map(({ middle }) => middle);
+  // Middles zigzag from wall to wall: halves are averaged before they are compared.
+  const half = Math.floor(read.length / 2);
+  const home = meanOf(read.slice(0, half));
+  const out = meanOf(read.slice(read.length - half));
+  const span = half > 0 ? distance(home, out) : 0;
+  if (span > 0.15 * width) return { x: (out.x - home.x) / span, y: (out.y - home.y) / span };
   // Too short to tell: square to the way across, which has the left wall at its start.
-  const across = from(pointOf(boundary, last.left), pointOf(boundary, last.right));
-  const square = left(across);
+  const square = left(from(pointOf(boundary, last.left), pointOf(boundary, last.right)));
   const length = Math.hypot(square.x, square.y);
   return { x: square.x / length, y: square.y / length };
+}
+
+function meanOf(points: readonly Point[]): Point {
+  const sum = points.reduce((total, { x, y }) => ({ x: total.x + x, y: total.y + y }), { x: 0, y: 0 });
+  return { x: sum.x / points.length, y: sum.y / points.length };
 }
 
 /** The chords as met on the way back. */
@@ -104,7 +109,7 @@ function endOf(
   const last = middle.at(-1)!;
   const direction = outwards(boundary, middle, width);
   const angle = Math.atan2(direction.y, direction.x);
-  const reach = { length: REACH * width, steps: 400 };
+  const reach = { length: REACH * width, steps: 400, width };
   const l = wallEnd(boundary, last.left, 'left', angle, reach);
   const r = wallEnd(boundary, last.right, 'right', angle, reach);
   const station = (end: WallEnd) => dot(from(last.middle, end.at), direction);
@@ -115,13 +120,12 @@ function endOf(
     joins.kind === 'meeting' && meeting
       ? along(last.middle, direction, dot(from(last.middle, meeting), direction))
       : at;
-  return {
-    at: bend,
-    direction,
-    fillet,
-    left: l?.points ?? [pointOf(boundary, last.left)],
-    right: r?.points ?? [pointOf(boundary, last.right)],
+  const isWithin = (point: Point) => dot(from(at, point), direction) <= SQUARE_ENDS * width;
+  const upTo = (points: readonly Point[] | undefined, vertex: number) => {
+    const past = points?.findIndex((point) => !isWithin(point)) ?? -1;
+    return past < 0 ? (points ?? [pointOf(boundary, vertex)]) : points!.slice(0, Math.max(1, past + 1));
   };
+  return { at: bend, direction, fillet, left: upTo(l?.points, last.left), right: upTo(r?.points, last.right) };
 }
 
 /** How far past the last chord the run goes: to the nearer end of its walls, to the middle where they end alike. */
@@ -266,4 +270,25 @@ function inner(middle: readonly Chord[], first: End, last: End): readonly Point[
   const isInside = (point: Point) =>
     dot(from(first.at, point), first.direction) < 0 || dot(from(last.at, point), last.direction) < 0;
   return even.slice(0, -1).filter(isInside);
+}
+
+/** The run as read from left to right, from the bottom up where it stands: which end comes first is chance. */
+export function forwards(measured: MeasuredRun): MeasuredRun {
+  const { centreLine, walls, ends, run } = measured;
+  const a = centreLine[0]!;
+  const b = centreLine.at(-1)!;
+  const isForward = Math.abs(b.x - a.x) > 1e-3 * measured.length ? b.x > a.x : b.y > a.y;
+  if (isForward) return measured;
+  return {
+    ...measured,
+    run: {
+      ...run,
+      chords: reversed(run.chords),
+      triangles: run.triangles.toReversed(),
+      ends: [run.ends[1], run.ends[0]],
+    },
+    centreLine: centreLine.toReversed(),
+    walls: [walls[1].toReversed(), walls[0].toReversed()],
+    ends: [ends[1], ends[0]],
+  };
 }

@@ -1,26 +1,16 @@
 /** Which pads of all sections are the same body, and which flexures alone hold it together. */
 import type { Point3 } from '../../geometry/mesh/triangleMesh.ts';
-import { along3, from3 } from '../../geometry/mesh/vector3.ts';
+import { along3, from3, length3 } from '../../geometry/mesh/vector3.ts';
 import type { Mm } from '../../units.ts';
 import type { FlexureRoot } from '../flexure.ts';
 import type { MeasuredRun } from './measureRun.ts';
 import type { RunEnd } from './regions.ts';
 import type { Solid } from './solid.ts';
 
-/** A way between two pads goes through thick material where it is at least so many times as thick as the thinnest flexure. */
-const THICK = 2;
-/** Places on the way at which that is looked at. */
-const STOPS = 9;
+/** Most places on the way between two pads at which it is asked whether it goes through a flexure. */
+const MOST_STOPS = 200;
 /** With more pads than this their pairs are no longer tried. */
 const MOST_PADS = 80;
-const AXES: readonly Point3[] = [
-  { x: 1, y: 0, z: 0 },
-  { x: 0, y: 1, z: 0 },
-  { x: 0, y: 0, z: 1 },
-  { x: Math.SQRT1_2, y: Math.SQRT1_2, z: 0 },
-  { x: Math.SQRT1_2, y: -Math.SQRT1_2, z: 0 },
-  { x: 0, y: Math.SQRT1_2, z: Math.SQRT1_2 },
-];
 
 export interface PadPlace {
   readonly at: Point3;
@@ -42,14 +32,12 @@ class Groups {
   }
 }
 
-function isThickBetween(solid: Solid, a: Point3, b: Point3, thinnest: Mm): boolean {
+/** Whether a straight way through the material joins two places without going through a flexure. */
+function isJoined(solid: Solid, a: Point3, b: Point3, isThin: (place: Point3) => boolean, step: Mm): boolean {
   if (!solid.isClear(a, b)) return false;
   const way = from3(a, b);
-  for (let i = 1; i < STOPS; i += 1) {
-    const stop = along3(a, way, i / STOPS);
-    const isThick = AXES.every((axis) => (solid.thickness(stop, axis) ?? 0) >= THICK * thinnest);
-    if (!isThick) return false;
-  }
+  const stops = Math.min(MOST_STOPS, Math.ceil(length3(way) / step));
+  for (let i = 1; i < stops; i += 1) if (isThin(along3(a, way, i / stops))) return false;
   return true;
 }
 
@@ -58,20 +46,22 @@ function isThickBetween(solid: Solid, a: Point3, b: Point3, thinnest: Mm): boole
  *
  * @param solid - the part
  * @param places - one place inside each pad of each section [mm]
- * @param thinnest - least thickness of all flexures [mm]
+ * @param isThin - whether a place lies in a flexure
+ * @param step - how finely a way is followed: less than the shortest flexure is long [mm]
  * @returns the number of each, from 0, and how many there are
  */
 export function joinedPads(
   solid: Solid,
   places: readonly PadPlace[],
-  thinnest: Mm,
+  isThin: (place: Point3) => boolean,
+  step: Mm,
 ): { readonly numbers: readonly number[]; readonly count: number } {
   const groups = new Groups(places.length);
   if (places.length <= MOST_PADS) {
     for (const [i, a] of places.entries()) {
       for (const [j, b] of places.entries()) {
         if (j <= i || groups.of(i) === groups.of(j)) continue;
-        if (isThickBetween(solid, a.at, b.at, thinnest)) groups.join(i, j);
+        if (isJoined(solid, a.at, b.at, isThin, step)) groups.join(i, j);
       }
     }
   }
@@ -80,13 +70,13 @@ export function joinedPads(
 }
 
 /** A name for what a run ends at: a pad, or a place where runs meet. */
-function nodeOf(root: FlexureRoot, end: RunEnd): string {
+export function nodeOf(root: FlexureRoot, end: RunEnd): string {
   if (root.joins.kind === 'pad') return `pad ${root.joins.pad}`;
   return end.kind === 'meeting' ? `meeting ${[...end.triangles].toSorted((a, b) => a - b).join(' ')}` : 'thin';
 }
 
 /** For each flexure, whether what it joins still hangs together without it. */
-export function hangsTogether(
+export function staysWhole(
   roots: readonly (readonly [FlexureRoot, FlexureRoot])[],
   runs: readonly MeasuredRun[],
 ): readonly boolean[] {

@@ -18,14 +18,10 @@ const PAD_AREA = 4;
 /** A run between two places where ways meet that is shorter than this times its width is part of one such place. */
 const SAME_MEETING = 1.6;
 
-/** A run that goes on into a thinner one is a run only where it is as long as this times its width: else it is its root. */
-const OWN_LENGTH = 2.5;
-
-/** Where a run ends: at a pad, where it meets other runs, or where it goes on as a thinner one. */
+/** Where a run ends: at a pad, or where it meets other runs. */
 export type RunEnd =
   | { readonly kind: 'pad'; readonly triangle: number }
-  | { readonly kind: 'meeting'; readonly triangles: readonly number[] }
-  | { readonly kind: 'thinner'; readonly triangle: number };
+  | { readonly kind: 'meeting'; readonly triangles: readonly number[] };
 
 /** One thin run, its chords in order from the first end to the last. */
 export interface Run {
@@ -73,13 +69,13 @@ function beyond(triangles: Triangles, side: number, width: Mm): { isPad: boolean
   return { isPad: false, blob: [...seen] };
 }
 
-/** A thin part: its triangles, and the sides through which it opens into pads or into thinner runs. */
+/** A thin part: its triangles, and the sides through which it opens into pads. */
 interface Part {
   readonly triangles: Set<number>;
   readonly openings: Set<number>;
 }
 
-/** Gathers what belongs to one way across; `isRun` marks triangles of runs that were found before. */
+/** Gathers what belongs to one way across, short of runs that were found before: what leads into those is no pad. */
 function gather(triangles: Triangles, isRun: Uint8Array, side: number, width: Mm): Part {
   const limit = SAME_THIN * width;
   const part = new Set([triangleOf(side), triangles.across[side]!]);
@@ -94,12 +90,12 @@ function gather(triangles: Triangles, isRun: Uint8Array, side: number, width: Mm
     for (let s = 3 * t; s < 3 * t + 3; s += 1) {
       const neighbour = triangles.across[s]!;
       if (neighbour < 0 || part.has(neighbour) || openings.has(s)) continue;
-      if (isRun[neighbour] === 1) openings.add(s);
-      else if (widthOf(triangles, s) <= limit) take(neighbour);
+      if (isRun[neighbour] === 1) continue;
+      if (widthOf(triangles, s) <= limit) take(neighbour);
       else {
         const { isPad, blob } = beyond(triangles, s, width);
-        if (isPad || blob.some((each) => isRun[each] === 1)) openings.add(s);
-        else for (const each of blob) take(each);
+        if (isPad) openings.add(s);
+        else for (const each of blob) if (isRun[each] === 0) take(each);
       }
     }
   }
@@ -150,7 +146,7 @@ function pruned(triangles: Triangles, part: Part): Part {
 interface Walked {
   readonly entered: readonly number[];
   readonly triangles: readonly number[];
-  /** Side through which it leaves into a pad or a thinner run, or the triangle at which ways meet. */
+  /** Side through which it leaves into a pad, or the triangle at which ways meet. */
   readonly last: { readonly out: number } | { readonly meets: number };
 }
 
@@ -190,11 +186,8 @@ function lengthOf(chords: readonly Chord[]): Mm {
 }
 
 /** All runs of a part, each walked once. */
-function runsOf(triangles: Triangles, isRun: Uint8Array, part: Part): readonly Run[] {
-  const opensInto = (s: number): RunEnd => {
-    const triangle = triangles.across[s]!;
-    return { kind: isRun[triangle] === 1 ? 'thinner' : 'pad', triangle };
-  };
+function runsOf(triangles: Triangles, part: Part): readonly Run[] {
+  const opensInto = (s: number): RunEnd => ({ kind: 'pad', triangle: triangles.across[s]! });
   const meetings = new Map<number, number[]>();
   for (const t of part.triangles) if (leads(triangles, part, t).length > 2) meetings.set(t, [t]);
   const runs: Run[] = [];
@@ -230,11 +223,7 @@ function withMeetingsJoined(runs: readonly Run[]): readonly Run[] {
     (a.triangles as number[]).splice(0, a.triangles.length, ...all);
     (b.triangles as number[]).splice(0, b.triangles.length, ...all);
   }
-  return runs.filter((run) => !isShort(run) && run.chords.length > 1 && !isRootOfThinner(run));
-}
-
-function isRootOfThinner({ chords, ends, least }: Run): boolean {
-  return ends.some(({ kind }) => kind === 'thinner') && lengthOf(chords) < OWN_LENGTH * least;
+  return runs.filter((run) => !isShort(run) && run.chords.length > 1);
 }
 
 /**
@@ -260,7 +249,7 @@ export function thinParts(triangles: Triangles, thickest: Mm): ThinParts {
     if (isDone[triangleOf(side)] === 1 || isDone[triangles.across[side]!] === 1) continue;
     const part = gather(triangles, isRun, side, width);
     const live = pruned(triangles, part);
-    const found = live.openings.size >= 2 ? runsOf(triangles, isRun, live) : [];
+    const found = live.openings.size >= 2 ? runsOf(triangles, live) : [];
     if (found.length === 0) deadEnds.push({ chord: chordInto(triangles, side), pads: part.openings.size > 0 ? 1 : 0 });
     runs.push(...found);
     for (const t of part.triangles) isDone[t] = 1;

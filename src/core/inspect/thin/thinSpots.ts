@@ -11,8 +11,8 @@ import type { Solid } from './solid.ts';
 const SAMPLES = 40_000;
 /** … and up to so many more, so that each triangle has one: what is small is made of small ones. */
 const MOST_SAMPLES = 120_000;
-/** Walls face each other where their normals are at least so opposed: up to 45° from parallel. */
-const OPPOSED = -0.7;
+/** Walls face each other where their normals are at least so opposed: up to 18° from parallel, which leaves out edges. */
+const OPPOSED = -0.95;
 /** Two whole numbers whose multiples spread evenly over a square (the plastic number's powers). */
 const SPREAD = [0.7548776662466927, 0.5698402909980532] as const;
 

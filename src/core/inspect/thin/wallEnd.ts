@@ -3,7 +3,7 @@
  *
  * The rule: a fillet counts to the flexure up to where it meets the pad, a bevel belongs to the pad. Going along the wall,
  * it ends at the first corner that turns away sharply; else where it has come to stand nearly across the run, which is the
- * end of a fillet; else where it has stopped turning well off the direction of the run, which is a bevel behind a fillet.
+ * end of a fillet; else where a straight piece leads well away from the run, which is a bevel.
  */
 import type { Mm } from '../../units.ts';
 import type { Point } from '../../geometry/outline.ts';
@@ -13,10 +13,13 @@ import type { Boundary } from './boundary.ts';
 const SHARP = (32 * Math.PI) / 180;
 /** So far off the run a wall counts as standing across it: what a fillet still gains along the run is then under 3 %. */
 const ACROSS = (75 * Math.PI) / 180;
-/** A straight piece so far off the run that it is no part of the run, only of a bevel. */
-const BEVEL = (25 * Math.PI) / 180;
-/** A piece this many times as long as the one before it, past that, has stopped turning. */
-const STOPPED = 3;
+/** A straight piece this far off the run leads away from it, … */
+const BEVEL = (12 * Math.PI) / 180;
+/** … and is a bevel where it alone gains so many widths, unless it is one of a row of like pieces, which are an arc. */
+const GAINS = 0.35;
+const LIKE = 0.4;
+/** A wall that has come away by so many widths in all, however slowly, is no longer part of the run. */
+const AWAY = 1;
 /** Walls turn by less through the facets of a curved leaf or through the noise of a file. */
 const TURNING = (4 * Math.PI) / 180;
 
@@ -69,10 +72,16 @@ function radiusThrough(a: Point, b: Point, c: Point): Mm {
   return area > 0 ? sides / (4 * area) : 0;
 }
 
-/** How far a march goes, in all and in steps. */
+/** How far a march goes, in all and in steps, and how wide the run is. */
 export interface Reach {
   readonly length: Mm;
   readonly steps: number;
+  readonly width: Mm;
+}
+
+/** Whether a step is one of a row of facets. */
+function isOfArc(arc: readonly Point[], before: Step, step: Step): boolean {
+  return arc.length >= 2 && Math.abs(step.length - before.length) < LIKE * Math.max(step.length, before.length);
 }
 
 /**
@@ -101,19 +110,26 @@ export function wallEnd(
   let arc: Point[] = [];
   let before: Step | undefined;
   let gone = 0;
+  /** How far the wall has come away, and where it began to. */
+  let off = 0;
+  let left: { readonly at: Point; readonly arc: readonly Point[] } | undefined;
   for (let count = 0; count < reach.steps && gone < reach.length; count += 1) {
     const step = joined(boundary, steps, away, direction);
-    if (before) {
-      const turn = turnFrom(before.off, step.off);
-      if (turn > SHARP) return { at: at(step.from), fillet: radiusOf(arc), points };
-      const hasStopped = step.off > BEVEL && turn < TURNING && step.length > STOPPED * before.length;
-      if (step.off > ACROSS || hasStopped)
-        return { at: at(step.from), fillet: radiusOf([...arc, at(step.from)]), points };
-      if (turn > TURNING / 2) arc.push(at(step.from));
-      else if (arc.length > 0 && turn < 0) arc = [];
-    } else if (step.off > SHARP) {
-      return { at: at(step.from), fillet: 0, points };
+    const here = at(step.from);
+    const turn = before ? turnFrom(before.off, step.off) : step.off;
+    const gain = step.length * Math.sin(step.off);
+    if (turn > SHARP) return { at: here, fillet: radiusOf(arc), points };
+    if (step.off > ACROSS) return { at: here, fillet: radiusOf([...arc, here]), points };
+    const isRow = before !== undefined && isOfArc(arc, before, step);
+    if (step.off > BEVEL && gain > GAINS * reach.width && !isRow) {
+      return { at: here, fillet: radiusOf([...arc, here]), points };
     }
+    if (step.off < TURNING) left = undefined;
+    else left ??= { at: here, arc };
+    off = Math.max(0, off + gain);
+    if (off > AWAY * reach.width && left && !isRow) return { at: left.at, fillet: radiusOf(left.arc), points };
+    if (turn > TURNING / 2) arc = [...arc, here];
+    else if (turn < 0) arc = [];
     gone += step.length;
     points.push(at(step.to));
     before = step;
