@@ -2,17 +2,15 @@
  * `npm run -s assess -- part.json`: assesses exported parts, or solves a network, and prints one JSON document. It is
  * written when everything is known, so that a call that is broken off leaves nothing behind.
  */
-import { Readable } from 'node:stream';
-import { pipeline } from 'node:stream/promises';
 import { putOnShelf } from '../core/material/shelf.ts';
 import type { Problem } from '../core/problems.ts';
 import { MAX_NETWORK_BYTES, readNetworkBytes } from '../files/networkFile.ts';
 import { MAX_PART_BYTES } from '../files/limits.ts';
 import { readPartBytes } from '../files/partFile.ts';
 import { readArguments, USAGE, type Asked } from './arguments.ts';
-import { inBlocks, jsonPieces } from './document.ts';
 import { NETWORK_HEADER, reportNetwork } from './networkReport.ts';
 import { emptyRoom } from './pathReport.ts';
+import { printDocument } from './printDocument.ts';
 import { clearProgress, showProgress } from './progress.ts';
 import { readInput } from './readInput.ts';
 import { HEADER, reportPart, type PartReport } from './report.ts';
@@ -50,16 +48,6 @@ async function solveNetwork({ file, asked }: Extract<Asked, { kind: 'network' }>
   return { document: { ...NETWORK_HEADER, file, ...report }, hasProblems: report.problems.length > 0 };
 }
 
-async function print(document: object): Promise<void> {
-  const text = Readable.from(inBlocks(jsonPieces(document)));
-  try {
-    await pipeline(text, process.stdout, { end: false });
-  } catch (error) {
-    // Whoever reads may stop when it has seen enough.
-    if (!(error instanceof Error && 'code' in error && error.code === 'EPIPE')) throw error;
-  }
-}
-
 async function main(given: readonly string[]): Promise<number> {
   const asked = readArguments(given);
   if (!asked) {
@@ -68,7 +56,7 @@ async function main(given: readonly string[]): Promise<number> {
   }
   const { document, hasProblems } = await (asked.kind === 'network' ? solveNetwork(asked) : assessFiles(asked));
   clearProgress();
-  await print(document);
+  await printDocument(document);
   return hasProblems ? 1 : 0;
 }
 
