@@ -13,6 +13,8 @@ import { isObject } from '../files/shape.ts';
 import { USUAL_PROFILE } from './newJoint.ts';
 import { browserStorage, keepChoice, readStored, type PreferenceStorage } from './preferences.ts';
 import { sameValue } from './sameValue.ts';
+import { useSession } from './session.ts';
+import { openJointOf } from './state.ts';
 
 export interface CheckValues {
   readonly as: PrintedAs;
@@ -39,6 +41,13 @@ export const FIRST_VALUES: CheckValues = {
   asked: { ways: 'one way', turn: radians(15), cycles: 1000, chance: 0.95, held: false },
   thickest: 2.6,
 };
+
+/** The same on the printer and in the filament of the joint that is open: they are most likely the user's own. */
+function firstValues(): CheckValues {
+  const joint = openJointOf(useSession.getState());
+  const profile = joint ? { ...joint.profile, lying: FIRST_VALUES.as.profile.lying } : FIRST_VALUES.as.profile;
+  return { ...FIRST_VALUES, as: { ...FIRST_VALUES.as, profile } };
+}
 
 interface Step {
   readonly before: CheckValues;
@@ -164,7 +173,7 @@ export const useChecking = create<Checking>()((set, get) => {
     set(next);
   };
   return {
-    values: readCheckValues(browserStorage()),
+    values: readCheckValues(browserStorage(), firstValues()),
     past: [],
     future: [],
     gesture: undefined,

@@ -16,7 +16,7 @@ import { judgeWith } from './judgeWith.ts';
 import type { Alive, Input, JobName, Output, Request, Tell, Ways } from './protocol.ts';
 
 /** What is not here comes when it is first asked for. */
-type AtOnce = Exclude<JobName, 'doubt' | 'find' | 'nudges' | 'matchEffort' | 'checkPart'>;
+type AtOnce = Exclude<JobName, 'doubt' | 'find' | 'nudges' | 'matchEffort' | 'checkPart' | 'drawPart'>;
 type Jobs = { readonly [K in AtOnce]: (input: Input<K>, alive: Alive) => Output<K> };
 
 const solve = rememberSolved();
@@ -101,6 +101,8 @@ export async function runRequest(
       return (await import('./findJob.ts')).findJob(input as Input<'find'>, alive, tell);
     case 'checkPart':
       return (await import('./partJobs.ts')).checkPartJob(input as Input<'checkPart'>, alive, tell);
+    case 'drawPart':
+      return (await import('./partJobs.ts')).drawPartJob(input as Input<'drawPart'>, alive);
     case 'assess':
     case 'waysOut':
       return runJob(job, input as Input<AtOnce>, alive);

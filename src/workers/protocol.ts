@@ -13,6 +13,8 @@ import type { FindAnswer } from '../core/find/findAnswer.ts';
 import type { Wanted } from '../core/find/wanted.ts';
 import type { CheckedPart } from '../core/inspect/checkedPart.ts';
 import type { LengthUnit } from '../core/inspect/lengthUnit.ts';
+import type { PlateUp } from '../core/inspect/judged.ts';
+import type { PartPicture, PictureOptions } from '../core/inspect/picture/picture.ts';
 import type { OwnFilament } from '../core/material/types.ts';
 import type { Result } from '../core/result.ts';
 
@@ -31,6 +33,16 @@ export interface Ways {
 export interface PartNews {
   readonly doing: 'reading' | 'mending' | 'looking';
   readonly found: number;
+}
+
+/** A part file: it is handed over by name only, not copied, and read where it is. */
+interface PartFile {
+  readonly file: Blob;
+  readonly name: string;
+  /** Another for every file, so that what has been read need not be read again. */
+  readonly key: string;
+  /** As the user says; otherwise as the file states, or as its size suggests. */
+  readonly unit?: LengthUnit;
 }
 
 /** Every job with what it takes and gives. A new one is a line here and a function in `jobs.ts`. */
@@ -60,18 +72,17 @@ interface Jobs {
     readonly output: Result<FindAnswer>;
     readonly news: FindAnswer;
   };
-  /** The file is handed over by name only, not copied, and read where it is. */
   readonly checkPart: {
-    readonly input: {
-      readonly file: Blob;
-      readonly name: string;
-      /** As the user says; otherwise as the file states, or as its size suggests. */
-      readonly unit?: LengthUnit;
+    readonly input: PartFile & {
       /** The thickest that is looked for [mm]. */
       readonly thickest: number;
     };
     readonly output: Result<CheckedPart>;
     readonly news: PartNews;
+  };
+  readonly drawPart: {
+    readonly input: PartFile & { readonly up: PlateUp; readonly options: PictureOptions };
+    readonly output: Result<PartPicture>;
   };
 }
 

@@ -37,14 +37,21 @@ function distinct(pairs: readonly Pair[], say: Axis['say']): readonly Pair[] {
 }
 
 function lineAxis({ before, after }: Cure): Axis {
-  const say = (count: number) => (Math.abs(count - Math.round(count)) <= 0.05 ? String(Math.round(count)) : count.toFixed(2));
+  const say = (count: number) =>
+    Math.abs(count - Math.round(count)) <= 0.05 ? String(Math.round(count)) : count.toFixed(2);
   const pairs = before.map(({ landing }, i) => ({ was: landing.exact, now: after[i]?.landing.exact ?? Number.NaN }));
   const most = Math.max(6.6, ...pairs.map(({ now, was }) => 1.06 * Math.max(now, was)));
   const every = most > 16 ? 4 : 2;
   const ticks = Array.from({ length: Math.floor(most) }, (_, i) => i + 1)
     .filter((at) => most <= 16 || at % 2 === 0)
     .map((at) => ({ at, high: at % every ? 3 : 6, text: at % every ? '' : String(at) }));
-  return { pairs: distinct(pairs, say), most, ticks, say, label: CURED.lines(distinct(pairs, say).map(({ was, now }) => [say(was), say(now)])) };
+  return {
+    pairs: distinct(pairs, say),
+    most,
+    ticks,
+    say,
+    label: CURED.lines(distinct(pairs, say).map(({ was, now }) => [say(was), say(now)])),
+  };
 }
 
 /** Limits are those of the filament that is proposed. */
@@ -64,7 +71,11 @@ function strainAxis({ before, after }: Cure): Axis {
 }
 
 /** Figures that would touch the one before are left out; the label has them all. */
-function lettered(pairs: readonly Pair[], x: (at: number) => number, say: Axis['say']): readonly { at: number; text: string }[] {
+function lettered(
+  pairs: readonly Pair[],
+  x: (at: number) => number,
+  say: Axis['say'],
+): readonly { at: number; text: string }[] {
   const kept: { at: number; text: string; end: number }[] = [];
   for (const { now } of pairs.toSorted((a, b) => a.now - b.now)) {
     const text = say(now);

@@ -22,7 +22,12 @@ export function EmptyMesh() {
       <p>{MESH.noneMore}</p>
       <div className="row">
         <ChooseButton>{MESH.choose}</ChooseButton>
-        <button className="b" type="button" aria-disabled={isBusy || undefined} onClick={isBusy ? undefined : () => void trySample()}>
+        <button
+          className="b"
+          type="button"
+          aria-disabled={isBusy || undefined}
+          onClick={isBusy ? undefined : () => void trySample()}
+        >
           {MESH.sample}
         </button>
       </div>

@@ -9,7 +9,7 @@ import { foundNote, lyingWords, MESH, TABLE } from '../text/meshText.ts';
 import type { Alike } from '../../core/inspect/alike.ts';
 import { numbersText } from './numbersText.ts';
 import { BalloonSign } from './Balloon.tsx';
-import { isChosen, useChecked } from './checked.ts';
+import { isChosen, useChecked, type Checked } from './checked.ts';
 import { LandingGlyph } from './LandingGlyph.tsx';
 import { choose } from './partCheck.ts';
 import { useMakeJoint } from './useMakeJoint.ts';
@@ -18,6 +18,12 @@ import { walk } from './walk.ts';
 /** As many times life size as the widest glyph has room for [px]. */
 function glyphScale(widest: number): number {
   return [20, 10, 5, 2].find((scale) => widest * scale <= 118) ?? 1;
+}
+
+/** What the counts are of. */
+function countsHead({ groups }: Checked): string {
+  const isLayers = groups.map(({ one }) => one.landing.countOf === 'layers');
+  return isLayers.every(Boolean) ? TABLE.layers : isLayers.some(Boolean) ? TABLE.both : TABLE.lines;
 }
 
 interface RowProps {
@@ -62,7 +68,7 @@ function Row({ alike, by, isFirst }: RowProps) {
       <td data-l={TABLE.thick} className="r">
         {size(flexure.thickness.least)}
       </td>
-      <td data-l={TABLE.lines}>
+      <td data-l={one.landing.countOf === 'lines' ? TABLE.lines : TABLE.layers}>
         <span className="lands">
           <LandingGlyph judged={one} as={values.as} by={by} />
           <span>
@@ -151,7 +157,7 @@ export function FindingsTable() {
               {TABLE.thick}
             </th>
             <th scope="col" className="glyphs">
-              {TABLE.lines}, drawn {scale} : 1
+              {countsHead(checked)}, drawn {scale} : 1
             </th>
             <th scope="col" className="r">
               {TABLE.bending}
@@ -173,12 +179,7 @@ export function FindingsTable() {
         {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions */}
         <tbody onKeyDown={onKeyDown}>
           {groups.map((alike, i) => (
-            <Row
-              key={alike.one.flexure.number}
-              alike={alike}
-              by={scale * pxPerMm}
-              isFirst={i === 0}
-            />
+            <Row key={alike.one.flexure.number} alike={alike} by={scale * pxPerMm} isFirst={i === 0} />
           ))}
         </tbody>
       </table>

@@ -17,7 +17,11 @@ interface Piece {
 }
 
 /** Lines or layers laid across a thickness, outermost first, and what is left over or doubled [mm]. */
-function piecesOf(thickness: number, pitch: number, { landing }: Judged): { laid: readonly Piece[]; wrong: readonly Piece[] } {
+function piecesOf(
+  thickness: number,
+  pitch: number,
+  { landing }: Judged,
+): { laid: readonly Piece[]; wrong: readonly Piece[] } {
   const count = Math.floor(landing.exact + WHOLE_WITHIN);
   if (landing.state === 'not-laid') return { laid: [], wrong: [{ from: 0, to: thickness }] };
   if (isWhole(landing)) {
@@ -26,7 +30,10 @@ function piecesOf(thickness: number, pitch: number, { landing }: Judged): { laid
     return { laid, wrong: [] };
   }
   if (count < 2) {
-    const laid = [{ from: 0, to: pitch }, { from: thickness - pitch, to: thickness }];
+    const laid = [
+      { from: 0, to: pitch },
+      { from: thickness - pitch, to: thickness },
+    ];
     return { laid, wrong: [{ from: thickness - pitch, to: pitch }] };
   }
   const half = Math.floor(count / 2);
@@ -37,7 +44,10 @@ function piecesOf(thickness: number, pitch: number, { landing }: Judged): { laid
   const middle = { from: (low + high - pitch) / 2, to: (low + high + pitch) / 2 };
   return {
     laid: [...below, middle, ...above],
-    wrong: [{ from: low, to: middle.from }, { from: middle.to, to: high }],
+    wrong: [
+      { from: low, to: middle.from },
+      { from: middle.to, to: high },
+    ],
   };
 }
 
@@ -68,7 +78,15 @@ export function LandingGlyph({ judged, as, by }: Props) {
         />
       ))}
       {wrong.map(({ from, to }) => (
-        <rect key={from} className="wrong-strip" x={from * by} y={y} width={(to - from) * by} height={high} fill={`url(#${hatch})`} />
+        <rect
+          key={from}
+          className="wrong-strip"
+          x={from * by}
+          y={y}
+          width={(to - from) * by}
+          height={high}
+          fill={`url(#${hatch})`}
+        />
       ))}
       <path className="W" d={`M0 2V24M${width} 2V24`} />
     </svg>

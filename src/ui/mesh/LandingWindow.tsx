@@ -88,13 +88,15 @@ export function LandingWindow({ alike, section, width, height, pxPerMm }: Props)
   const { as } = values;
   const long = as.scale * one.flexure.centreLine.chord;
   // What is too long for the window is shown from one of its roots on.
-  const shift = Math.max(0, (long * pxPerMm - width + 90) / 2) / pxPerMm;
+  const excess = Math.max(0, (long * pxPerMm - width + 60) / 2) / pxPerMm;
+  const isByMiddle = one.flexure.isCurved && excess > 0;
+  const shift = isByMiddle ? 0 : excess;
   const plan = useMemo(() => {
     const half = { x: width / 2 / pxPerMm, y: height / 2 / pxPerMm };
     const window = { left: -half.x - shift, right: half.x - shift, bottom: -half.y, top: half.y };
-    return landingPlan(one, section, as, window, firstBorder(one, section, checked));
+    return landingPlan(one, section, as, window, firstBorder(one, section, checked), isByMiddle);
     // oxlint-disable-next-line react/exhaustive-deps -- of the part as it is shown only its box is used, and it comes with the section
-  }, [one, section, as, width, height, pxPerMm, shift]);
+  }, [one, section, as, width, height, pxPerMm, shift, isByMiddle]);
   const x0 = width / 2 + shift * pxPerMm;
   const at: DrawnProps['at'] = (loop, closed = false) =>
     through(
@@ -102,8 +104,8 @@ export function LandingWindow({ alike, section, width, height, pxPerMm }: Props)
       closed,
     );
   const [top, bottom] = plan.walls.map((y) => height / 2 - y * pxPerMm) as [number, number];
-  const isCut = shift > 0;
-  const x = isCut ? Math.min(x0, width - 70) : x0 + plan.at * pxPerMm;
+  const isCut = excess > 0;
+  const x = shift > 0 ? Math.min(x0, width - 70) : x0 + plan.at * pxPerMm;
   const thick = lengthFigure(as.scale * one.flexure.thickness.least, unit);
   const text = numbersText(numbers);
   const { landing } = one;
@@ -128,6 +130,11 @@ export function LandingWindow({ alike, section, width, height, pxPerMm }: Props)
         </g>
         <path className="C" d={`M0 ${height / 2}H${width}`} />
         {isCut && <BreakLine x={width - 6} height={height} />}
+        {isByMiddle && (
+          <g transform={`rotate(180 ${width / 2} ${height / 2})`}>
+            <BreakLine x={width - 6} height={height} />
+          </g>
+        )}
         <MarksView
           marks={{
             ...measured({ x, y: top }, { x, y: bottom }, true),

@@ -1,7 +1,8 @@
-import { MESH_FIGURES } from '../text/meshText.ts';
+import { MESH_FIGURES, windowSays } from '../text/meshText.ts';
 import { usePxPerMm } from '../drawing/usePxPerMm.ts';
 import { useWidth } from '../drawing/useWidth.ts';
 import { isChosen, sectionOf, useChecked } from './checked.ts';
+import { numbersText } from './numbersText.ts';
 import { LandingWindow } from './LandingWindow.tsx';
 
 const SCALE = 10;
@@ -14,14 +15,18 @@ const MOST = 6;
 /** Fig. 3: one window for each different thin section. */
 export function LandingWindows() {
   const checked = useChecked();
-  const { groups, values } = checked;
+  const { groups, values, unit } = checked;
+  const [only] = groups.length === 1 ? groups : [];
   const [ref, width] = useWidth<HTMLDivElement>();
   const [pxPerMm] = usePxPerMm();
   const columns = Math.max(1, Math.min(groups.length, 3, Math.floor((width + GAP) / (LEAST + GAP))));
   const each = Math.floor((width - GAP * (columns - 1)) / columns);
   const by = SCALE * pxPerMm;
   const chosenAt = groups.findIndex((group) => isChosen(group, checked));
-  const shown = groups.length <= MOST || chosenAt < MOST ? groups.slice(0, MOST) : [...groups.slice(0, MOST - 1), ...groups.slice(chosenAt, chosenAt + 1)];
+  const shown =
+    groups.length <= MOST || chosenAt < MOST
+      ? groups.slice(0, MOST)
+      : [...groups.slice(0, MOST - 1), ...groups.slice(chosenAt, chosenAt + 1)];
   const thickest = Math.max(...groups.map(({ one }) => one.flexure.thickness.least)) * values.as.scale;
   const height = Math.round(Math.min(300, Math.max(124, (thickest + 2.4) * by)));
   return (
@@ -34,7 +39,13 @@ export function LandingWindows() {
           {groups.length > shown.length ? MESH_FIGURES.someShown(shown.length, groups.length) : MESH_FIGURES.landingAid}
         </span>
       </figcaption>
-      <div className="windows" ref={ref} style={{ gridTemplateColumns: `repeat(${columns}, minmax(0, 1fr))` }}>
+      <div
+        className="windows"
+        ref={ref}
+        style={{
+          gridTemplateColumns: only && width > 620 ? 'auto minmax(0, 1fr)' : `repeat(${columns}, minmax(0, 1fr))`,
+        }}
+      >
         {width > 0 &&
           shown.map((alike) => {
             const section = sectionOf(checked, alike.one);
@@ -49,6 +60,11 @@ export function LandingWindows() {
               )
             );
           })}
+        {only && columns === 1 && width > 620 && (
+          <p className="beside">
+            {windowSays(numbersText(only.numbers), only.numbers.length > 1, only.one, values.as, unit)}
+          </p>
+        )}
       </div>
     </figure>
   );

@@ -27,9 +27,9 @@ export function MeshBrief() {
       <Sentence className="part-says">
         <span className="fname">{name}</span>, scaled <Value name="scale" of={of} stop="," /> in{' '}
         <Choice name="filament" of={of} stop="," /> <Choice name="up" of={of} stop="," /> in{' '}
-        <Value name="lineWidth" of={of} /> lines and <Value name="layerHeight" of={of} /> layers;{' '}
-        {judged.length === 1 ? 'it bends' : 'each bends'} <Value name="turn" of={of} />{' '}
-        <Choice name="ways" of={of} stop="," /> <Value name="cycles" of={of} /> times, for{' '}
+        <Value name="lineWidth" of={of} /> lines and <Value name="layerHeight" of={of} /> layers from a{' '}
+        <Value name="nozzle" of={of} /> nozzle; {judged.length === 1 ? 'it bends' : 'each bends'}{' '}
+        <Value name="turn" of={of} /> <Choice name="ways" of={of} stop="," /> <Value name="cycles" of={of} /> times, for{' '}
         <Choice name="chance" of={of} stop="." />
       </Sentence>
     </section>

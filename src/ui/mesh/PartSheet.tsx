@@ -10,7 +10,9 @@ import { LandingWindows } from './LandingWindows.tsx';
 import { MeshBrief } from './MeshBrief.tsx';
 import { MeshSources } from './MeshSources.tsx';
 import { MeshVerdict } from './MeshVerdict.tsx';
+import { PartPicture } from './PartPicture.tsx';
 import { PartStrip } from './PartStrip.tsx';
+import { Reply } from './Reply.tsx';
 import { ScaleChart } from './ScaleChart.tsx';
 import { ScalingSays } from './ScalingSays.tsx';
 import { SectionDrawing } from './SectionDrawing.tsx';
@@ -84,6 +86,7 @@ export function PartSheet() {
           {hasAny && <Cures />}
         </div>
         <div className="draw">
+          <PartPicture />
           {hasAny && <SectionDrawing />}
           {hasAny && <LandingWindows />}
         </div>
@@ -102,6 +105,7 @@ export function PartSheet() {
           <HowItLooked />
           <MeshSources />
         </div>
+        {hasAny && <Reply />}
       </main>
     </>
   );

@@ -1,7 +1,7 @@
 import { useMemo, useRef, type KeyboardEvent, type PointerEvent } from 'react';
 import { CHECK_LIMITS, useChecking } from '../../store/checking.ts';
 import { useWidth } from '../drawing/useWidth.ts';
-import { BRIEF_SAID, MESH_FIGURES, SCALE_CHART, wholePlaceText } from '../text/meshText.ts';
+import { BRIEF_SAID, MESH_FIGURES, SCALE_CHART, scaleFigure, wholePlaceText } from '../text/meshText.ts';
 import { numbersText } from './numbersText.ts';
 import { Balloon } from './Balloon.tsx';
 import { isChosen, useChecked } from './checked.ts';
@@ -11,7 +11,7 @@ import { scalePlan, type ScalePlan } from './scalePlan.ts';
 const STEP = 0.01;
 const SNAP = 0.012;
 
-const said = (scale: number) => `${Number(scale.toFixed(3))}×`;
+const said = (scale: number) => `${scaleFigure(scale)}×`;
 
 /** Where a drag or a key leads. */
 function useScale(plan: ScalePlan | undefined) {
@@ -92,24 +92,48 @@ function Paper({ plan }: { readonly plan: ScalePlan }) {
       {counts
         .filter((count) => count % 2 === 0)
         .map((count) => (
-          <rect key={count} className="whole-band" x={box.left} width={box.right - box.left} y={y(count + 0.05)} height={y(count - 0.05) - y(count + 0.05)} />
+          <rect
+            key={count}
+            className="whole-band"
+            x={box.left}
+            width={box.right - box.left}
+            y={y(count + 0.05)}
+            height={y(count - 0.05) - y(count + 0.05)}
+          />
         ))}
       <path className="chart-grid" d={marks.map((at) => `M${x(at)} ${box.top}V${box.bottom}`).join('')} />
-      <path className="odd-line" d={counts.filter((n) => n % 2).map((n) => `M${box.left} ${y(n)}H${box.right}`).join('')} />
-      <path className="L" d={counts.filter((n) => n % 2 === 0).map((n) => `M${box.left} ${y(n)}H${box.right}`).join('')} />
-      <path className="L" d={`M${box.left} ${box.top}V${box.bottom}H${box.right}${marks.map((at) => `M${x(at)} ${box.bottom}v-5`).join('')}`} />
-      {counts.filter((n) => most <= 8 || n % 2 === 0).map((n) => (
-        <text key={n} className="s12" x={box.left - 6} y={y(n) + 4} textAnchor="end">
-          {n}
-        </text>
-      ))}
+      <path
+        className="odd-line"
+        d={counts
+          .filter((n) => n % 2)
+          .map((n) => `M${box.left} ${y(n)}H${box.right}`)
+          .join('')}
+      />
+      <path
+        className="L"
+        d={counts
+          .filter((n) => n % 2 === 0)
+          .map((n) => `M${box.left} ${y(n)}H${box.right}`)
+          .join('')}
+      />
+      <path
+        className="L"
+        d={`M${box.left} ${box.top}V${box.bottom}H${box.right}${marks.map((at) => `M${x(at)} ${box.bottom}v-5`).join('')}`}
+      />
+      {counts
+        .filter((n) => most <= 8 || n % 2 === 0)
+        .map((n) => (
+          <text key={n} className="s12" x={box.left - 6} y={y(n) + 4} textAnchor="end">
+            {n}
+          </text>
+        ))}
       {marks.map((at) => (
         <text key={at} className="s12" x={x(at)} y={box.bottom + 16} textAnchor="middle">
           {at.toFixed(1)}
         </text>
       ))}
       <text className="t2 s12" x={box.left - 22} y={box.top - 9}>
-        {SCALE_CHART.across}
+        {plan.countsOf}
       </text>
       <text className="t2 s12" x={box.right} y={box.bottom + 46} textAnchor="end">
         {SCALE_CHART.along}
@@ -142,7 +166,13 @@ function Lines({ plan }: { readonly plan: ScalePlan }) {
         <g key={alike.one.flexure.number}>
           <path className={isChosen(alike, checked) ? 'W' : 'L run'} d={d} />
           {dots.map(({ at, count }) => (
-            <circle key={count} className={count % 2 === 0 ? 'even-dot' : 'odd-dot'} cx={x(at)} cy={y(count)} r="4" />
+            <circle
+              key={count}
+              className={count % 2 === 0 || alike.one.landing.countOf === 'layers' ? 'even-dot' : 'odd-dot'}
+              cx={x(at)}
+              cy={y(count)}
+              r="4"
+            />
           ))}
           <Balloon x={end.x} y={end.y} text={numbersText(alike.numbers)} isOn={isChosen(alike, checked)} />
           {now <= plan.most && scale >= plan.span[0] && scale <= plan.span[1] && (
@@ -155,12 +185,23 @@ function Lines({ plan }: { readonly plan: ScalePlan }) {
       ))}
       <path className="now-line" d={`M${x(scale)} ${box.top}V${box.bottom}`} />
       {plan.nows.map(({ text, y: at }) => (
-        <text key={`${text} ${at}`} className="ta s12 halo" x={x(scale) + plan.nowSide * 11} y={at} textAnchor={plan.nowSide > 0 ? 'start' : 'end'}>
+        <text
+          key={`${text} ${at}`}
+          className="ta s12 halo"
+          x={x(scale) + plan.nowSide * 11}
+          y={at}
+          textAnchor={plan.nowSide > 0 ? 'start' : 'end'}
+        >
           {text}
         </text>
       ))}
-      <text className="ta s12 halo" x={Math.min(Math.max(x(scale), box.left + 20), box.right - 20)} y={box.bottom + 32} textAnchor="middle">
-        {SCALE_CHART.now(said(scale))}
+      <text
+        className="ta s12 halo"
+        x={Math.min(Math.max(x(scale), box.left + 20), box.right - 20)}
+        y={box.bottom + 32}
+        textAnchor="middle"
+      >
+        {SCALE_CHART.now(scale)}
       </text>
     </g>
   );
@@ -185,7 +226,13 @@ export function ScaleChart() {
       </figcaption>
       <p className="vh">{plan?.places.map(wholePlaceText).join(' ')}</p>
       {plan && (
-        <svg width={width} height={plan.height} viewBox={`0 0 ${width} ${plan.height}`} role="group" aria-label={MESH_FIGURES.scale}>
+        <svg
+          width={width}
+          height={plan.height}
+          viewBox={`0 0 ${width} ${plan.height}`}
+          role="group"
+          aria-label={MESH_FIGURES.scale}
+        >
           <Paper plan={plan} />
           <Places plan={plan} />
           <Lines plan={plan} />

@@ -8,7 +8,7 @@ import { scaleText, through } from '../drawing/sheet.ts';
 import { usePxPerMm } from '../drawing/usePxPerMm.ts';
 import { useWidth } from '../drawing/useWidth.ts';
 import { lengthFigure } from '../text/numbers.ts';
-import { MESH_FIGURES, sectionItem, sectionName } from '../text/meshText.ts';
+import { MESH_FIGURES, sectionItem, sectionTitle } from '../text/meshText.ts';
 import { Balloon } from './Balloon.tsx';
 import { BalloonKey } from './BalloonKey.tsx';
 import { sectionOf, useChecked, type Checked } from './checked.ts';
@@ -33,7 +33,14 @@ function dims({ loops: _loops, box, sheet }: SectionPlan, { unit, values }: Chec
   const y = bottom + 26;
   const x = right + 26;
   const label = { tone: 'ink', size: 13, anchor: 'middle' } as const;
-  const across = levelDimension(left, right, y, bottom + 5, { ...label, text: size(left, right), x: (left + right) / 2, y: y - 5 }, right - left < 60);
+  const across = levelDimension(
+    left,
+    right,
+    y,
+    bottom + 5,
+    { ...label, text: size(left, right), x: (left + right) / 2, y: y - 5 },
+    right - left < 60,
+  );
   const up = uprightDimension(bottom, top, x, right + 5, {
     ...label,
     text: size(bottom, top),
@@ -77,8 +84,8 @@ export function SectionDrawing() {
     <figure ref={ref} className="section-drawing">
       <figcaption className="cap">
         <span>
-          <b>Fig. 2</b> {sectionName(at, count)}, scale <b className="nw">{plan ? scaleText(plan.sheet.scale) : ''}</b>; grid{' '}
-          {plan && plan.sheet.pxPerMm < 3 ? '5' : '1'} mm
+          <b>Fig. 2</b> {sectionTitle(at, count)}, scale <b className="nw">{plan ? scaleText(plan.sheet.scale) : ''}</b>
+          ; grid {plan && plan.sheet.pxPerMm < 3 ? '5' : '1'} mm
         </span>
         <span>{MESH_FIGURES.sectionAid}</span>
       </figcaption>

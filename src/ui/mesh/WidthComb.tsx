@@ -40,7 +40,10 @@ export function WidthComb() {
   if (inLines.length === 0) return null;
   const reach = Math.max(...rows.map(({ numbers }) => balloonReach(numbersText(numbers))));
   const [left, right] = [2 * reach + 10, width - 14];
-  const [low, high] = [Math.max(hard.min, 0.6 * soft.min), Math.max(1.4 * soft.max, Math.min(hard.max, as.profile.lineWidth + 0.05))];
+  const [low, high] = [
+    Math.max(hard.min, 0.6 * soft.min),
+    Math.max(1.4 * soft.max, Math.min(hard.max, as.profile.lineWidth + 0.05)),
+  ];
   const x = (value: number) => left + ((right - left) * (value - low)) / (high - low);
   const bottom = TOP + ROW * rows.length;
   const height = bottom + FOOT;
@@ -73,8 +76,20 @@ export function WidthComb() {
         ))}
       </ul>
       {width > 0 && (
-        <svg width={width} height={height} viewBox={`0 0 ${width} ${height}`} role="img" aria-label={MESH_FIGURES.widths}>
-          <rect className="span" x={x(soft.min)} y={TOP - 16} width={x(soft.max) - x(soft.min)} height={bottom - TOP + 16} />
+        <svg
+          width={width}
+          height={height}
+          viewBox={`0 0 ${width} ${height}`}
+          role="img"
+          aria-label={MESH_FIGURES.widths}
+        >
+          <rect
+            className="span"
+            x={x(soft.min)}
+            y={TOP - 16}
+            width={x(soft.max) - x(soft.min)}
+            height={bottom - TOP + 16}
+          />
           {rows.map((alike, i) => {
             const y = TOP + ROW * i + 26;
             const { thickness } = asLaid(alike.one.flexure, box, as);

@@ -46,12 +46,19 @@ export function middleOf(points: readonly Point[]): Point {
   return points[0] ?? { x: 0, y: 0 };
 }
 
-/** The frame of one thin section; what is thin in the build direction stands the way it is printed. */
-export function levelFrame({ centreLine }: Flexure, section: PartSection, up: PlateUp): LevelFrame {
+/** The direction of a line of points about its middle. */
+function slopeAtMiddle(points: readonly Point[]): number {
+  const at = Math.max(1, Math.floor(points.length / 2));
+  const [from = { x: 0, y: 0 }, to = { x: 1, y: 0 }] = [points[at - 1], points[Math.min(at + 1, points.length - 1)]];
+  return Math.atan2(to.y - from.y, to.x - from.x);
+}
+
+/** The frame of one thin section, level from end to end or, of a long curved one, about its middle; what is thin in the build direction stands the way it is printed. */
+export function levelFrame({ centreLine }: Flexure, section: PartSection, up: PlateUp, isByMiddle = false): LevelFrame {
   const { points } = centreLine;
   const [from = { x: 0, y: 0 }, to = { x: 1, y: 0 }] = [points[0], points.at(-1)];
   const middle = middleOf(points);
-  const level = Math.atan2(to.y - from.y, to.x - from.x);
+  const level = isByMiddle ? slopeAtMiddle(points) : Math.atan2(to.y - from.y, to.x - from.x);
   const isOver = dot3(lift(section, { x: -Math.sin(level), y: Math.cos(level) }), upDirection(up)) < -0.5;
   const turn = -level + (isOver ? Math.PI : 0);
   const [c, s] = [Math.cos(turn), Math.sin(turn)];

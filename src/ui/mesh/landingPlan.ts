@@ -49,7 +49,10 @@ function pointAt(line: readonly Point[], share: number): Point {
     if (from) sums.push((sums.at(-1) ?? 0) + Math.hypot(to.x - from.x, to.y - from.y));
   }
   const wanted = share * (sums.at(-1) ?? 0);
-  const i = Math.max(1, sums.findIndex((sum) => sum >= wanted - 1e-12));
+  const i = Math.max(
+    1,
+    sums.findIndex((sum) => sum >= wanted - 1e-12),
+  );
   const [from, to] = [line[i - 1] ?? line[0], line[i] ?? line.at(-1)];
   if (!from || !to) return { x: 0, y: 0 };
   const span = (sums[i] ?? 0) - (sums[i - 1] ?? 0);
@@ -115,9 +118,16 @@ function layersOf(judged: Judged, as: PrintedAs, window: Window, height: number)
  * The part about one thin section with the lines in it. `bottom` is how high the underside of the first layer above the
  * plate's own layer lies, in the frame [mm].
  */
-export function landingPlan(judged: Judged, section: PartSection, as: PrintedAs, window: Window, bottom: number): LandingPlan {
+export function landingPlan(
+  judged: Judged,
+  section: PartSection,
+  as: PrintedAs,
+  window: Window,
+  bottom: number,
+  isByMiddle = false,
+): LandingPlan {
   const { scale, profile } = as;
-  const { into } = levelFrame(judged.flexure, section, as.up);
+  const { into } = levelFrame(judged.flexure, section, as.up, isByMiddle);
   const scaled = (point: Point) => {
     const { x, y } = into(point);
     return { x: scale * x, y: scale * y };
@@ -125,8 +135,16 @@ export function landingPlan(judged: Judged, section: PartSection, as: PrintedAs,
   const width = profile.lineWidth;
   const reach = BESIDE + 2 * width;
   const [l, r, b, t] = [window.left - reach, window.right + reach, window.bottom - reach, window.top + reach];
-  const frame = [{ x: l, y: b }, { x: r, y: b }, { x: r, y: t }, { x: l, y: t }];
-  const outlines = common(section.outlines.map((loop) => loop.map(scaled)), [frame]);
+  const frame = [
+    { x: l, y: b },
+    { x: r, y: b },
+    { x: r, y: t },
+    { x: l, y: t },
+  ];
+  const outlines = common(
+    section.outlines.map((loop) => loop.map(scaled)),
+    [frame],
+  );
   const isInLines = judged.landing.countOf === 'lines' && judged.lying === 'flat';
   const lines = Math.floor(judged.landing.exact + WHOLE_WITHIN);
   const walls = judged.flexure.walls.map((wall) => wall.map(scaled));
@@ -134,7 +152,9 @@ export function landingPlan(judged: Judged, section: PartSection, as: PrintedAs,
   const thin = thinStretch(samples);
   const thickness = scale * judged.flexure.thickness.least;
   const contours = isInLines
-    ? Array.from({ length: Math.max(1, Math.floor(lines / 2)) }, (_, i) => offset(outlines, -(i + 0.5) * width, 0.005)).flat()
+    ? Array.from({ length: Math.max(1, Math.floor(lines / 2)) }, (_, i) =>
+        offset(outlines, -(i + 0.5) * width, 0.005),
+      ).flat()
     : [];
   const hasMiddle = isInLines && lines % 2 === 1 && (lines > 1 || judged.landing.exact < 1 + WHOLE_WITHIN);
   const at = thin[Math.floor(thin.length / 2)];

@@ -22,7 +22,7 @@ export interface BriefOfPart {
   readonly change: (values: CheckValues, said: string, gesture?: string) => void;
 }
 
-export type PartValue = 'scale' | 'lineWidth' | 'layerHeight' | 'turn' | 'cycles' | 'thickest';
+export type PartValue = 'scale' | 'nozzle' | 'lineWidth' | 'layerHeight' | 'turn' | 'cycles' | 'thickest';
 
 interface Field {
   readonly kind: QuantityKind;
@@ -51,13 +51,13 @@ function withLength(values: CheckValues, name: ProfileLength, value: number): Ch
 }
 
 const length =
-  (name: 'lineWidth' | 'layerHeight') =>
+  (name: 'nozzle' | 'lineWidth' | 'layerHeight', least = 2) =>
   ({ values, unit }: BriefOfPart): Field => ({
     kind: 'length',
     value: values.as.profile[name],
     min: PROFILE_LIMITS[name].min,
     max: PROFILE_LIMITS[name].max,
-    least: 2,
+    least,
     step: () => stepIn(unit, PROFILE_LIMITS[name].step),
     with: (value) => withLength(values, name, value),
   });
@@ -75,6 +75,7 @@ const FIELDS: Readonly<Record<PartValue, (of: BriefOfPart) => Field>> = {
     step: () => SCALE_STEP,
     with: (scale) => ({ ...values, as: { ...values.as, scale } }),
   }),
+  nozzle: length('nozzle', 1),
   lineWidth: length('lineWidth'),
   layerHeight: length('layerHeight'),
   turn: ({ values }) => ({
@@ -132,8 +133,7 @@ export function partValueSpec(name: PartValue, of: BriefOfPart): ValueSpec {
     min: field.min,
     max: field.max,
     take: (value, was, run) => {
-      if (isOutside(field, value))
-        return `${label} may be ${say(field.min)} to ${say(field.max)}${suffix}.`;
+      if (isOutside(field, value)) return `${label} may be ${say(field.min)} to ${say(field.max)}${suffix}.`;
       const next = field.with(value);
       const [problem] = checkProfile(next.as.profile).problems;
       if (problem) return problemSaid(problem, unit, label);

@@ -14,6 +14,7 @@ export const checker = createClient({ worker: startWorker, page: startOnPage });
 /** What is asked to be read, and how. */
 export interface Asked {
   readonly file: File;
+  readonly key: string;
   /** As the user says. */
   readonly unit?: LengthUnit;
   readonly thickest: number;
@@ -77,8 +78,8 @@ function check(asked: Asked): void {
   if (running !== undefined) checker.cancel(running);
   const begunMs = performance.now();
   set({ work: { asked, doing: 'reading', share: 0, found: 0, begunMs }, ended: undefined });
-  const { file, unit, thickest } = asked;
-  const input = { file, name: file.name, thickest, ...(unit && { unit }) };
+  const { file, key, unit, thickest } = asked;
+  const input = { file, key, name: file.name, thickest, ...(unit && { unit }) };
   const alter = (change: Partial<Work>) => {
     const { work } = get();
     if (work?.asked === asked) set({ work: { ...work, ...change } });
@@ -100,8 +101,11 @@ function check(asked: Asked): void {
   });
 }
 
+let files = 0;
+
 export function checkFile(file: File): void {
-  check({ file, thickest: useChecking.getState().values.thickest });
+  files += 1;
+  check({ file, key: String(files), thickest: useChecking.getState().values.thickest });
 }
 
 /** The same file in another unit. */

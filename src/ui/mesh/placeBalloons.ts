@@ -51,7 +51,8 @@ function costOf(at: Point, distance: number, { room, taken, isPlastic }: Paper):
   const box = around(at);
   if (!isWithin(box, room) || taken.some((other) => overlap(grown(box, 2), other))) return undefined;
   const covered = probes(box).filter(isPlastic).length;
-  return distance + 60 * covered;
+  const figure = freeFigure(at, { room, taken, isPlastic }) ? 0 : 64;
+  return distance + figure + 60 * covered;
 }
 
 function bestPlace({ box }: Spot, paper: Paper): Point {
@@ -70,16 +71,20 @@ function bestPlace({ box }: Spot, paper: Paper): Point {
   return best?.at ?? { x: cx, y: Math.max(paper.room.y + REACH, box.y - 20) };
 }
 
-function figureAt(at: Point, { room, taken, isPlastic }: Paper): PlacedBalloon['thick'] {
+function freeFigure(at: Point, { room, taken, isPlastic }: Paper) {
   const boxes = [
     { anchor: 'start', x: at.x + REACH + 5, box: { x: at.x + REACH + 4, y: at.y - 7, ...FIGURE } },
     { anchor: 'end', x: at.x - REACH - 5, box: { x: at.x - REACH - 4 - FIGURE.width, y: at.y - 7, ...FIGURE } },
   ] as const;
-  const free = boxes.find(
+  return boxes.find(
     ({ box }) => isWithin(box, room) && !taken.some((other) => overlap(box, other)) && !probes(box).some(isPlastic),
   );
+}
+
+function figureAt(at: Point, paper: Paper): PlacedBalloon['thick'] {
+  const free = freeFigure(at, paper);
   if (!free) return undefined;
-  taken.push(free.box);
+  paper.taken.push(free.box);
   return { x: free.x, y: at.y + 4, anchor: free.anchor };
 }
 

@@ -6,7 +6,7 @@ import { asLaid } from '../../core/inspect/asLaid.ts';
 import { thicknessAt } from '../../core/inspect/landing.ts';
 import type { Box } from '../charts/frame.ts';
 import { lettersWidth } from '../charts/letters.ts';
-import { scaleValueText } from '../text/meshText.ts';
+import { SCALE_CHART, scaleValueText } from '../text/meshText.ts';
 import type { Alike } from '../../core/inspect/alike.ts';
 import { numbersText } from './numbersText.ts';
 import { balloonReach } from './Balloon.tsx';
@@ -37,6 +37,7 @@ export interface ScalePlan {
   /** On which side of the pencil line the counts stand. */
   readonly nowSide: 1 | -1;
   readonly valueText: string;
+  readonly countsOf: string;
 }
 
 /** Counts above this are not drawn. */
@@ -64,7 +65,15 @@ function spread(wanted: readonly number[], gap: number, low: number, high: numbe
   return order.toSorted((a, b) => a.i - b.i).map(({ at }) => at);
 }
 
-function lineOf(alike: Alike, box: Box3, as: PrintedAs, span: readonly [number, number], most: number, x: Linear, y: Linear) {
+function lineOf(
+  alike: Alike,
+  box: Box3,
+  as: PrintedAs,
+  span: readonly [number, number],
+  most: number,
+  x: Linear,
+  y: Linear,
+) {
   const { flexure } = alike.one;
   const count = (scale: number) => countIn(flexure, box, { ...as, scale });
   const [low, high] = [Math.max(span[0], 0.02), span[1]];
@@ -81,12 +90,7 @@ function lineOf(alike: Alike, box: Box3, as: PrintedAs, span: readonly [number, 
   return { alike, d: `M${points.join('L')}`, dots, stop, end: count(stop), now: count(as.scale) };
 }
 
-export function scalePlan(
-  groups: readonly Alike[],
-  part: Box3,
-  as: PrintedAs,
-  width: number,
-): ScalePlan {
+export function scalePlan(groups: readonly Alike[], part: Box3, as: PrintedAs, width: number): ScalePlan {
   const height = width < 420 ? 310 : 350;
   const span = spanOf(as.scale);
   const flexures = groups.map(({ one }) => one.flexure);
@@ -125,11 +129,17 @@ export function scalePlan(
     lines: drawn.map((line, i) => ({ ...line, end: { x: x(line.stop) + reach + 6, y: ends[i] ?? 0 } })),
     nows: within.map(({ now }, i) => ({ text: now.toFixed(2), y: nowYs[i] ?? 0 })),
     nowSide,
+    countsOf: countsOf(groups),
     valueText: scaleValueText(
       as.scale,
       drawn.map(({ now }) => now),
     ),
   };
+}
+
+function countsOf(groups: readonly Alike[]): string {
+  const isLayers = groups.map(({ one }) => one.landing.countOf === 'layers');
+  return isLayers.every(Boolean) ? SCALE_CHART.through : isLayers.some(Boolean) ? SCALE_CHART.both : SCALE_CHART.across;
 }
 
 /** Words over the places at which all are whole, as far as there is room; even ones first. */

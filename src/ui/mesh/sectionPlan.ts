@@ -44,6 +44,12 @@ function extentOf(points: readonly Point[]): Extent {
   return left <= right ? { left, right, bottom, top } : { left: 0, right: 1, bottom: 0, top: 1 };
 }
 
+/** The longer side lies across the sheet: turned a quarter where it stands, never turned over. */
+function laidAcross(points: readonly Point[]): (point: Point) => Point {
+  const { left, right, bottom, top } = extentOf(points);
+  return right - left >= top - bottom ? (point) => point : ({ x, y }) => ({ x: y, y: -x });
+}
+
 export function sectionPlan(
   section: PartSection,
   judged: readonly Judged[],
@@ -51,7 +57,8 @@ export function sectionPlan(
   width: number,
   pxPerMm: number,
 ): SectionPlan {
-  const extent = extentOf(section.outlines.flat());
+  const seen = laidAcross(section.outlines.flat());
+  const extent = extentOf(section.outlines.flat().map(seen));
   const [wide, high] = [scale * (extent.right - extent.left), scale * (extent.top - extent.bottom)];
   const fits = (by: number) => wide * by * pxPerMm <= width - BESIDE - FRAME - 24 && high * by * pxPerMm <= TALLEST;
   const drawn = SCALES.find(fits) ?? 0.01;
@@ -66,16 +73,21 @@ export function sectionPlan(
     bottom: BELOW,
     small: width < 520,
   };
-  const on = ({ x, y }: Point): Point => ({
-    x: left + scale * by * (x - extent.left),
-    y: -scale * by * (y - extent.bottom),
-  });
+  const on = (point: Point): Point => {
+    const { x, y } = seen(point);
+    return { x: left + scale * by * (x - extent.left), y: -scale * by * (y - extent.bottom) };
+  };
   const loops = section.outlines.map((loop) => loop.map(on));
   const boxes = judged
     .filter(({ flexure }) => section.shows.includes(flexure.number))
     .map(({ flexure }) => {
       const at = extentOf(flexure.walls.flat().map(on));
-      const box = { x: at.left - OFF, y: at.bottom - OFF, width: at.right - at.left + 2 * OFF, height: at.top - at.bottom + 2 * OFF };
+      const box = {
+        x: at.left - OFF,
+        y: at.bottom - OFF,
+        width: at.right - at.left + 2 * OFF,
+        height: at.top - at.bottom + 2 * OFF,
+      };
       return { number: flexure.number, box };
     });
   return {

@@ -4,10 +4,30 @@ import type { CheckedPart, UnitRead } from '../../core/inspect/checkedPart.ts';
 import type { Cure } from '../../core/inspect/cure.ts';
 import type { LengthUnit as FileUnit } from '../../core/inspect/lengthUnit.ts';
 import type { AskedOfAll, Judged, Landing, PrintedAs } from '../../core/inspect/judged.ts';
+import { isWhole } from '../../core/inspect/verdicts.ts';
 import { findFilament } from '../../core/material/shelf.ts';
 import { asRad, type Mm } from '../../core/units.ts';
-import { damageText, flexureKindText, landingText, lyingText, PART_UNITS, PLATE_UP_TEXT } from './inspectText.ts';
-import { angle, angleWithin, counted, grouped, inWords, lengthFigure, NO_BREAK, setLength, unitAfter, type LengthUnit } from './numbers.ts';
+import {
+  damageText,
+  flexureKindText,
+  landingText,
+  lyingText,
+  PART_UNITS,
+  PLATE_UP_TEXT,
+  sectionName,
+} from './inspectText.ts';
+import {
+  angle,
+  angleWithin,
+  counted,
+  grouped,
+  inWords,
+  lengthFigure,
+  NO_BREAK,
+  setLength,
+  unitAfter,
+  type LengthUnit,
+} from './numbers.ts';
 import { capital, listed } from './said.ts';
 
 const quoted = (name: string) => `“${name}”`;
@@ -130,12 +150,22 @@ export function nothingThin(name: string, thickest: Mm, unit: LengthUnit): strin
 
 export const JOINT_SAID = (name: string, file: string) => `${quoted(name)} added from ${quoted(file)}`;
 
-
 type BriefName =
-  'scale' | 'lineWidth' | 'layerHeight' | 'turn' | 'cycles' | 'thickest' | 'filament' | 'up' | 'ways' | 'chance';
+  | 'scale'
+  | 'nozzle'
+  | 'lineWidth'
+  | 'layerHeight'
+  | 'turn'
+  | 'cycles'
+  | 'thickest'
+  | 'filament'
+  | 'up'
+  | 'ways'
+  | 'chance';
 
 export const BRIEF_LABELS: Readonly<Record<BriefName, string>> = {
   scale: 'Scale of the part',
+  nozzle: 'Nozzle',
   lineWidth: 'Line width',
   layerHeight: 'Layer height',
   turn: 'Angle of each bend',
@@ -151,6 +181,7 @@ const steps = (next: string) => `up and down keys step; next ${next}`;
 
 export const BRIEF_HINTS = {
   scale: (next: string) => `type 4/3 or 133 % too; next ${next}`,
+  nozzle: steps,
   lineWidth: steps,
   layerHeight: steps,
   turn: steps,
@@ -161,6 +192,7 @@ export const BRIEF_HINTS = {
 /** What is said of a change, in the past tense with the old value. */
 export const BRIEF_SAID: Readonly<Record<BriefName, (now: string, was: string) => string>> = {
   scale: (now, was) => `Part scaled ${now}, was ${was}`,
+  nozzle: (now, was) => `Nozzle set to ${now}, was ${was}`,
   lineWidth: (now, was) => `Lines set to ${now}, were ${was}`,
   layerHeight: (now, was) => `Layers set to ${now}, were ${was}`,
   turn: (now, was) => `Each bend set to ${now}, was ${was}`,
@@ -177,6 +209,8 @@ export const TABLE = {
   kind: 'Kind',
   thick: 'Thick',
   lines: 'Lines across',
+  layers: 'Layers through',
+  both: 'Lines or layers',
   bending: 'Bending length',
   depth: 'Depth',
   strain: 'Strain',
@@ -214,8 +248,10 @@ export function windowLabel(numbers: string, landing: Landing, unit: LengthUnit)
 export const SCALE_CHART = {
   handle: 'Scale of the part',
   across: 'lines across',
+  through: 'layers through',
+  both: 'lines or layers',
   along: 'scale of the whole part',
-  now: (scale: string) => `now ${scale}`,
+  now: (scale: number) => `now ${scaleFigure(scale)}`,
 } as const;
 
 export function scaleValueText(scale: number, counts: readonly number[]): string {
@@ -236,8 +272,40 @@ export const COMB = {
 } as const;
 
 /** “Section 1 of 2 through the thin sections”. */
-export function sectionName(at: number, count: number): string {
-  return count > 1 ? `Section ${at + 1} of ${count}, through the thin sections` : 'Section through the thin sections';
+export function sectionTitle(at: number, count: number): string {
+  const letter = sectionName(at);
+  const name = `Section ${letter}–${letter} through the thin sections`;
+  return count > 1 ? `${name}, ${at + 1} of ${count}` : name;
+}
+
+/** Where Fig. 1 is cut. */
+export function cutWhere(at: number): string {
+  const letter = sectionName(at);
+  return `${letter}–${letter}: where it is cut in Fig. 2`;
+}
+
+/** Beside the one window that stands for all. */
+export function windowSays(
+  numbers: string,
+  isMany: boolean,
+  { landing, flexure }: Judged,
+  as: PrintedAs,
+  unit: LengthUnit,
+): string {
+  const alike = isMany ? `${numbers} are alike, so one window stands for all. ` : '';
+  const thick = lengthFigure(as.scale * flexure.thickness.least, unit);
+  const size = (value: number) => `${lengthFigure(value, unit)}${unitAfter(unit)}`;
+  const one = landing.countOf === 'lines' ? 'line' : 'layer';
+  if (isWhole(landing)) return `${alike}${capital(one)}s fill the ${thick} with nothing left over.`;
+  if (landing.state === 'not-laid')
+    return `${alike}Hatched: ${thick} is less than one ${one}, and most printers lay nothing there.`;
+  if (landing.countOf === 'layers')
+    return `${alike}Layers are never squeezed: ${thick} comes out as ${counted(landing.nearest, 'layer')}.`;
+  if (landing.exact < 2) {
+    const doubled = 2 * as.profile.lineWidth - as.scale * flexure.thickness.least;
+    return `${alike}Hatched: where two lines would lie over each other, ${size(doubled)} of ${thick}. The printer drops one line or squeezes both, and the section is weaker than it is drawn.`;
+  }
+  return `${alike}Hatched: ${size(landing.left)} beside whole lines, left open or filled by a line thinner than set.`;
 }
 
 /** One thin section of a drawing in words. */
@@ -267,7 +335,9 @@ export function usedText({ change, as }: Cure, was: { as: PrintedAs; asked: Aske
     case 'scale': {
       const { lineWidth } = as.profile;
       const isSame = lineWidth === was.as.profile.lineWidth;
-      const lines = isSame ? '' : `; lines set to ${width(lineWidth)}, were ${setLength(was.as.profile.lineWidth, unit)}`;
+      const lines = isSame
+        ? ''
+        : `; lines set to ${width(lineWidth)}, were ${setLength(was.as.profile.lineWidth, unit)}`;
       return `Part scaled ${scaleFigure(change.scale)}×, was ${scaleFigure(was.as.scale)}${lines}`;
     }
     case 'line-width':
@@ -317,3 +387,22 @@ export function unitHead({ unit }: UnitRead): string {
 export function damagedText(name: string, damage: readonly Damage[]): string {
   return `The surface of ${quoted(name)} is damaged: ${listed(damage.map((one) => damageText(one).replace(/; [^;]*$/, '')))}. Thickness near such a place is not to be trusted.`;
 }
+
+export function pictureLabel(count: number): string {
+  return `Ink drawing of the part, with ${counted(count, 'numbered thin section')}`;
+}
+
+/** “2 : 1”, “1 : 5”. */
+export function pictureScale(scale: number): string {
+  return scale >= 1 ? `${Number(scale.toPrecision(2))} : 1` : `1 : ${Number((1 / scale).toPrecision(2))}`;
+}
+
+export const REPLY = {
+  name: 'A reply',
+  aside: 'what to ask of whoever drew it; nothing is sent',
+  close: 'Close the reply',
+  copy: 'Copy as text',
+  print: 'Print it',
+  copied: 'Copied.',
+  notCopied: 'The browser did not let it be copied: mark the text and copy it by hand.',
+} as const;

@@ -3,7 +3,7 @@ import { allowableNamed } from '../../core/design/allowables.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { AskedOfAll, Judged, PrintedAs } from '../../core/inspect/judged.ts';
 import { gradeOf, isLasting, isWhole, landingGrade } from '../../core/inspect/verdicts.ts';
-import { bendingFault, chanceCell, flexureKindText, landingFault, landingText } from './inspectText.ts';
+import { bendingFault, chanceCell, flexureKindText, landingCount, landingFault, landingSays } from './inspectText.ts';
 import { angle, grouped, inHundred, inWords, lengthFigure, percent, unitAfter, type LengthUnit } from './numbers.ts';
 import { capital, figure, listed, type Said } from './said.ts';
 import { gradeWord } from './verdictText.ts';
@@ -31,6 +31,9 @@ function peakOf(some: readonly Judged[]): Assessment | undefined {
 
 const lineWords = ({ as }: Values, unit: LengthUnit) => `${lengthFigure(as.profile.lineWidth, unit)}${unitAfter(unit)}`;
 
+const layerWords = ({ as }: Values, unit: LengthUnit) =>
+  `${lengthFigure(as.profile.layerHeight, unit)}${unitAfter(unit)}`;
+
 function landingSaid(judged: readonly Judged[], kinds: number, values: Values, unit: LengthUnit): Said {
   const counts = judged.map(({ landing }) => (isWhole(landing) ? String(landing.nearest) : landing.exact.toFixed(2)));
   const different = [...new Set(counts)];
@@ -38,12 +41,12 @@ function landingSaid(judged: readonly Judged[], kinds: number, values: Values, u
   if (!first) return [];
   const of = judged.every(({ landing }) => landing.countOf === 'layers') ? 'layers' : 'lines';
   const isSame = different.length === 1 && kinds === 1;
-  const inLines = of === 'lines' ? `In ${lineWords(values, unit)} lines` : 'In these layers';
+  const inLines = of === 'lines' ? `In ${lineWords(values, unit)} lines` : `In ${layerWords(values, unit)} layers`;
   const come =
     judged.length === 1
       ? `${inLines} it comes out `
       : isSame
-        ? `All are alike: ${inLines.toLowerCase()} they come out `
+        ? `All are alike: ${inLines.replace('In', 'in')} they come out `
         : `${inLines} they come out `;
   const said = different.length <= MOST ? listed(different) : `${different[0]} to ${different.at(-1)}`;
   const amiss = judged.filter(({ landing }) => landing.state === 'not-laid');
@@ -54,7 +57,7 @@ function landingSaid(judged: readonly Judged[], kinds: number, values: Values, u
       : rest.length > 0
         ? `; ${rest.length === judged.length && judged.length > 1 ? 'they are' : `${which(rest, judged)} ${rest.length > 1 ? 'are' : 'is'}`} squeezed, dropped or left apart.`
         : `; ${judged.length === 1 ? 'it is' : 'they are'} laid whole.`;
-  return [come, figure(said, 'computed', 'thickness'), ` across${tail} `];
+  return [come, figure(said, 'computed', 'thickness'), ` ${of === 'lines' ? 'across' : 'through'}${tail} `];
 }
 
 function bendingSaid(judged: readonly Judged[], { asked }: Values): Said {
@@ -92,7 +95,7 @@ export function chosenText(one: Judged, { as, asked }: Values, unit: LengthUnit)
   const { flexure, landing, assessed } = one;
   const size = `${lengthFigure(as.scale * flexure.thickness.least, unit)} thick, ${lengthFigure(as.scale * flexure.length, unit)} long`;
   const begin = `Number ${flexure.number}, a ${flexureKindText(flexure)} ${size}: `;
-  const lands = `${landingText(landing, unit)}; `;
+  const lands = `${landingCount(landing)} ${landing.countOf === 'lines' ? 'across' : 'through'}, ${landingSays(landing, unit).replace('; ', ', ')}; `;
   if (!assessed.ok) return [begin, lands, 'it cannot be worked out as it stands.'];
   const { strain, provenance, life, estimate } = assessed.value;
   const reach = life.breaksOnFirstFlex

@@ -1,0 +1,49 @@
+import { useEffect, useMemo, useState } from 'react';
+import type { PartSection } from '../../core/inspect/flexure.ts';
+import type { PartPicture } from '../../core/inspect/picture/picture.ts';
+import { along3 } from '../../core/geometry/mesh/vector3.ts';
+import { useChecked } from './checked.ts';
+import { checker, usePartCheck } from './partCheck.ts';
+
+/** Tallest picture, in screen px. */
+const TALLEST = 250;
+
+/** The outline of what is cut, on the part. */
+function traceOf({ outlines, origin, right, up }: PartSection) {
+  return outlines.map((loop) =>
+    [...loop, ...loop.slice(0, 1)].map(({ x, y }) => along3(along3(origin, right, x), up, y)),
+  );
+}
+
+/** The picture of the part as it lies, with a mark for each thin section; the one before while another is drawn. */
+export function usePicture(section: PartSection | undefined, width: number, pxPerMm: number): PartPicture | undefined {
+  const { part, values } = useChecked();
+  const asked = usePartCheck(({ standing }) => standing?.asked);
+  const { up } = values.as;
+  const [drawn, setDrawn] = useState<{ readonly part: unknown; readonly picture: PartPicture }>();
+  const options = useMemo(
+    () => ({
+      room: { width: (width - 90) / pxPerMm, height: TALLEST / pxPerMm },
+      marks: part.findings.flexures.map(({ centre, depth, thickness }) => ({
+        at: centre,
+        within: Math.max(depth, thickness.least),
+      })),
+      traces: section ? traceOf(section) : [],
+    }),
+    [part, section, width, pxPerMm],
+  );
+  useEffect(() => {
+    if (!asked || width < 120) return undefined;
+    const { file, key } = asked;
+    const { unit } = part.unit;
+    const request = checker.ask('picture', 'drawPart', { file, key, name: file.name, unit, up, options });
+    let isWanted = true;
+    void request.settled.then((settled) => {
+      if (isWanted && settled.how === 'answered' && settled.value.ok) setDrawn({ part, picture: settled.value.value });
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [asked, part, up, options, width]);
+  return drawn?.part === part ? drawn.picture : undefined;
+}
