@@ -88,13 +88,16 @@ export function widthChart(flexures: readonly Flexure[], box: Box3, as: PrintedA
   return { span, well, now: as.profile.lineWidth, rows, allWhole: allWholeOf(lines, span) };
 }
 
+/** 6 × 0.56/0.84 is 4 but for its last digit. */
+const ROUND_OFF = 1e-9;
+
 /** Every whole count within a span. */
 function marksOf({ thin, countAt, valueAt }: CountLine, { min, max }: Span): readonly WholeMark[] {
   const ends = [countAt(min), countAt(max)];
   const [first, last] = [Math.max(1, Math.floor(Math.min(...ends))), Math.ceil(Math.max(...ends))];
   return Array.from({ length: last - first + 1 }, (_, i) => first + i)
     .map((count) => ({ at: valueAt(count), count, isEven: thin.countOf === 'layers' || count % 2 === 0 }))
-    .filter(({ at }) => at >= min && at <= max)
+    .filter(({ at }) => at >= min * (1 - ROUND_OFF) && at <= max * (1 + ROUND_OFF))
     .toSorted((a, b) => a.at - b.at);
 }
 
