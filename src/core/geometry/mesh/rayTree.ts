@@ -1,7 +1,7 @@
 /**
  * Which triangle a ray meets first. The triangles are sorted along a curve that fills their box, so that neighbours in the
- * list are neighbours in space; a balanced binary tree of boxes over the list needs no search to build: a million triangles
- * take about half a second.
+ * list are neighbours in space; a tree of boxes splits the list where the curve crosses from one half of a cell to the
+ * other, which needs no search for the best place.
  */
 import type { Point3, TriangleMesh } from './triangleMesh.ts';
 
@@ -90,63 +90,121 @@ function sortedBy(keys: Uint32Array): Uint32Array {
   return order;
 }
 
+/** Place in the order at which a stretch of it is split: where the highest bit that differs in it changes. */
+function splitAt(places: Uint32Array, order: Uint32Array, first: number, last: number): number {
+  const differs = places[order[first]!]! ^ places[order[last - 1]!]!;
+  if (differs === 0) return (first + last) >> 1;
+  const bit = 31 - Math.clz32(differs);
+  let low = first;
+  let high = last - 1;
+  while (low + 1 < high) {
+    const middle = (low + high) >> 1;
+    if ((places[order[middle]!]! >>> bit) & 1) high = middle;
+    else low = middle;
+  }
+  return high;
+}
+
+/** The tree over the order: nodes before what they hold. */
+function splitNodes(places: Uint32Array, order: Uint32Array) {
+  const most = Math.max(1, 2 * order.length);
+  const second = new Uint32Array(most);
+  const first = new Uint32Array(most);
+  const last = new Uint32Array(most);
+  const waiting = [{ from: 0, to: order.length, parent: -1 }];
+  let count = 0;
+  for (let next = waiting.pop(); next; next = waiting.pop()) {
+    const node = count;
+    count += 1;
+    // What is taken out right after its parent is the first half, whatever waited longer the second.
+    if (next.parent >= 0) second[next.parent] = node;
+    first[node] = next.from;
+    last[node] = next.to;
+    if (next.to - next.from <= LEAF) continue;
+    const split = splitAt(places, order, next.from, next.to);
+    waiting.push({ from: split, to: next.to, parent: node }, { from: next.from, to: split, parent: -1 });
+  }
+  return { second: second.slice(0, count), first: first.slice(0, count), last: last.slice(0, count), count };
+}
+
+function sidesOf({ points, corners }: TriangleMesh, order: Uint32Array): Float64Array {
+  const sides = new Float64Array(9 * order.length);
+  for (let i = 0, at = 0; i < order.length; i += 1, at += 9) {
+    const a = 3 * corners[3 * order[i]!]!;
+    const b = 3 * corners[3 * order[i]! + 1]!;
+    const c = 3 * corners[3 * order[i]! + 2]!;
+    for (let k = 0; k < 3; k += 1) {
+      sides[at + k] = points[a + k]!;
+      sides[at + 3 + k] = points[b + k]! - points[a + k]!;
+      sides[at + 6 + k] = points[c + k]! - points[a + k]!;
+    }
+  }
+  return sides;
+}
+
 /** Finds what rays meet in one mesh. */
 export class RayTree {
-  readonly #mesh: TriangleMesh;
   readonly #order: Uint32Array;
-  /** Least and greatest x, y, z of each node; node i has the children 2i + 1 and 2i + 2, leaves are the last `#leaves`. */
+  /**
+   * Of each triangle in that order: its first corner, then both sides that leave it. Copied, since rays that hop about in
+   * the mesh itself wait for its memory: 72 MB a million triangles for rays that are twice as fast.
+   */
+  readonly #sides: Float64Array;
+  /** Least and greatest x, y, z of each node. Nodes come before what they hold: the first half of node i is i + 1. */
   readonly #boxes: Float32Array;
-  readonly #leaves: number;
-  readonly #stack = new Int32Array(96);
+  /** The second half of each node, 0 where it holds triangles. */
+  readonly #second: Uint32Array;
+  /** First and one past the last triangle of each node that holds some. */
+  readonly #first: Uint32Array;
+  readonly #last: Uint32Array;
+  readonly #stack = new Uint32Array(256);
 
-  /** @param mesh - at least one triangle; kept, not copied [mm] */
+  /** @param mesh - at least one triangle [mm] */
   constructor(mesh: TriangleMesh) {
-    this.#mesh = mesh;
-    this.#order = sortedBy(curvePlaces(mesh));
-    this.#leaves = 2 ** Math.ceil(Math.log2(Math.max(1, this.#order.length / LEAF)));
-    this.#boxes = new Float32Array(6 * (2 * this.#leaves - 1));
-    this.#fit();
+    const places = curvePlaces(mesh);
+    this.#order = sortedBy(places);
+    this.#sides = sidesOf(mesh, this.#order);
+    const nodes = splitNodes(places, this.#order);
+    this.#second = nodes.second;
+    this.#first = nodes.first;
+    this.#last = nodes.last;
+    this.#boxes = new Float32Array(6 * nodes.count);
+    for (let node = nodes.count - 1; node >= 0; node -= 1) this.#fit(node);
   }
 
-  #fit(): void {
+  #fit(node: number): void {
+    const second = this.#second[node]!;
+    if (second === 0) {
+      this.#fitLeaf(node, 6 * node);
+      return;
+    }
     const boxes = this.#boxes;
-    for (let node = 2 * this.#leaves - 2; node >= 0; node -= 1) {
-      const at = 6 * node;
-      if (node >= this.#leaves - 1) this.#fitLeaf(node, at);
-      else
-        for (let k = 0; k < 3; k += 1) {
-          boxes[at + k] = Math.min(boxes[6 * (2 * node + 1) + k]!, boxes[6 * (2 * node + 2) + k]!);
-          boxes[at + 3 + k] = Math.max(boxes[6 * (2 * node + 1) + 3 + k]!, boxes[6 * (2 * node + 2) + 3 + k]!);
-        }
+    const at = 6 * node;
+    for (let k = 0; k < 3; k += 1) {
+      boxes[at + k] = Math.min(boxes[at + 6 + k]!, boxes[6 * second + k]!);
+      boxes[at + 3 + k] = Math.max(boxes[at + 9 + k]!, boxes[6 * second + 3 + k]!);
     }
   }
 
   #fitLeaf(node: number, at: number): void {
     const boxes = this.#boxes;
-    const { points, corners } = this.#mesh;
+    const sides = this.#sides;
     boxes.fill(Infinity, at, at + 3);
     boxes.fill(-Infinity, at + 3, at + 6);
-    const [first, last] = this.#span(node);
-    for (let i = first; i < last; i += 1) {
-      const c = 3 * this.#order[i]!;
-      for (let corner = c; corner < c + 3; corner += 1) {
-        const p = 3 * corners[corner]!;
-        for (let k = 0; k < 3; k += 1) {
-          const value = points[p + k]!;
-          // A box in single precision is made a hair larger, so that it never misses what it holds.
-          const hair = Math.abs(value) * 1.2e-7;
-          if (value - hair < boxes[at + k]!) boxes[at + k] = value - hair;
-          if (value + hair > boxes[at + 3 + k]!) boxes[at + 3 + k] = value + hair;
-        }
+    const end = 9 * this.#last[node]!;
+    for (let i = 9 * this.#first[node]!; i < end; i += 9) {
+      for (let k = 0; k < 3; k += 1) {
+        const a = sides[i + k]!;
+        const b = a + sides[i + 3 + k]!;
+        const c = a + sides[i + 6 + k]!;
+        const low = Math.min(a, b, c);
+        const high = Math.max(a, b, c);
+        // A box in single precision is made a hair larger, so that it never misses what it holds.
+        const hair = Math.max(Math.abs(low), Math.abs(high)) * 1.2e-7;
+        if (low - hair < boxes[at + k]!) boxes[at + k] = low - hair;
+        if (high + hair > boxes[at + 3 + k]!) boxes[at + 3 + k] = high + hair;
       }
     }
-  }
-
-  /** First and one past the last place in the order that a leaf holds. */
-  #span(node: number): readonly [number, number] {
-    const n = this.#order.length;
-    const leaf = node - (this.#leaves - 1);
-    return [Math.floor((leaf * n) / this.#leaves), Math.floor(((leaf + 1) * n) / this.#leaves)];
   }
 
   /**
@@ -172,17 +230,18 @@ export class RayTree {
       top -= 1;
       const node = stack[top]!;
       if (!this.#meetsBox(6 * node, origin, ix, iy, iz, after, at)) continue;
-      if (node < this.#leaves - 1) {
+      const second = this.#second[node]!;
+      if (second !== 0) {
         // The half that lies ahead is looked at first.
-        const [near, far] = this.#isFirstNearer(node, direction) ? [1, 2] : [2, 1];
-        stack[top] = 2 * node + far;
-        stack[top + 1] = 2 * node + near;
+        const isFirst = this.#isFirstNearer(node, second, direction);
+        stack[top] = isFirst ? second : node + 1;
+        stack[top + 1] = isFirst ? node + 1 : second;
         top += 2;
         continue;
       }
-      const [first, last] = this.#span(node);
-      for (let i = first; i < last; i += 1) {
-        const hit = this.#meets(this.#order[i]!, origin, direction);
+      const last = this.#last[node]!;
+      for (let i = this.#first[node]!; i < last; i += 1) {
+        const hit = this.#meets(9 * i, origin, direction);
         if (hit > after && hit < at) {
           at = hit;
           triangle = this.#order[i]!;
@@ -192,10 +251,10 @@ export class RayTree {
     return triangle < 0 ? undefined : { at, triangle };
   }
 
-  #isFirstNearer(node: number, { x, y, z }: Point3): boolean {
+  #isFirstNearer(node: number, second: number, { x, y, z }: Point3): boolean {
     const boxes = this.#boxes;
-    const a = 6 * (2 * node + 1);
-    const b = a + 6;
+    const a = 6 * (node + 1);
+    const b = 6 * second;
     const ahead =
       x * (boxes[b]! + boxes[b + 3]! - boxes[a]! - boxes[a + 3]!) +
       y * (boxes[b + 1]! + boxes[b + 4]! - boxes[a + 1]! - boxes[a + 4]!) +
@@ -224,20 +283,17 @@ export class RayTree {
   }
 
   /** How far along a ray it meets a triangle; below 0 where it does not. After Möller and Trumbore's arrangement. */
-  #meets(triangle: number, origin: Point3, d: Point3): number {
-    const { points: p, corners } = this.#mesh;
-    const a = 3 * corners[3 * triangle]!;
-    const b = 3 * corners[3 * triangle + 1]!;
-    const c = 3 * corners[3 * triangle + 2]!;
-    const ax = p[a]!;
-    const ay = p[a + 1]!;
-    const az = p[a + 2]!;
-    const ux = p[b]! - ax;
-    const uy = p[b + 1]! - ay;
-    const uz = p[b + 2]! - az;
-    const vx = p[c]! - ax;
-    const vy = p[c + 1]! - ay;
-    const vz = p[c + 2]! - az;
+  #meets(at: number, origin: Point3, d: Point3): number {
+    const sides = this.#sides;
+    const ax = sides[at]!;
+    const ay = sides[at + 1]!;
+    const az = sides[at + 2]!;
+    const ux = sides[at + 3]!;
+    const uy = sides[at + 4]!;
+    const uz = sides[at + 5]!;
+    const vx = sides[at + 6]!;
+    const vy = sides[at + 7]!;
+    const vz = sides[at + 8]!;
     const px = d.y * vz - d.z * vy;
     const py = d.z * vx - d.x * vz;
     const pz = d.x * vy - d.y * vx;

@@ -8,9 +8,9 @@ import type { Mm } from '../../units.ts';
 import type { Solid } from './solid.ts';
 
 /** So many points are spread by area, … */
-const SAMPLES = 40_000;
+const SAMPLES = 20_000;
 /** … and up to so many more, so that each triangle has one: what is small is made of small ones. */
-const MOST_SAMPLES = 120_000;
+const MOST_SAMPLES = 60_000;
 /** Walls face each other where their normals are at least so opposed: up to 18° from parallel, which leaves out edges. */
 const OPPOSED = -0.95;
 /** Two whole numbers whose multiples spread evenly over a square (the plastic number's powers). */
@@ -48,7 +48,7 @@ function spotFrom(solid: Solid, point: Point3, normal: Point3, thickest: Mm): Th
  * @param thickest - thicker places are left out [mm], > 0
  * @param alive - called every few hundred rays
  * @returns places inside the material [mm]; every thin wall that holds a whole triangle has at least one while the part has
- *   no more than 120 000
+ *   no more than 40 000 triangles
  */
 export function thinSpots(solid: Solid, thickest: Mm, alive: Alive): readonly ThinSpot[] {
   const count = solid.mesh.corners.length / 3;
