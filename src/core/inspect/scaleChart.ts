@@ -60,14 +60,15 @@ const SAME: Mm = 0.01;
  * @param flexures - as found [mm]
  * @param box - of the part as in the file [mm]
  * @param as - scale [-], which way is up, print profile [mm]
+ * @param span - scales that are shown [-]
  * @returns rows in the order of their first numbers; scales [-]
  *
  * Source: bead-section.
  */
-export function scaleChart(flexures: readonly Flexure[], box: Box3, as: PrintedAs): ScaleChart {
+export function scaleChart(flexures: readonly Flexure[], box: Box3, as: PrintedAs, span: Span = SCALES): ScaleChart {
   const lines = byScale(thinOf(flexures, box, as, SAME), as.profile);
-  const rows = lines.map((line) => ({ ...line.thin, marks: marksOf(line, SCALES), points: pointsOf(line, SCALES) }));
-  return { span: SCALES, now: as.scale, rows, allWhole: allWholeOf(lines, SCALES) };
+  const rows = lines.map((line) => ({ ...line.thin, marks: marksOf(line, span), points: pointsOf(line, span) }));
+  return { span, now: as.scale, rows, allWhole: allWholeOf(lines, span) };
 }
 
 /**

@@ -6,7 +6,7 @@ import type { UnitRead } from '../../core/inspect/checkedPart.ts';
 import type { FlexureKind, PassedOver, PassedOverWhy } from '../../core/inspect/flexure.ts';
 import type { Judged, Landing, PlateUp } from '../../core/inspect/judged.ts';
 import { MM_IN, type LengthUnit as PartUnit } from '../../core/inspect/lengthUnit.ts';
-import { bendingVerdict, gradeOf, isLasting, isWhole, tallyOf } from '../../core/inspect/verdicts.ts';
+import { bendingVerdict, gradeOf, isWhole, tallyOf } from '../../core/inspect/verdicts.ts';
 import type { Lying } from '../../core/print/profile.ts';
 import { radians } from '../../core/units.ts';
 import {
@@ -21,11 +21,11 @@ import {
   type LengthUnit,
 } from './numbers.ts';
 import { problemText } from './problemText.ts';
-import { capital, listed } from './said.ts';
+import { listed } from './said.ts';
 import { gradeWord, REFUSED_HEADING, verdictHeading } from './verdictText.ts';
 
 /** One of each kind, as in a table. */
-export const FLEXURE_KINDS: Readonly<Record<FlexureKind, string>> = {
+const FLEXURE_KINDS: Readonly<Record<FlexureKind, string>> = {
   leaf: 'leaf',
   neck: 'neck',
   crease: 'crease',
@@ -142,21 +142,6 @@ export function judgedNotes({ assessed }: Judged, unit: LengthUnit): readonly st
   return problems.map((problem) => problemText(problem, unit));
 }
 
-/** “layer 15 of 30”. */
-export function layerFigure({ layer }: Pick<Judged, 'layer'>, of: number): string {
-  return `layer ${grouped(layer)} of ${grouped(of)}`;
-}
-
-/** “best seen in layer 15 of 30”. */
-export function layerText(judged: Pick<Judged, 'layer'>, of: number): string {
-  return `best seen in ${layerFigure(judged, of)}`;
-}
-
-/** “layers 9 to 14”, “layer 9”. */
-export function layersText({ layers: [first, last] }: Pick<Judged, 'layers'>): string {
-  return first === last ? `layer ${grouped(first)}` : `layers ${grouped(first)} to ${grouped(last)}`;
-}
-
 /** The verdict on all of them: “Fail: none of three is laid whole”, “Pass: all three are whole and last”. */
 export function partHeading(judged: readonly Judged[]): string {
   const all = judged.length;
@@ -174,11 +159,6 @@ const few = (count: number) => (count === 0 ? 'none' : count === 1 ? 'one' : `on
 function worstOf(judged: readonly Judged[]) {
   const grades = judged.map(gradeOf);
   return (['fail', 'caution', 'beyond'] as const).find((grade) => grades.includes(grade)) ?? 'pass';
-}
-
-/** Numbers that do not last, or cannot be worked out: for the sentences under the verdict. */
-export function notLasting(judged: readonly Judged[]): readonly number[] {
-  return judged.filter((one) => !isLasting(one)).map(({ flexure }) => flexure.number);
 }
 
 /** One of them, many of them, and what is wrong. */
@@ -201,7 +181,7 @@ export function damageText({ kind, count, mended }: Damage): string {
 }
 
 /** Why something thin is not called a flexure. */
-export const PASSED_OVER: Readonly<Record<PassedOverWhy, string>> = {
+const PASSED_OVER: Readonly<Record<PassedOverWhy, string>> = {
   'free-end': 'one end is free: a fin or a rib',
   'held-at-side': 'held along its side as well: a wall or a skin',
   'too-thick': 'thicker than what was looked for',
@@ -264,11 +244,6 @@ export function unitDoubt({ orElse }: UnitRead): string {
         orElse.map((one) => PART_UNITS[one]),
         'or',
       )}.`;
-}
-
-/** A kind as it begins a line. */
-export function flexureTitle(flexure: Pick<Judged['flexure'], 'kind' | 'isCurved' | 'number'>): string {
-  return capital(`${flexureKindText(flexure)} ${flexure.number}`);
 }
 
 /** A section of the part by its place among the findings: “A”, “B”, past “Z” by number. */

@@ -34,7 +34,7 @@ import {
 import { capital } from './said.ts';
 
 /** One group of alike sections. */
-export interface ItemSaid {
+interface ItemSaid {
   /** “1: leaf at x 14.5, y 5.0, z 3.0, section A”. */
   readonly title: string;
   /** What it measures and what becomes of it. */
