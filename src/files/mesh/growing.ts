@@ -7,8 +7,8 @@ export class GrowingFloats {
   private items: Float64Array;
   length = 0;
 
-  constructor(capacity = FEW) {
-    this.items = new Float64Array(capacity);
+  constructor(capacity = 0) {
+    this.items = new Float64Array(Math.max(FEW, Math.ceil(capacity)));
   }
 
   /** Valid up to `length`, and until the next push. */
@@ -34,8 +34,8 @@ export class GrowingIndices {
   private items: Uint32Array;
   length = 0;
 
-  constructor(capacity = FEW) {
-    this.items = new Uint32Array(capacity);
+  constructor(capacity = 0) {
+    this.items = new Uint32Array(Math.max(FEW, Math.ceil(capacity)));
   }
 
   /** Valid up to `length`, and until the next push. */

@@ -8,16 +8,18 @@ const FIRST_SLOTS = 1024;
 const EMPTY = -1;
 
 export class MeshBuilder {
-  private readonly points = new GrowingFloats();
+  private readonly points: GrowingFloats;
   private readonly corners: GrowingIndices;
   /** Open addressing: the number of a vertex in each slot, at most half of them taken. */
-  private slots = new Int32Array(FIRST_SLOTS).fill(EMPTY);
+  private slots: Int32Array;
   private readonly asFloats = new Float64Array(3);
   private readonly asBits = new Uint32Array(this.asFloats.buffer);
 
-  /** @param triangles - how many are coming, where that is known */
-  constructor(triangles?: number) {
-    this.corners = new GrowingIndices(triangles === undefined ? undefined : 3 * triangles);
+  /** @param triangles - about how many are coming; a closed surface has half as many vertices */
+  constructor(triangles: number) {
+    this.points = new GrowingFloats(1.5 * triangles);
+    this.corners = new GrowingIndices(3 * triangles);
+    this.slots = new Int32Array(2 ** Math.ceil(Math.log2(triangles + FIRST_SLOTS))).fill(EMPTY);
   }
 
   get triangles(): number {

@@ -20,10 +20,12 @@ const LOOKS = new Set(
 );
 
 const COMMENT = 35;
+/** With its share of the vertices; only a guess of how much room is needed. */
+const BYTES_A_TRIANGLE = 60;
 
 /** @param bytes - text in UTF-8, without its mark */
 export function readObj(bytes: Uint8Array, progress: ReadProgress): MeshFile {
-  const reader = new Faces(new TextCursor(bytes, true));
+  const reader = new Faces(bytes);
   for (let steps = 0; reader.line(); steps += 1) {
     if (steps % STEPS_PER_CALL === 0) progress(reader.cursor.pos / bytes.length);
   }
@@ -32,7 +34,7 @@ export function readObj(bytes: Uint8Array, progress: ReadProgress): MeshFile {
 
 class Faces {
   readonly cursor: TextCursor;
-  private readonly builder = new MeshBuilder();
+  private readonly builder: MeshBuilder;
   private readonly places = new GrowingFloats();
   private readonly names = { o: new Set<string>(), g: new Set<string>() };
   private readonly current = { o: '', g: '' };
@@ -41,8 +43,9 @@ class Faces {
   private readonly corners: number[] = [];
   private readonly around: number[] = [];
 
-  constructor(cursor: TextCursor) {
-    this.cursor = cursor;
+  constructor(bytes: Uint8Array) {
+    this.cursor = new TextCursor(bytes, true);
+    this.builder = new MeshBuilder(bytes.length / BYTES_A_TRIANGLE);
   }
 
   /** Takes in one line; false at the end of the file. */

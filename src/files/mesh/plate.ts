@@ -39,20 +39,21 @@ interface Extent {
 export class Plate {
   private readonly model: ModelParts;
   private readonly progress: ReadProgress;
-  private readonly builder = new MeshBuilder();
+  private readonly builder: MeshBuilder;
   private readonly extents = new Map<ModelObject, Extent | 'in work'>();
   private readonly names = new Map<ModelObject, string>();
   private readonly notes = new Map<string, Problem>();
-  private triangles = 0;
+  private readonly triangles: number;
 
   constructor(model: ModelParts, progress: ReadProgress) {
     this.model = model;
     this.progress = progress;
+    this.triangles = this.checkExtent();
+    this.builder = new MeshBuilder(this.triangles);
   }
 
   meshFile(): MeshFile {
     const { root } = this.model;
-    this.triangles = this.checkExtent();
     for (const item of root.items) this.place(item, root, UNMOVED, '');
     if (this.builder.triangles === 0) {
       refuse(
@@ -150,6 +151,7 @@ export class Plate {
     const all = points.all;
     const numbers = new Uint32Array(points.length / 3);
     for (let vertex = 0, at = 0; vertex < numbers.length; vertex += 1, at += 3) {
+      if (vertex % STEPS_PER_CALL === 0) this.tell();
       const x = moved(transform, 0, all[at]!, all[at + 1]!, all[at + 2]!);
       const y = moved(transform, 1, all[at]!, all[at + 1]!, all[at + 2]!);
       const z = moved(transform, 2, all[at]!, all[at + 1]!, all[at + 2]!);
@@ -167,11 +169,13 @@ export class Plate {
     const [second, third] = isMirrored ? [2, 1] : [1, 2];
     const all = corners.all;
     for (let at = 0; at < corners.length; at += 3) {
-      if (this.builder.triangles % STEPS_PER_CALL === 0) {
-        this.progress(READING + (1 - READING) * (this.builder.triangles / this.triangles));
-      }
+      if (this.builder.triangles % STEPS_PER_CALL === 0) this.tell();
       this.builder.triangle(numbers[all[at]!]!, numbers[all[at + second]!]!, numbers[all[at + third]!]!);
     }
+  }
+
+  private tell(): void {
+    this.progress(READING + (1 - READING) * (this.builder.triangles / this.triangles));
   }
 
   private note(message: string): void {

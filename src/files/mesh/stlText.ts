@@ -8,9 +8,12 @@ import { MAX_SOLIDS, STEPS_PER_CALL } from './meshLimits.ts';
 import { count, FETCH_AGAIN, quoted, refuse } from './refusal.ts';
 import { TextCursor } from './textCursor.ts';
 
+/** As most programs write it; only a guess of how much room is needed. */
+const BYTES_A_FACET = 250;
+
 /** @param bytes - text in UTF-8, without its mark */
 export function readTextStl(bytes: Uint8Array, progress: ReadProgress): MeshFile {
-  const reader = new Facets(new TextCursor(bytes));
+  const reader = new Facets(bytes);
   for (let steps = 0; reader.step(); steps += 1) {
     if (steps % STEPS_PER_CALL === 0) progress(reader.cursor.pos / bytes.length);
   }
@@ -19,7 +22,7 @@ export function readTextStl(bytes: Uint8Array, progress: ReadProgress): MeshFile
 
 class Facets {
   readonly cursor: TextCursor;
-  private readonly builder = new MeshBuilder();
+  private readonly builder: MeshBuilder;
   private readonly solids: string[] = [];
   private isSolidOpen = false;
   /** Line in which the facet that is being read begins; 0 between facets. */
@@ -28,8 +31,9 @@ class Facets {
   private corners = 0;
   private readonly vertices = [0, 0, 0];
 
-  constructor(cursor: TextCursor) {
-    this.cursor = cursor;
+  constructor(bytes: Uint8Array) {
+    this.cursor = new TextCursor(bytes);
+    this.builder = new MeshBuilder(bytes.length / BYTES_A_FACET);
   }
 
   /** Takes in one word and what belongs to it; false at the end of the file. */
@@ -42,7 +46,7 @@ class Facets {
     else if (this.inHead) return true;
     else if (cursor.is('solid')) this.solid();
     else if (cursor.is('endsolid')) this.endSolid();
-    else if (!this.isFrame()) this.refuseWord();
+    else if (!this.isFrame()) this.stranger();
     return true;
   }
 
@@ -53,10 +57,7 @@ class Facets {
   }
 
   finish(): MeshFile {
-    if (this.facetLine > 0) {
-      const message = `The file is cut off in triangle ${count(this.builder.triangles + 1)}, which begins in line ${count(this.facetLine)}; ${FETCH_AGAIN}`;
-      refuse('file-damaged', message, { value: this.builder.triangles });
-    }
+    if (this.facetLine > 0) this.refuseCut();
     if (this.builder.triangles === 0) {
       refuse('file-damaged', 'The file is STL text that holds 0 triangles; export the part again', { value: 0 });
     }
@@ -103,12 +104,10 @@ class Facets {
 
   private coordinate(): number {
     const { cursor } = this;
-    if (!cursor.next()) {
-      const message = `The file is cut off in line ${count(cursor.line)}, within a vertex of triangle ${count(this.builder.triangles + 1)}; ${FETCH_AGAIN}`;
-      refuse('file-damaged', message, { value: cursor.line });
-    }
+    if (!cursor.next()) this.refuseCut();
     const value = cursor.number();
     if (!isPlace(value)) {
+      if (cursor.atEnd) this.refuseCut();
       const where = `Line ${count(cursor.line)}, triangle ${count(this.builder.triangles + 1)},`;
       refuseCoordinate(value, where, cursor.word());
     }
@@ -137,6 +136,19 @@ class Facets {
   private refuseUnclosed(): never {
     const message = `The facet in line ${count(this.facetLine)} is not ended before ${quoted(this.cursor.word())} in line ${count(this.cursor.line)}; ${FETCH_AGAIN}`;
     return refuse('file-damaged', message, { value: this.facetLine });
+  }
+
+  private refuseCut(): never {
+    const { cursor, builder, facetLine } = this;
+    const message = `The file is cut off in line ${count(cursor.line)}, within triangle ${count(builder.triangles + 1)}, which begins in line ${count(facetLine)}; ${FETCH_AGAIN}`;
+    return refuse('file-damaged', message, { value: builder.triangles });
+  }
+
+  /** The last word of a file that was cut off may be half of one. */
+  private stranger(): void {
+    if (!this.cursor.atEnd) this.refuseWord();
+    if (this.facetLine > 0) this.refuseCut();
+    this.isSolidOpen = true;
   }
 
   private refuseWord(): never {
