@@ -1,44 +1,42 @@
 /** Checks and draws a part file: apart from the other jobs, since no joint waits for it. */
-import { mendMesh, type Mended } from '../core/geometry/mesh/mend.ts';
-import { scaleMesh } from '../core/geometry/mesh/scaleMesh.ts';
-import { boxOf } from '../core/geometry/mesh/meshFigures.ts';
-import type { CheckedPart, UnitRead } from '../core/inspect/checkedPart.ts';
-import { findFlexures } from '../core/inspect/findFlexures.ts';
-import { MM_IN, type LengthUnit } from '../core/inspect/lengthUnit.ts';
-import { partFacts } from '../core/inspect/partFacts.ts';
+import { checkPart, mendPart, type MendedPart } from '../core/inspect/checkPart.ts';
 import { drawPart } from '../core/inspect/picture/drawPart.ts';
-import { unitOf } from '../core/inspect/unitOf.ts';
 import { ok, type Result } from '../core/result.ts';
-import type { MeshFile } from '../files/mesh/meshFile.ts';
 import { readMesh } from '../files/mesh/readMesh.ts';
 import type { Alive, Input, Output, PartNews, Tell } from './protocol.ts';
 
 /** What of the whole work reading is, as it shows in the progress; chosen. */
 const READING = 0.4;
 
-interface ReadPart extends Mended {
-  readonly file: MeshFile;
-  readonly unit: UnitRead;
-}
+type File = Pick<Input<'checkPart'>, 'file' | 'name' | 'key' | 'unit'>;
 
 /** The last part that was read: it is drawn right after it was checked. */
-let last: { readonly key: string; readonly unit: LengthUnit | undefined; readonly part: ReadPart } | undefined;
+let last: { readonly key: string; readonly part: MendedPart } | undefined;
+
+/** What has been read stands for the unit in which it was read, and where the user says so too, that unit is told. */
+function remembered({ key, unit: told }: File): MendedPart | undefined {
+  if (last?.key !== key) return undefined;
+  const { part } = last;
+  if (told === undefined) return part;
+  return part.unit.unit === told ? { ...part, unit: { unit: told, by: 'told', orElse: [] } } : undefined;
+}
 
 async function readPart(
-  { file, name, key, unit: told }: Pick<Input<'checkPart'>, 'file' | 'name' | 'key' | 'unit'>,
+  asked: File,
   alive: Alive,
   say: (doing: PartNews['doing']) => void,
-): Promise<Result<ReadPart>> {
-  if (last?.key === key && (last.unit === told || last.part.unit.unit === told)) return ok(last.part);
+): Promise<Result<MendedPart>> {
+  const known = remembered(asked);
+  if (known) return ok(known);
+  // Two parts at once may be more than there is room for.
   last = undefined;
   say('reading');
-  const read = readMesh(new Uint8Array(await file.arrayBuffer()), name, (share) => alive(READING * share));
+  const bytes = new Uint8Array(await asked.file.arrayBuffer());
+  const read = readMesh(bytes, asked.name, (share) => alive(READING * share));
   if (!read.ok) return read;
   say('mending');
-  const { min, max } = boxOf(read.value.mesh);
-  const unit = unitOf(Math.max(max.x - min.x, max.y - min.y, max.z - min.z), read.value.unit, told);
-  const part = { ...mendMesh(scaleMesh(read.value.mesh, MM_IN[unit.unit])), file: read.value, unit };
-  last = { key, unit: told, part };
+  const part = mendPart(read.value, asked.unit);
+  last = { key: asked.key, part };
   return ok(part);
 }
 
@@ -46,18 +44,15 @@ export async function checkPartJob(input: Input<'checkPart'>, alive: Alive, tell
   const say = (doing: PartNews['doing'], found = 0) => tell({ doing, found });
   const read = await readPart(input, alive, say);
   if (!read.ok) return read;
-  const { mesh, damage, file, unit } = read.value;
-  const { thickest } = input;
   say('looking');
-  const findings = findFlexures(
-    mesh,
-    { thickest, build: { x: 0, y: 0, z: 1 } },
-    () => alive(READING),
-    (found) => say('looking', found),
+  return ok(
+    checkPart(
+      read.value,
+      input.thickest,
+      () => alive(READING),
+      (found) => say('looking', found),
+    ),
   );
-  const { format, solids, notes } = file;
-  const part: CheckedPart = { format, solids, unit, facts: partFacts(mesh), damage, findings, thickest, notes };
-  return ok(part);
 }
 
 export async function drawPartJob(input: Input<'drawPart'>, alive: Alive): Promise<Output<'drawPart'>> {

@@ -151,6 +151,7 @@ const A_MEASURE: Readonly<Record<QuantityKind, string>> = {
   angle: 'an angle',
   count: 'a count',
   number: 'a number',
+  scale: 'a scale',
   share: 'a share',
   force: 'a force',
   torque: 'a torque',

@@ -16,6 +16,7 @@ const NAMES: Readonly<Record<QuantityKind, string>> = {
   angle: 'The angle',
   count: 'The count',
   number: 'The number',
+  scale: 'The scale',
   share: 'The share',
   force: 'The force',
   torque: 'The torque',

@@ -4,8 +4,8 @@
  */
 import { fail, ok, type Result } from '../../core/result.ts';
 
-/** A `share` is shown in per cent, a `force` in N, a `torque` in N·mm. */
-export type QuantityKind = 'length' | 'angle' | 'count' | 'number' | 'share' | 'force' | 'torque';
+/** A `share` is shown in per cent, a `scale` as so many times but may be typed in per cent, a `force` in N, a `torque` in N·mm. */
+export type QuantityKind = 'length' | 'angle' | 'count' | 'number' | 'scale' | 'share' | 'force' | 'torque';
 
 export type Token =
   | { readonly is: 'number'; readonly value: number }
@@ -38,6 +38,7 @@ const UNITS: Readonly<Record<QuantityKind, Readonly<Record<string, number>>>> = 
   angle: ANGLES,
   count: {},
   number: {},
+  scale: { percent: 0.01 },
   share: { percent: 0.01 },
   force: FORCES,
   torque: TORQUES,
@@ -48,6 +49,7 @@ export const EXAMPLES: Readonly<Record<QuantityKind, string>> = {
   angle: '35, 70/2 or 0.6 rad',
   count: '2 or 5 000',
   number: '0.5 or 1/2',
+  scale: '1.5, 4/3 or 133 %',
   share: '50 or 100/3',
   force: '20 or 15 + 5',
   torque: '30 or 2*15',
@@ -57,6 +59,7 @@ const UNITS_SAID: Readonly<Record<QuantityKind, string>> = {
   angle: 'deg or rad',
   count: 'no unit',
   number: 'no unit',
+  scale: '%',
   share: '%',
   force: 'N, kN or lbf',
   torque: 'N·mm, N·cm, N·m or lbf·in',
@@ -96,7 +99,7 @@ const TORQUE_SIGN = /\b(n|lbf)\s*[×⋅·∙*-]\s*(mm|cm|m|in)\b/gi;
 /** Characters that people type or paste for the ones that are read. */
 function tidy(text: string, kind: QuantityKind): string {
   return (
-    (kind === 'share' ? text.replaceAll('%', ' percent ') : text)
+    (kind === 'share' || kind === 'scale' ? text.replaceAll('%', ' percent ') : text)
       // Marks of writing direction and joining come along with pasted text and show nothing.
       .replaceAll(/[\u200b-\u200f\u202a-\u202e\u2060\u2066-\u2069\ufeff]/g, '')
       .replaceAll(/[½¼¾⅛⅜⅝⅞]/g, (sign, at: number, whole: string) =>

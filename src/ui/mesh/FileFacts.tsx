@@ -2,7 +2,7 @@ import type { Problem } from '../../core/problems.ts';
 import { problemText } from '../text/problemText.ts';
 import { VerdictShape } from '../app/VerdictShape.tsx';
 import { damageText, sizeText, unitChoice, unitDoubt, unitReadText } from '../text/inspectText.ts';
-import { bytesText, factsRows, MESH, readInText } from '../text/meshText.ts';
+import { bytesText, factsRows, keepUnitText, MESH, readInText } from '../text/meshText.ts';
 import { useChecked } from './checked.ts';
 import { readAs } from './partCheck.ts';
 
@@ -25,6 +25,12 @@ export function UnitQuestion() {
               <small>{unitChoice(other, unit, facts.box, shown)}</small>
             </li>
           ))}
+          <li>
+            <button className="b" type="button" onClick={() => readAs(unit.unit)}>
+              {keepUnitText(unit.unit)}
+            </button>
+            <small>{unitChoice(unit.unit, unit, facts.box, shown)}</small>
+          </li>
         </ul>
       )}
     </div>
@@ -79,7 +85,9 @@ export function FileFacts() {
           <Notes notes={notes} />
         </ul>
       )}
-      <UnitQuestion />
+      <p className="small">
+        {unitReadText(part.unit)} {unitDoubt(part.unit)}
+      </p>
     </section>
   );
 }

@@ -68,7 +68,7 @@ const THICKEST_STEP = 0.2;
 
 const FIELDS: Readonly<Record<PartValue, (of: BriefOfPart) => Field>> = {
   scale: ({ values }) => ({
-    kind: 'number',
+    kind: 'scale',
     value: values.as.scale,
     ...CHECK_LIMITS.scale,
     least: 2,

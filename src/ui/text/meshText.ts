@@ -122,6 +122,10 @@ export function bytesText(bytes: number): string {
   return bytes < 100_000 ? `${grouped(bytes)} bytes` : `${(bytes / 1e6).toFixed(1)}${NO_BREAK}MB`;
 }
 
+export function keepUnitText(unit: FileUnit): string {
+  return `Keep it in ${PART_UNITS[unit]}`;
+}
+
 export function readInText(unit: FileUnit): string {
   return `Read it in ${PART_UNITS[unit]}`;
 }
