@@ -180,7 +180,7 @@ class ModelReader {
       const text = attributes[name]?.value;
       const value = decimal(text);
       if (Number.isInteger(value) && value >= 0 && value < 2 ** 31) return value;
-      const triangle = `triangle ${count(corners.length / 3)} of object ${quoted(id)}`;
+      const triangle = `triangle ${count(corners.length / 3 + 1)} of object ${quoted(id)}`;
       return this.refuse(
         `has ${quoted(text ?? 'nothing')} as ${name} of ${triangle}, where the number of a vertex belongs`,
       );
@@ -232,7 +232,7 @@ function checkCorners({ id, points, corners }: ModelObject, where: string): void
   const vertices = points.length / 3;
   for (let i = 0; i < corners.length; i += 1) {
     if (corners.all[i]! < vertices) continue;
-    const triangle = `Triangle ${count(Math.floor(i / 3))} of object ${quoted(id)}, which ends in ${where}`;
+    const triangle = `Triangle ${count(Math.floor(i / 3) + 1)} of object ${quoted(id)}, which ends in ${where}`;
     const message = `${triangle} names vertex ${count(corners.all[i]!)}, and the object has ${count(vertices)}, counted from 0; ${FETCH_AGAIN}`;
     refuse('file-damaged', message, { value: corners.all[i]!, limit: vertices });
   }

@@ -7,7 +7,7 @@ import { MeshBuilder, refuseVertices } from './meshBuilder.ts';
 import type { MeshFile, ReadProgress } from './meshFile.ts';
 import { MAX_SOLIDS, MAX_VERTICES, STEPS_PER_CALL } from './meshLimits.ts';
 import { splitPolygon } from './polygon.ts';
-import { count, FETCH_AGAIN, quoted, refuse } from './refusal.ts';
+import { count, FETCH_AGAIN, many, quoted, refuse } from './refusal.ts';
 import { TextCursor } from './textCursor.ts';
 
 /** Lines and points, and what curves and bent surfaces are made of: nothing of it is a flat face. */
@@ -98,7 +98,7 @@ class Faces {
     while (cursor.nextInLine() && !cursor.begins(COMMENT)) corners.push(this.corner(line));
     dropRepeats(corners);
     if (corners.length < 3) {
-      const message = `The face in line ${count(line)} has ${corners.length} corners, and a face has at least 3; ${FETCH_AGAIN}`;
+      const message = `The face in line ${count(line)} has ${many(corners.length, 'corner')}, and a face has at least 3; ${FETCH_AGAIN}`;
       refuse('file-damaged', message, { value: line });
     }
     this.split();
@@ -161,7 +161,7 @@ class Faces {
     const { thin, unknown, crossed } = this.skipped;
     const notes: Problem[] = [];
     if (thin > 0) {
-      const message = `${count(thin)} lines of the file about curves, lines and points were left out; only faces are read`;
+      const message = `${many(thin, 'line')} of the file about curves, lines and points left out; only faces are read`;
       notes.push({ code: 'left-out', message, value: thin });
     }
     if (unknown.size > 0) {
@@ -172,7 +172,7 @@ class Faces {
       });
     }
     if (crossed > 0) {
-      const message = `${count(crossed)} faces cross themselves, so that their triangles are a guess; export the part as triangles`;
+      const message = `${many(crossed, 'face')} crossing ${crossed === 1 ? 'itself' : 'themselves'}, so that the triangles in it are a guess; export the part as triangles`;
       notes.push({ code: 'file-damaged', message, value: crossed });
     }
     return notes;

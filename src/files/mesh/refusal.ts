@@ -24,6 +24,11 @@ export function count(n: number): string {
   return String(n).replaceAll(/\B(?=(\d{3})+$)/g, ' ');
 }
 
+/** So many of something: 1 corner, 2 corners. */
+export function many(n: number, one: string): string {
+  return `${count(n)} ${one}${n === 1 ? '' : 's'}`;
+}
+
 /** A piece of a file as a sentence can carry it: short, on one line, without control characters. */
 export function quoted(text: string): string {
   const plain = text

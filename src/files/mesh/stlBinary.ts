@@ -4,7 +4,7 @@ import { isPlace, refuseCoordinate } from './coordinates.ts';
 import { MeshBuilder, refuseTriangles } from './meshBuilder.ts';
 import type { MeshFile, ReadProgress } from './meshFile.ts';
 import { MAX_TRIANGLES, STEPS_PER_CALL } from './meshLimits.ts';
-import { count, FETCH_AGAIN, refuse } from './refusal.ts';
+import { count, FETCH_AGAIN, many, refuse } from './refusal.ts';
 
 export const STL_HEAD_BYTES = 84;
 const FACET_BYTES = 50;
@@ -73,6 +73,6 @@ function strayNotes(bytes: Uint8Array, triangles: number): readonly Problem[] {
   const stray = bytesBeyond(bytes);
   if (stray === 0) return [];
   const room = stray < FACET_BYTES ? '' : ', room for further triangles that its head does not count';
-  const message = `${count(stray)} bytes after the last of ${count(triangles)} triangles were passed over${room}; if something is missing, ${FETCH_AGAIN}`;
+  const message = `After the last of ${many(triangles, 'triangle')} ${many(stray, 'byte')} of the file ${stray === 1 ? 'was' : 'were'} passed over${room}; if something is missing, ${FETCH_AGAIN}`;
   return [{ code: 'left-out', message, value: stray }];
 }

@@ -5,7 +5,7 @@ import { isPlace, refuseCoordinate } from './coordinates.ts';
 import { MeshBuilder } from './meshBuilder.ts';
 import type { MeshFile, ReadProgress } from './meshFile.ts';
 import { MAX_SOLIDS, STEPS_PER_CALL } from './meshLimits.ts';
-import { count, FETCH_AGAIN, quoted, refuse } from './refusal.ts';
+import { count, FETCH_AGAIN, many, quoted, refuse } from './refusal.ts';
 import { TextCursor } from './textCursor.ts';
 
 /** As most programs write it; only a guess of how much room is needed. */
@@ -129,7 +129,7 @@ class Facets {
   }
 
   private refuseCorners(): never {
-    const message = `The facet in line ${count(this.facetLine)} has ${this.corners} vertices, and a triangle has 3; export the part again as triangles`;
+    const message = `The facet in line ${count(this.facetLine)} has ${many(this.corners, 'corner')}, and a triangle has 3; export the part again as triangles`;
     return refuse('file-damaged', message, { value: this.corners, limit: 3 });
   }
 

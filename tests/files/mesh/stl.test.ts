@@ -42,7 +42,7 @@ describe('binary STL', () => {
     expect(mesh.corners.length).toBe(36);
     expect(notes).toMatchObject([{ code: 'left-out', value: stray }]);
     expect(notes[0]!.message).toContain(
-      stray < 50 ? `${stray} bytes after the last of 12 triangles` : 'room for further',
+      stray < 50 ? `After the last of 12 triangles ${stray} byte` : 'room for further',
     );
   });
 
@@ -180,9 +180,9 @@ describe('STL text', () => {
   });
 
   it.each([
-    ['two vertices', FACET.replace('vertex 1 0 0\n', ''), /facet in line 9 has 2 vertices/],
-    ['four vertices', FACET.replace('vertex 1 0 0', 'vertex 1 0 0\nvertex 1 1 0'), /facet in line 9 has 4 vertices/],
-    ['no vertices', 'facet normal 0 0 1\nendfacet\n', /facet in line 9 has 0 vertices/],
+    ['two vertices', FACET.replace('vertex 1 0 0\n', ''), /facet in line 9 has 2 corners/],
+    ['four vertices', FACET.replace('vertex 1 0 0', 'vertex 1 0 0\nvertex 1 1 0'), /facet in line 9 has 4 corners/],
+    ['no vertices', 'facet normal 0 0 1\nendfacet\n', /facet in line 9 has 0 corners/],
     [
       'a facet in a facet',
       FACET.replace('endfacet\n', ''),
