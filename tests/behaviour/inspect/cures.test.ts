@@ -4,7 +4,6 @@ import type { Cure, CureKind } from '../../../src/core/inspect/cure.ts';
 import { cures } from '../../../src/core/inspect/cures.ts';
 import type { Flexure } from '../../../src/core/inspect/flexure.ts';
 import { judgeAll } from '../../../src/core/inspect/judge.ts';
-import type { PrintedAs } from '../../../src/core/inspect/judged.ts';
 import { isLasting, tallyOf } from '../../../src/core/inspect/verdicts.ts';
 import { degrees, radians } from '../../../src/core/units.ts';
 import { expectClose } from '../../support/close.ts';
@@ -13,7 +12,6 @@ import {
   AS_DROPPED,
   ASKED,
   BOX,
-  creaseOf,
   straight,
   THREE_LEAVES,
   THREE_LEAVES_BOX,
@@ -125,8 +123,7 @@ describe('cures of other parts', () => {
     expect(ofKind(found, 'line-width')).toEqual([]);
     // Where either alone does it, no pair is told.
     const alone = curesOf([straight({ thickness: 0.42 })]);
-    const isSingle = ({ as }: Cure) => as.scale === 1 || as.profile.lineWidth === 0.56;
-    expect(alone.every(isSingle)).toBe(true);
+    expect(alone.every(({ as }) => as.scale === 1 || as.profile.lineWidth === 0.56)).toBe(true);
   });
 });
 

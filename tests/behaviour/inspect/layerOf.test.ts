@@ -71,12 +71,13 @@ describe('layers of a section', () => {
   });
 });
 
-describe('how thick a section is to the printer', () => {
-  const tilted = (deg: number) => {
-    const [s, c] = [Math.sin(radians(deg)), Math.cos(radians(deg))];
-    return { across: { x: 0, y: c, z: s }, axis: { x: 0, y: -s, z: c } };
-  };
+/** Across and axis turned about the length by so many degrees. */
+function tilted(deg: number) {
+  const [sine, cosine] = [Math.sin(radians(deg)), Math.cos(radians(deg))];
+  return { across: { x: 0, y: cosine, z: sine }, axis: { x: 0, y: -sine, z: cosine } };
+}
 
+describe('how thick a section is to the printer', () => {
   it('grows where a wall leans: a level cut through it is longer than it is thick', () => {
     // A wall that leans by 30° is cut over t/cos 30°.
     const laid = asLaid(straight({ thickness: 0.84, ...tilted(30) }), BOX, AS_DROPPED);
