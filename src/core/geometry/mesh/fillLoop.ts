@@ -1,4 +1,5 @@
 import type { Point3 } from './triangleMesh.ts';
+import { along3, anySquareTo, cross3, distance3, dot3, from3, length3, times3 } from './vector3.ts';
 
 /** How a closed way through space lies to the plane that fits it. */
 export interface LoopPlane {
@@ -18,15 +19,6 @@ const at = (points: Float64Array, vertex: number): Point3 => ({
   y: points[3 * vertex + 1]!,
   z: points[3 * vertex + 2]!,
 });
-const minus = (a: Point3, b: Point3): Point3 => ({ x: a.x - b.x, y: a.y - b.y, z: a.z - b.z });
-const dot = (a: Point3, b: Point3): number => a.x * b.x + a.y * b.y + a.z * b.z;
-const cross = (a: Point3, b: Point3): Point3 => ({
-  x: a.y * b.z - a.z * b.y,
-  y: a.z * b.x - a.x * b.z,
-  z: a.x * b.y - a.y * b.x,
-});
-const size = (a: Point3): number => Math.sqrt(dot(a, a));
-const times = (a: Point3, by: number): Point3 => ({ x: a.x * by, y: a.y * by, z: a.z * by });
 
 /**
  * The plane of a closed way, by the sum of its areas in the three planes of the axes.
@@ -42,24 +34,23 @@ export function loopPlane(points: Float64Array, round: readonly number[]): LoopP
   let length = 0;
   corners.forEach((corner, i) => {
     const next = corners[(i + 1) % corners.length]!;
-    const piece = cross(minus(corner, first), minus(next, first));
-    normal = { x: normal.x + piece.x / 2, y: normal.y + piece.y / 2, z: normal.z + piece.z / 2 };
-    length += size(minus(next, corner));
+    normal = along3(normal, cross3(from3(first, corner), from3(first, next)), 0.5);
+    length += distance3(corner, next);
   });
-  const area = size(normal);
-  const unit = area > 0 ? times(normal, 1 / area) : { x: 0, y: 0, z: 1 };
-  const heights = corners.map((corner) => dot(minus(corner, first), unit));
+  const area = length3(normal);
+  const unit = area > 0 ? times3(normal, 1 / area) : { x: 0, y: 0, z: 1 };
+  const heights = corners.map((corner) => dot3(from3(first, corner), unit));
   const thickness = Math.max(...heights) - Math.min(...heights);
   return { normal: unit, length, area, thickness, width: widthOf(corners) };
 }
 
 function widthOf(corners: readonly Point3[]): number {
   const farthest = (from: Point3) =>
-    corners.reduce((best, corner) => (size(minus(corner, from)) > size(minus(best, from)) ? corner : best));
+    corners.reduce((best, corner) => (distance3(corner, from) > distance3(best, from) ? corner : best));
   const end = farthest(corners[0]!);
-  const way = minus(farthest(end), end);
-  const length = size(way);
-  return length > 0 ? Math.max(...corners.map((corner) => size(cross(minus(corner, end), way)) / length)) : 0;
+  const way = from3(end, farthest(end));
+  const length = length3(way);
+  return length > 0 ? Math.max(...corners.map((corner) => length3(cross3(from3(end, corner), way)) / length)) : 0;
 }
 
 /** A corner of the way in its own plane. */
@@ -91,11 +82,9 @@ export function filledLoop(points: Float64Array, round: readonly number[], plane
 }
 
 function flattened(points: Float64Array, round: readonly number[], { normal }: LoopPlane): Flat[] {
-  const aside = Math.abs(normal.x) < 0.6 ? { x: 1, y: 0, z: 0 } : { x: 0, y: 1, z: 0 };
-  const across = cross(normal, aside);
-  const right = times(across, 1 / size(across));
-  const up = cross(normal, right);
-  return round.map((vertex) => ({ vertex, x: dot(at(points, vertex), right), y: dot(at(points, vertex), up) }));
+  const right = anySquareTo(normal);
+  const up = cross3(normal, right);
+  return round.map((vertex) => ({ vertex, x: dot3(at(points, vertex), right), y: dot3(at(points, vertex), up) }));
 }
 
 /** A corner that can be cut off; one in a straight line only where no other can, as then all that is left mostly is. */

@@ -67,7 +67,7 @@ function isFilled(
 function* rimLoops(mesh: TriangleMesh, edges: MeshEdges): Generator<readonly number[]> {
   const isSeen = new Uint8Array(edges.partner.length);
   for (let first = 0; first < isSeen.length; first += 1) {
-    if (edges.partner[first] !== OPEN || isSeen[first] === 1) continue;
+    if (edges.partner[first] !== OPEN || isSeen[first] === 1 || isAlone(first, edges)) continue;
     const way: number[] = [];
     let at: number | undefined = first;
     while (at !== undefined && isSeen[at] === 0) {
@@ -77,6 +77,12 @@ function* rimLoops(mesh: TriangleMesh, edges: MeshEdges): Generator<readonly num
     }
     if (at === first) yield* simpleLoops(way, mesh.corners);
   }
+}
+
+/** A triangle that meets no other has a rim and no hole; a file may be a million of them. */
+function isAlone(half: number, { partner }: MeshEdges): boolean {
+  const first = half - (half % 3);
+  return partner[first] === OPEN && partner[first + 1] === OPEN && partner[first + 2] === OPEN;
 }
 
 /** Holes that touch at a vertex are walked as one way, since the triangles there hang together round it from hole to hole. */

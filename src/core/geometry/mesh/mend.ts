@@ -32,12 +32,17 @@ export interface Mended {
  * together. Counts of open and crowded edges are those of the file; `mended` says how many of them are gone.
  *
  * @param mesh - any mesh, equal vertices joined [mm]
+ * @param alive - called between one step and the next [-]; may throw to give up
  * @returns the mended mesh [mm], the same object where nothing had to be done, and what was found
  */
-export function mendMesh(mesh: TriangleMesh): Mended {
+export function mendMesh(mesh: TriangleMesh, alive: () => void = () => undefined): Mended {
   const found = withoutRepeated(mesh);
+  alive();
   const single = withoutDuplicates(found);
-  const wound = windOutward(withNearJoined(single));
+  alive();
+  const joined = withNearJoined(single, alive);
+  const wound = windOutward(joined);
+  alive();
   const damage = [
     ...edgeDamage('open-edges', OPEN, found, wound),
     ...edgeDamage('crowded-edges', CROWDED, found, wound),
@@ -66,8 +71,12 @@ function withoutDuplicates(mending: Mending): Mending {
   return { mesh, edges: edgesOf(mesh), damage: [...mending.damage, found] };
 }
 
-function withNearJoined(mending: Mending): Mending {
-  return NEAR.reduce((state, share) => (state.edges.open > 0 ? joinedWithin(state, share) : state), mending);
+function withNearJoined(mending: Mending, alive: () => void): Mending {
+  return NEAR.reduce((state, share) => {
+    const joined = state.edges.open > 0 ? joinedWithin(state, share) : state;
+    alive();
+    return joined;
+  }, mending);
 }
 
 /** As it was, where joining closes no edge or takes away what can be seen. */

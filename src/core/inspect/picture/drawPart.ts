@@ -21,15 +21,14 @@ const MOST_CORNERS = 60_000;
 
 /**
  * A dimetric picture of a part as a drawing office makes it: the part on its plate, the longer side across, what is hidden
- * left out. The work is bounded whatever the mesh is: so are pixels, places looked at, and corners of lines.
+ * left out. Axes and scales are those of ISO 5456-3 and ISO 5455, from memory. The work is bounded whatever the mesh is: so
+ * are pixels, places looked at, and corners of lines.
  *
  * @param mesh - a part, mended or not [mm]
  * @param up - which direction of the file points away from the plate [-]
  * @param options - size of the picture [mm on paper], and what is to be shown on the part [mm]
  * @param alive - called every few milliseconds [-]; may throw to give up
  * @returns lines, tones and marks on paper [mm]
- *
- * Source: none; axes and scales after ISO 5456-3 and ISO 5455, from memory.
  */
 export function drawPart(mesh: TriangleMesh, up: PlateUp, options: PictureOptions, alive: Alive): PartPicture {
   const box = boxOf(mesh);

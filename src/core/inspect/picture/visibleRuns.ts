@@ -21,7 +21,7 @@ interface Run {
  * The parts of a line that nothing hides.
  *
  * @param line - on the grid [pixels]
- * @param hiding - tells what is hidden
+ * @param hiding - tells what is hidden [-]
  * @param step - how close it is looked at [pixels], > 0
  * @returns the seen parts of it [pixels], in order; a closed line seen past its start is one part there
  */
