@@ -19,7 +19,7 @@ const SLENDER = 8;
  * Three bodies on three hinges cannot move, nor two on two: what is stubbier than this, in its thickness, is a hinge that
  * others hold fast which …
  */
-const STUBBY = 2.2;
+const STUBBY = 3.2;
 /** … are no longer than this; a longer one is as good as two hinges. */
 const HINGE = 4;
 const FAST_RING = 3;

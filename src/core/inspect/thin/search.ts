@@ -108,7 +108,12 @@ export class Search {
   #passOver(why: PassedOverWhy, { middle: at, thickness }: ThinSpot): void {
     if (this.passedOver.length >= MOST_PASSED || thickness > this.#thickest) return;
     const near = Math.max(6 * thickness, 4 * PLACE * this.#solid.size);
-    const isTold = this.passedOver.some((other) => other.why === why && distance3(other.at, at) < near);
+    const isTold = this.passedOver.some(
+      (other) =>
+        other.why === why &&
+        (distance3(other.at, at) < near ||
+          (Math.abs(other.thickness - thickness) < AS_THICK * thickness && this.#solid.isClear(other.at, at))),
+    );
     if (!isTold) this.passedOver.push({ why, thickness, at });
   }
 
