@@ -167,7 +167,7 @@ class ModelReader {
       const text = attributes[name]?.value;
       const value = decimal(text);
       if (isPlace(value)) return value;
-      const vertex = `${this.where()}, vertex ${count(points.length / 3)} of object ${quoted(id)},`;
+      const vertex = `${this.where()} vertex ${count(points.length / 3)} of object ${quoted(id)},`;
       return refuseCoordinate(value, vertex, text ?? 'none');
     };
     points.push3(coordinate('x'), coordinate('y'), coordinate('z'));

@@ -12,13 +12,18 @@ export class Package3mf {
   private readonly parts = new Map<string, ZipEntry>();
 
   constructor(bytes: Uint8Array) {
-    for (const [name, entry] of zipEntries(bytes)) {
+    for (const entry of zipEntries(bytes)) {
+      const { name } = entry;
       const plain = name.replaceAll('\\', '/');
       if (plain.startsWith('/') || isOutside(plain)) {
         refuse(
           'unreadable',
           `${quoted(name)} in the archive points out of the archive, as no part file does; it is not read`,
         );
+      }
+      if (this.parts.has(plain.toLowerCase())) {
+        const message = `The archive holds ${quoted(name)} twice, and which of them counts is not told; export the part again`;
+        refuse('file-damaged', message);
       }
       this.parts.set(plain.toLowerCase(), entry);
     }

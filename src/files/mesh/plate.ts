@@ -6,7 +6,7 @@ import { MeshBuilder, refuseTriangles } from './meshBuilder.ts';
 import type { MeshFile, ReadProgress } from './meshFile.ts';
 import { MAX_NESTING, MAX_PLACINGS, MAX_TRIANGLES, STEPS_PER_CALL } from './meshLimits.ts';
 import type { ModelObject, ModelPart, Placing } from './modelPart.ts';
-import { count, quoted, refuse } from './refusal.ts';
+import { count, many, quoted, refuse } from './refusal.ts';
 import { enlarged, following, growth, moved, UNMOVED, type Transform } from './transform.ts';
 
 /** Of the progress: what unpacking and reading takes; the rest is putting together. */
@@ -58,7 +58,7 @@ export class Plate {
     if (this.builder.triangles === 0) {
       refuse(
         'file-damaged',
-        `${quoted(root.name)} asks for ${count(root.items.length)} items and 0 triangles to be printed; export the part again as a mesh`,
+        `${quoted(root.name)} asks for ${many(root.items.length, 'item')}, which come to 0 triangles; export the part again as a mesh`,
         { value: 0 },
       );
     }

@@ -20,15 +20,15 @@ const ELSEWHERE = 0xffffffff;
 
 const utf8 = new TextDecoder();
 
-/** Everything in an archive but its folders, by name. */
-export function zipEntries(bytes: Uint8Array): ReadonlyMap<string, ZipEntry> {
+/** Everything in an archive but its folders. */
+export function zipEntries(bytes: Uint8Array): readonly ZipEntry[] {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const { entries, at: first } = listOf(view);
   if (entries > MAX_ENTRIES) {
     const message = `The archive holds ${count(entries)} files, and ${count(MAX_ENTRIES)} are read at most; export the part on its own`;
     refuse('too-large', message, { value: entries, limit: MAX_ENTRIES });
   }
-  const found = new Map<string, ZipEntry>();
+  const found: ZipEntry[] = [];
   let at = first;
   for (let i = 0; i < entries; i += 1) {
     if (at + CENTRAL_BYTES > bytes.length || view.getUint32(at, true) !== CENTRAL)
@@ -37,7 +37,7 @@ export function zipEntries(bytes: Uint8Array): ReadonlyMap<string, ZipEntry> {
     const after = at + CENTRAL_BYTES + nameBytes + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
     if (after > bytes.length) refuseDamage(`file ${i + 1} of its list`);
     const name = utf8.decode(bytes.subarray(at + CENTRAL_BYTES, at + CENTRAL_BYTES + nameBytes));
-    if (!name.endsWith('/')) add(found, entryAt(bytes, view, at, name));
+    if (!name.endsWith('/')) found.push(entryAt(bytes, view, at, name));
     at = after;
   }
   checkSum(found);
@@ -45,21 +45,11 @@ export function zipEntries(bytes: Uint8Array): ReadonlyMap<string, ZipEntry> {
 }
 
 /** Judged by what the list states, before a byte is unpacked; each file is held to its statement later. */
-function checkSum(found: ReadonlyMap<string, ZipEntry>): void {
-  const sum = [...found.values()].reduce((total, { size }) => total + size, 0);
+function checkSum(found: readonly ZipEntry[]): void {
+  const sum = found.reduce((total, { size }) => total + size, 0);
   if (sum <= MAX_UNPACKED_BYTES) return;
   const message = `The archive holds ${count(sum)} bytes when unpacked, and ${count(MAX_UNPACKED_BYTES)} are unpacked at most; export the part more coarsely`;
   refuse('too-large', message, { value: sum, limit: MAX_UNPACKED_BYTES });
-}
-
-function add(found: Map<string, ZipEntry>, entry: ZipEntry): void {
-  if (found.has(entry.name)) {
-    refuse(
-      'file-damaged',
-      `The archive holds ${quoted(entry.name)} twice, and which of them counts is not told; export the part again`,
-    );
-  }
-  found.set(entry.name, entry);
 }
 
 function listOf(view: DataView): { entries: number; at: number } {
