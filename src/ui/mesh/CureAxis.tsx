@@ -36,9 +36,12 @@ function distinct(pairs: readonly Pair[], say: Axis['say']): readonly Pair[] {
   });
 }
 
+const sayCount = (count: number) =>
+  Math.abs(count - Math.round(count)) <= 0.05 ? String(Math.round(count)) : count.toFixed(2);
+const sayStrain = (value: number) => value.toFixed(2);
+
 function lineAxis({ before, after }: Cure): Axis {
-  const say = (count: number) =>
-    Math.abs(count - Math.round(count)) <= 0.05 ? String(Math.round(count)) : count.toFixed(2);
+  const say = sayCount;
   const pairs = before.map(({ landing }, i) => ({ was: landing.exact, now: after[i]?.landing.exact ?? Number.NaN }));
   const most = Math.max(6.6, ...pairs.map(({ now, was }) => 1.06 * Math.max(now, was)));
   const every = most > 16 ? 4 : 2;
@@ -56,7 +59,7 @@ function lineAxis({ before, after }: Cure): Axis {
 
 /** Limits are those of the filament that is proposed. */
 function strainAxis({ before, after }: Cure): Axis {
-  const say = (value: number) => value.toFixed(2);
+  const say = sayStrain;
   const pairs = before.map((one, i) => ({ was: strainOf(one), now: after[i] ? strainOf(after[i]) : Number.NaN }));
   const shown = distinct(pairs, say);
   const limits = after.flatMap(({ assessed }) => (assessed.ok ? [assessed.value.allowables] : [])).slice(0, 1);

@@ -1,3 +1,4 @@
+import { gradeOf } from '../../core/inspect/verdicts.ts';
 import type { Cure } from '../../core/inspect/cure.ts';
 import { useChecking } from '../../store/checking.ts';
 import { cureCosts, cureDoes, cureHeading, curesHeading } from '../text/cureText.ts';
@@ -42,6 +43,7 @@ function CureRow({ cure, rank, canUse }: RowProps) {
 export function Cures() {
   const { judged } = useChecked();
   const { cures, isOld } = useCures();
+  const allPass = judged.every((one) => gradeOf(one) === 'pass');
   return (
     <div className="ways" aria-busy={cures === undefined || isOld}>
       <section aria-label={MESH.cures}>
@@ -54,7 +56,7 @@ export function Cures() {
         ) : (
           cures.map((cure, i) => <CureRow key={cureKey(cure)} cure={cure} rank={i + 1} canUse={!isOld} />)
         )}
-        {cures?.length === 0 && <p className="none">{CURED.none}</p>}
+        {cures?.length === 0 && !allPass && <p className="none">{CURED.none}</p>}
       </section>
     </div>
   );

@@ -3,15 +3,16 @@ import { MESH_ENDINGS } from '../app/meshKind.ts';
 import { openFile } from '../app/openFile.ts';
 import { MESH } from '../text/meshText.ts';
 
+function onChange(event: ChangeEvent<HTMLInputElement>): void {
+  const file = event.target.files?.[0];
+  if (file !== undefined) void openFile(file);
+  // So that choosing the same file again is noticed.
+  event.target.value = '';
+}
+
 /** Opens the chooser of the browser; what is chosen goes the way of what is dropped. */
 function useChooser() {
   const input = useRef<HTMLInputElement>(null);
-  const onChange = (event: ChangeEvent<HTMLInputElement>) => {
-    const file = event.target.files?.[0];
-    if (file !== undefined) void openFile(file);
-    // So that choosing the same file again is noticed.
-    event.target.value = '';
-  };
   const chooser = (
     <input
       ref={input}

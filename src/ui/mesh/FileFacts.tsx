@@ -53,7 +53,6 @@ function Notes({ notes }: { readonly notes: readonly Problem[] }) {
 export function FileFacts() {
   const { part, bytes, values, unit } = useChecked();
   const { damage, notes, facts } = part;
-  const isHarmless = damage.every(({ count, mended }) => mended >= count);
   return (
     <section aria-label={MESH.file}>
       <h2 className="h">
@@ -76,7 +75,7 @@ export function FileFacts() {
         <ul className="damage">
           {damage.map((one) => (
             <li key={one.kind}>
-              <span className={isHarmless ? 'beyond' : 'caution'}>
+              <span className={one.mended >= one.count ? 'beyond' : 'caution'}>
                 <VerdictShape grade={one.mended >= one.count ? 'pass' : 'caution'} />
               </span>
               {damageText(one)}

@@ -4,7 +4,14 @@ import { Mark } from '../app/Mark.tsx';
 import { VerdictShape } from '../app/VerdictShape.tsx';
 import { usePxPerMm } from '../drawing/usePxPerMm.ts';
 import { angle, grouped, lengthFigure, percent } from '../text/numbers.ts';
-import { chanceCell, flexureKindText, judgedHeading, landingCount, landingSays } from '../text/inspectText.ts';
+import {
+  chanceCell,
+  flexureKindText,
+  judgedHeading,
+  landingCount,
+  landingSays,
+  numbersSaid,
+} from '../text/inspectText.ts';
 import { foundNote, lyingWords, MESH, TABLE } from '../text/meshText.ts';
 import type { Alike } from '../../core/inspect/alike.ts';
 import { numbersText } from './numbersText.ts';
@@ -57,7 +64,7 @@ function Row({ alike, by, isFirst }: RowProps) {
           onClick={() => choose(numbers[0] ?? 1)}
         >
           <BalloonSign text={text} isOn={isOn} />
-          <span className="vh">{TABLE.choose(text)}</span>
+          <span className="vh">{TABLE.choose(numbersSaid(numbers))}</span>
         </button>
       </th>
       <td data-l={TABLE.kind}>
@@ -172,7 +179,9 @@ export function FindingsTable() {
               {TABLE.reach(grouped(values.asked.cycles))}
             </th>
             <th scope="col">{TABLE.verdict}</th>
-            <td />
+            <th scope="col">
+              <span className="vh">{TABLE.act}</span>
+            </th>
           </tr>
         </thead>
         {/* The rows hear the keys that walk; what is pressed are the buttons in them. */}

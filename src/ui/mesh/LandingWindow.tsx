@@ -128,7 +128,7 @@ export function LandingWindow({ alike, section, width, height, pxPerMm }: Props)
             layerHeight={as.profile.layerHeight}
           />
         </g>
-        <path className="C" d={`M0 ${height / 2}H${width}`} />
+        {!one.flexure.isCurved && <path className="C" d={`M0 ${height / 2}H${width}`} />}
         {isCut && <BreakLine x={width - 6} height={height} />}
         {isByMiddle && (
           <g transform={`rotate(180 ${width / 2} ${height / 2})`}>

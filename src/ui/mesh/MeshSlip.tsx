@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { useEffect, useRef } from 'react';
 import { useChecking } from '../../store/checking.ts';
 import { useSession } from '../../store/session.ts';
 import { noticeText } from '../text/shellText.ts';
@@ -29,9 +29,14 @@ function useKeys(): void {
 export function MeshSlip() {
   const { notice, undo, redo, dismiss } = useChecking();
   const other = useSession((state) => state.notice);
+  const known = useRef(other);
   useKeys();
   // What happens to the joints meanwhile is said by their own slip.
-  useEffect(() => () => dismiss(), [other, dismiss]);
+  useEffect(() => {
+    if (known.current === other) return;
+    known.current = other;
+    dismiss();
+  }, [other, dismiss]);
   const isTakenBack = notice?.how === 'undone';
   return (
     <output className="slip of-mesh">

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import type { PartPicture as Picture } from '../../core/inspect/picture/picture.ts';
 import type { Point } from '../../core/geometry/outline.ts';
+import { useChoices } from '../../store/choices.ts';
 import { through } from '../drawing/sheet.ts';
 import { sectionName } from '../text/inspectText.ts';
 import { usePxPerMm } from '../drawing/usePxPerMm.ts';
@@ -63,6 +64,7 @@ interface DrawnProps {
 
 function Drawn({ picture, width, pxPerMm, letter }: DrawnProps) {
   const { judged, chosen, values, unit } = useChecked();
+  const theme = useChoices((state) => state.theme);
   const { placing, lines, marks, tones } = picture;
   const [wide, high] = [placing.width * pxPerMm, placing.height * pxPerMm];
   const left = Math.max(0, Math.round((width - wide) / 2));
@@ -84,12 +86,13 @@ function Drawn({ picture, width, pxPerMm, letter }: DrawnProps) {
   return (
     <div className="drawn" style={{ width, height: high + 2 * ABOUT }}>
       <div className="tones" style={{ left, top: ABOUT, width: wide, height: high }}>
-        <Tones tones={tones} pxPerMm={pxPerMm} />
+        <Tones key={theme} tones={tones} pxPerMm={pxPerMm} />
       </div>
       <svg
         width={width}
         height={high + 2 * ABOUT}
         viewBox={`${-left} ${-ABOUT} ${width} ${high + 2 * ABOUT}`}
+        // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- none of those tags is a drawing that holds buttons
         role="group"
         aria-label={pictureLabel(judged.length)}
       >

@@ -1,3 +1,4 @@
+import type { DamageKind } from '../../core/geometry/mesh/damage.ts';
 import { VerdictShape } from '../app/VerdictShape.tsx';
 import { cutText, damagedText, MESH, nothingThin, unitHead } from '../text/meshText.ts';
 import { useChecked } from './checked.ts';
@@ -18,11 +19,14 @@ import { ScalingSays } from './ScalingSays.tsx';
 import { SectionDrawing } from './SectionDrawing.tsx';
 import { WidthComb } from './WidthComb.tsx';
 
+/** What changes no thickness anywhere. */
+const HARMLESS: readonly DamageKind[] = ['degenerate', 'duplicate', 'unjoined'];
+
 /** What must be known before anything else is believed: the unit in doubt, a damaged surface, a look that was cut short. */
 function Cautions() {
   const { part, name } = useChecked();
   const { unit, damage, findings } = part;
-  const left = damage.filter(({ count, mended }) => mended < count);
+  const left = damage.filter(({ kind, count, mended }) => mended < count && !HARMLESS.includes(kind));
   return (
     <>
       {unit.orElse.length > 0 && (

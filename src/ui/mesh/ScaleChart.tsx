@@ -17,21 +17,21 @@ const said = (scale: number) => `${scaleFigure(scale)}×`;
 function useScale(plan: ScalePlan | undefined) {
   const { values } = useChecked();
   const { change, endGesture } = useChecking();
-  const was = useRef(values.as.scale);
-  const put = (wanted: number, gesture?: string) => {
+  const put = (wanted: number, was: number, gesture?: string) => {
     const { min, max } = CHECK_LIMITS.scale;
     const scale = Math.min(max, Math.max(min, wanted));
-    change({ ...values, as: { ...values.as, scale } }, BRIEF_SAID.scale(said(scale), said(was.current)), gesture);
+    change({ ...values, as: { ...values.as, scale } }, BRIEF_SAID.scale(said(scale), said(was)), gesture);
   };
   const snapped = (at: number) => {
     const place = plan?.places.find((one) => Math.abs(one.at - at) < SNAP);
     return place?.at ?? Math.round(at / STEP) * STEP;
   };
-  return { scale: values.as.scale, put, snapped, endGesture, was };
+  return { scale: values.as.scale, put, snapped, endGesture };
 }
 
 function Handle({ plan }: { readonly plan: ScalePlan }) {
-  const { scale, put, snapped, endGesture, was } = useScale(plan);
+  const { scale, put, snapped, endGesture } = useScale(plan);
+  const was = useRef(scale);
   const { x, box } = plan;
   const at = x(scale);
   const onKeyDown = (event: KeyboardEvent) => {
@@ -50,7 +50,7 @@ function Handle({ plan }: { readonly plan: ScalePlan }) {
     if (to === undefined) return;
     event.preventDefault();
     if (!event.repeat) was.current = scale;
-    put(Number(to.toFixed(6)), event.repeat ? 'scale-key' : undefined);
+    put(Number(to.toFixed(6)), was.current, event.repeat ? 'scale-key' : undefined);
   };
   const onPointerDown = (event: PointerEvent<SVGGElement>) => {
     was.current = scale;
@@ -59,11 +59,12 @@ function Handle({ plan }: { readonly plan: ScalePlan }) {
   const onPointerMove = (event: PointerEvent<SVGGElement>) => {
     if (!event.currentTarget.hasPointerCapture(event.pointerId)) return;
     const paper = event.currentTarget.ownerSVGElement?.getBoundingClientRect();
-    if (paper) put(snapped(x.invert(event.clientX - paper.left)), 'scale-drag');
+    if (paper) put(snapped(x.invert(event.clientX - paper.left)), was.current, 'scale-drag');
   };
   return (
     <g
       className="hg"
+      // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- there is no slider in a drawing
       role="slider"
       tabIndex={0}
       aria-label={SCALE_CHART.handle}
@@ -230,6 +231,7 @@ export function ScaleChart() {
           width={width}
           height={plan.height}
           viewBox={`0 0 ${width} ${plan.height}`}
+          // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- none of those tags is a drawing that holds buttons
           role="group"
           aria-label={MESH_FIGURES.scale}
         >

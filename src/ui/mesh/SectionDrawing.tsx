@@ -102,6 +102,7 @@ export function SectionDrawing() {
           width={plan.sheet.width}
           height={plan.sheet.bottom - plan.sheet.top}
           viewBox={`0 ${plan.sheet.top} ${plan.sheet.width} ${plan.sheet.bottom - plan.sheet.top}`}
+          // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- none of those tags is a drawing that holds buttons
           role="group"
           aria-label={MESH_FIGURES.section}
           aria-describedby={words}

@@ -1,6 +1,5 @@
 import { useEffect, useRef } from 'react';
 import { INSIDE_TONE, TONES, type ToneRaster } from '../../core/inspect/picture/picture.ts';
-import { useChoices } from '../../store/choices.ts';
 
 type Colour = readonly [number, number, number];
 
@@ -44,15 +43,14 @@ function paint(canvas: HTMLCanvasElement, { width, height, pixels }: ToneRaster)
   paper.putImageData(image, 0, 0);
 }
 
-/** Flat tones of the part, in the inks of the sheet. */
+/** Flat tones of the part, in the inks of the sheet as they were when it was first shown. */
 export function Tones({ tones, pxPerMm }: { readonly tones: ToneRaster; readonly pxPerMm: number }) {
   const canvas = useRef<HTMLCanvasElement>(null);
-  const theme = useChoices((state) => state.theme);
   useEffect(() => {
     // The theme is put in force after this.
     const frame = requestAnimationFrame(() => canvas.current && paint(canvas.current, tones));
     return () => cancelAnimationFrame(frame);
-  }, [tones, theme]);
+  }, [tones]);
   const { width, height, pixelsPerMm, margin } = tones;
   const by = pxPerMm / pixelsPerMm;
   return (

@@ -1,6 +1,9 @@
 /** How the numbers of thin sections that are alike are told in one balloon. */
 
-/** “1–4, 7”. */
+/** More runs than this are told by the first two and the last. */
+const MOST = 3;
+
+/** “1–4, 7”, “1, 6 … 36”. */
 export function numbersText(numbers: readonly number[]): string {
   const runs: [number, number][] = [];
   for (const number of numbers) {
@@ -8,5 +11,6 @@ export function numbersText(numbers: readonly number[]): string {
     if (last && number === last[1] + 1) last[1] = number;
     else runs.push([number, number]);
   }
-  return runs.map(([a, b]) => (a === b ? `${a}` : b === a + 1 ? `${a}, ${b}` : `${a}–${b}`)).join(', ');
+  const said = runs.map(([a, b]) => (a === b ? `${a}` : b === a + 1 ? `${a}, ${b}` : `${a}–${b}`));
+  return said.length <= MOST ? said.join(', ') : `${said[0]}, ${said[1]} … ${said.at(-1)}`;
 }

@@ -55,6 +55,19 @@ function costOf(at: Point, distance: number, { room, taken, isPlastic }: Paper):
   return distance + figure + 60 * covered;
 }
 
+/** Anywhere on the paper where there is room, the nearer the better. */
+function nearestFree(to: Point, paper: Paper): Point {
+  const { room } = paper;
+  let best: { readonly at: Point; readonly cost: number } | undefined;
+  for (let y = room.y + REACH; y <= room.y + room.height - REACH; y += REACH) {
+    for (let x = room.x + REACH; x <= room.x + room.width - REACH; x += REACH) {
+      const cost = costOf({ x, y }, Math.hypot(x - to.x, y - to.y), paper);
+      if (cost !== undefined && cost < (best?.cost ?? Infinity)) best = { at: { x, y }, cost };
+    }
+  }
+  return best?.at ?? to;
+}
+
 function bestPlace({ box }: Spot, paper: Paper): Point {
   const [cx, cy] = [box.x + box.width / 2, box.y + box.height / 2];
   let best: { readonly at: Point; readonly cost: number } | undefined;
@@ -66,9 +79,9 @@ function bestPlace({ box }: Spot, paper: Paper): Point {
       const cost = costOf(at, distance, paper);
       if (cost !== undefined && cost < (best?.cost ?? Infinity)) best = { at, cost };
     }
-    if (best && best.cost < distance + 60) return best.at;
+    if (best && best.cost < distance + 64) return best.at;
   }
-  return best?.at ?? { x: cx, y: Math.max(paper.room.y + REACH, box.y - 20) };
+  return best?.at ?? nearestFree({ x: cx, y: cy }, paper);
 }
 
 function freeFigure(at: Point, { room, taken, isPlastic }: Paper) {

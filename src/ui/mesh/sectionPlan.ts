@@ -64,12 +64,16 @@ export function sectionPlan(
   const drawn = SCALES.find(fits) ?? 0.01;
   const by = drawn * pxPerMm;
   const left = Math.round(FRAME + (width - FRAME - 36 - wide * by) / 2);
+  const count = section.shows.length;
+  // Many balloons stand in rows above the part.
+  const rows = Math.max(0, Math.ceil((count * 25) / Math.max(120, wide * by)) - 1);
+  const above = ABOVE + 24 * rows;
   const sheet: Sheet = {
     scale: drawn,
     pxPerMm: by,
     width,
     rootX: left,
-    top: -Math.round(high * by + ABOVE),
+    top: -Math.round(high * by + above),
     bottom: BELOW,
     small: width < 520,
   };
@@ -96,6 +100,6 @@ export function sectionPlan(
     d: loops.map((loop) => through(loop, true)).join(''),
     box: { left, right: left + wide * by, bottom: 0, top: -high * by },
     boxes,
-    room: { x: FRAME + 4, y: sheet.top + 4, width: width - FRAME - 8, height: high * by + ABOVE + 8 },
+    room: { x: FRAME + 4, y: sheet.top + 4, width: width - FRAME - 8, height: high * by + above + 8 },
   };
 }

@@ -219,6 +219,7 @@ export const TABLE = {
   depth: 'Depth',
   strain: 'Strain',
   verdict: 'Verdict',
+  act: 'What to do with it',
   reach: (cycles: string) => `Reach ${cycles}`,
   alike: (count: number) => `, ${inWords(count)} alike`,
   choose: (numbers: string) => `Look at ${numbers}`,
@@ -228,7 +229,7 @@ export const TABLE = {
 } as const;
 
 export function foundNote({ as, asked }: { as: PrintedAs; asked: AskedOfAll }, turn: string, unit: LengthUnit): string {
-  const filament = findFilament(as.profile.filament)?.name ?? as.profile.filament;
+  const filament = filamentName(as.profile.filament);
   return `${filament}, ${lengthFigure(as.profile.lineWidth, unit)}${unitAfter(unit)} lines, bent ${turn} ${asked.ways}`;
 }
 
@@ -331,10 +332,11 @@ export const CURED = {
     `Strain in per cent, before and after: ${listed(pairs.map(([was, now]) => `${was} to ${now}`))}`,
 } as const;
 
+const filamentName = (id: string) => findFilament(id)?.name ?? id;
+
 /** What the slip says once a cure is in force. */
 export function usedText({ change, as }: Cure, was: { as: PrintedAs; asked: AskedOfAll }, unit: LengthUnit): string {
   const width = (value: number) => `${setLength(value, unit)}${unitAfter(unit)}`;
-  const name = (id: string) => findFilament(id)?.name ?? id;
   switch (change.kind) {
     case 'scale': {
       const { lineWidth } = as.profile;
@@ -347,7 +349,7 @@ export function usedText({ change, as }: Cure, was: { as: PrintedAs; asked: Aske
     case 'line-width':
       return BRIEF_SAID.lineWidth(width(change.lineWidth), setLength(was.as.profile.lineWidth, unit));
     case 'filament':
-      return BRIEF_SAID.filament(name(change.filament), name(was.as.profile.filament));
+      return BRIEF_SAID.filament(filamentName(change.filament), filamentName(was.as.profile.filament));
     case 'turn':
       return BRIEF_SAID.turn(angleWithin(asRad(change.turn)), angle(was.asked.turn));
     case 'lying':
