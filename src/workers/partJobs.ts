@@ -5,8 +5,9 @@ import { ok, type Result } from '../core/result.ts';
 import { readMesh } from '../files/mesh/readMesh.ts';
 import type { Alive, Input, Output, PartNews, Tell } from './protocol.ts';
 
-/** What of the whole work reading is, as it shows in the progress; chosen. */
-const READING = 0.4;
+/** How far the whole work is once it has been read, and once its surface has been looked over; chosen. */
+const READ = 0.3;
+const MENDED = 0.55;
 
 type File = Pick<Input<'checkPart'>, 'file' | 'name' | 'key' | 'unit'>;
 
@@ -32,7 +33,7 @@ async function readPart(
   last = undefined;
   say('reading');
   const bytes = new Uint8Array(await asked.file.arrayBuffer());
-  const read = readMesh(bytes, asked.name, (share) => alive(READING * share));
+  const read = readMesh(bytes, asked.name, (share) => alive(READ * share));
   if (!read.ok) return read;
   say('mending');
   const part = mendPart(read.value, asked.unit);
@@ -49,7 +50,7 @@ export async function checkPartJob(input: Input<'checkPart'>, alive: Alive, tell
     checkPart(
       read.value,
       input.thickest,
-      () => alive(READING),
+      () => alive(MENDED),
       (found) => say('looking', found),
     ),
   );

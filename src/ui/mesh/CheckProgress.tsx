@@ -9,12 +9,6 @@ import { checkAgain, forgetEnded, stop, usePartCheck, type Ended, type Work } fr
 /** A check that is done sooner shows no progress [ms]. */
 const PATIENT_MS = 400;
 
-/** How long the rest takes, once enough is done to tell. */
-function secondsLeft({ share, begunMs }: Work): number | undefined {
-  const elapsed = (performance.now() - begunMs) / 1000;
-  return share < 0.05 || share >= 1 ? undefined : elapsed * (1 / share - 1);
-}
-
 /** True once the work has gone on for a while. */
 function useSlow(work: Work | undefined): boolean {
   const begun = work?.begunMs;
@@ -41,7 +35,7 @@ export function CheckProgress() {
       <span className="laying" aria-hidden="true">
         <i style={{ width: `${(100 * share).toFixed(1)}%` }} />
       </span>
-      <span className="told">{soFarText(found, secondsLeft(work))}</span>
+      <span className="told">{soFarText(found)}</span>
       <button className="b" type="button" onClick={stop}>
         {MESH.stop}
       </button>

@@ -7,11 +7,11 @@ import { MarksView } from '../drawing/MarksView.tsx';
 import { scaleText, through } from '../drawing/sheet.ts';
 import { usePxPerMm } from '../drawing/usePxPerMm.ts';
 import { useWidth } from '../drawing/useWidth.ts';
-import { lengthFigure } from '../text/numbers.ts';
+import { lengthFigure, type LengthUnit } from '../text/numbers.ts';
 import { MESH_FIGURES, sectionItem, sectionTitle } from '../text/meshText.ts';
 import { Balloon } from './Balloon.tsx';
 import { BalloonKey } from './BalloonKey.tsx';
-import { sectionOf, useChecked, type Checked } from './checked.ts';
+import { sectionOf, useChecked } from './checked.ts';
 import { CutHatch } from './Hatches.tsx';
 import { placeBalloons } from './placeBalloons.ts';
 import { choose } from './partCheck.ts';
@@ -26,29 +26,31 @@ function useSection(): { readonly section: PartSection | undefined; readonly at:
   return { section: one ? sectionOf(checked, one) : sections[0], at, count: sections.length };
 }
 
-function dims({ loops: _loops, box, sheet }: SectionPlan, { unit, values }: Checked, pxPerMm: number) {
-  const { scale } = values.as;
-  const size = (from: number, to: number) => lengthFigure((scale * Math.abs(to - from)) / (pxPerMm * scale), unit);
+/** Below this an upright dimension has no room for letters along it [px]. */
+const LOW = 44;
+
+/** How wide and how high what is cut is, as printed. */
+function dims({ box, sheet: { pxPerMm } }: SectionPlan, unit: LengthUnit) {
+  const size = (from: number, to: number) => lengthFigure(Math.abs(to - from) / pxPerMm, unit);
   const { left, right, top, bottom } = box;
-  const y = bottom + 26;
-  const x = right + 26;
+  const [x, y] = [right + 26, bottom + 26];
+  const middle = { x: (left + right) / 2, y: (top + bottom) / 2 };
   const label = { tone: 'ink', size: 13, anchor: 'middle' } as const;
-  const across = levelDimension(
-    left,
-    right,
-    y,
-    bottom + 5,
-    { ...label, text: size(left, right), x: (left + right) / 2, y: y - 5 },
-    right - left < 60,
+  const isLow = bottom - top < LOW;
+  const beside = isLow
+    ? ({ ...label, anchor: 'start', x: x + 8, y: middle.y + 4 } as const)
+    : { ...label, x: x - 5, y: middle.y, upright: true };
+  return together(
+    levelDimension(
+      left,
+      right,
+      y,
+      bottom + 5,
+      { ...label, text: size(left, right), x: middle.x, y: y - 5 },
+      right - left < 60,
+    ),
+    uprightDimension(bottom, top, x, right + 5, { ...beside, text: size(bottom, top) }),
   );
-  const up = uprightDimension(bottom, top, x, right + 5, {
-    ...label,
-    text: size(bottom, top),
-    x: x - 5,
-    y: (top + bottom) / 2,
-    upright: true,
-  });
-  return sheet.width < 1 ? undefined : together(across, up);
 }
 
 /** Fig. 2: what is cut, at a true scale, with every thin section that shows in it. */
@@ -79,7 +81,7 @@ export function SectionDrawing() {
   );
   if (!section) return null;
   const shown = plan ? judged.filter(({ flexure }) => section.shows.includes(flexure.number)) : [];
-  const marks = plan && dims(plan, checked, plan.sheet.pxPerMm);
+  const marks = plan && dims(plan, unit);
   return (
     <figure ref={ref} className="section-drawing">
       <figcaption className="cap">

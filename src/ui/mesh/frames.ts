@@ -22,12 +22,6 @@ function lift({ right, up }: PartSection, { x, y }: Point): Point3 {
   };
 }
 
-/** A direction of a plane, as a place in the part would be. */
-export function inPlane({ origin, right, up }: PartSection, point: Point3): Point {
-  const from = { x: point.x - origin.x, y: point.y - origin.y, z: point.z - origin.z };
-  return { x: dot3(from, right), y: dot3(from, up) };
-}
-
 /** Half way along a line of points. */
 export function middleOf(points: readonly Point[]): Point {
   const lengths = points.slice(1).map((to, i) => {

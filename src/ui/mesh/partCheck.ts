@@ -8,8 +8,11 @@ import { createClient } from '../../workers/client.ts';
 import { startOnPage, startWorker } from '../../workers/engine.ts';
 import type { PartNews } from '../../workers/protocol.ts';
 
+/** To look over the surface of some million triangles takes so long on a slow machine, and says nothing meanwhile. */
+const PATIENCE_MS = 180_000;
+
 /** In a worker of its own, so that it stands in the way of no drawing. */
-export const checker = createClient({ worker: startWorker, page: startOnPage });
+export const checker = createClient({ worker: startWorker, page: startOnPage, patienceMs: PATIENCE_MS });
 
 /** What is asked to be read, and how. */
 export interface Asked {

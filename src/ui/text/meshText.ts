@@ -92,10 +92,8 @@ export function doingText(doing: keyof typeof DOING, name: string): string {
 }
 
 /** “2 thin sections so far”. */
-export function soFarText(count: number, secondsLeft: number | undefined): string {
-  const found = count === 0 ? '' : `${counted(count, 'thin section')} so far`;
-  const left = secondsLeft === undefined ? '' : `about ${Math.max(1, Math.round(secondsLeft))}${NO_BREAK}s left`;
-  return [found, left].filter((part) => part !== '').join('; ');
+export function soFarText(found: number): string {
+  return found === 0 ? '' : `${counted(found, 'thin section')} so far`;
 }
 
 export function stoppedText(name: string, found: number, hasBefore: boolean): string {
