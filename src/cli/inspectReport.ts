@@ -61,14 +61,12 @@ function damageReport({ kind, count, mended, at }: Damage) {
   return { kind, count, mended, at_mm: place(at) };
 }
 
-/** The scale, nearest to that of the file, at which most sections are whole and even. */
+/** The scale, at or above that of the file and nearest to it, at which most sections are even and whole. */
 function suggestedScale({ findings, facts }: CheckedPart, as: PrintedAs): number | null {
   const lines = byScale(thinOf(findings.flexures, facts.box, as), as.profile);
-  const far = ({ value }: Stretch) => Math.abs(Math.log(value));
-  const best = stretchesOf(lines, SCALES).toSorted(
-    (a, b) => b.even - a.even || b.whole - a.whole || far(a) - far(b),
-  )[0];
-  return best === undefined ? null : shown(best.value);
+  const stretches = stretchesOf(lines, { min: 1, max: SCALES.max });
+  const best = stretches.toSorted((a, b) => b.even - a.even || b.whole - a.whole || a.value - b.value)[0];
+  return best === undefined || best.whole === 0 ? null : shown(best.value);
 }
 
 /**

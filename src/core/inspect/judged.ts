@@ -46,7 +46,7 @@ export interface Landing {
 export interface Judged {
   readonly flexure: Flexure;
   readonly lying: Lying;
-  /** How far it is turned from lying exactly so [rad], 0 to 45°. */
+  /** How far it is turned from lying exactly so [rad], at most 54.7°, the way from an axis to the middle of three. */
   readonly aslant: Rad;
   readonly landing: Landing;
   /** The layer in which its section is seen best, from 1, and those through which it runs. */

@@ -23,6 +23,11 @@ const AWAY = 1;
 /** Walls turn by less through the facets of a curved leaf or through the noise of a file. */
 const TURNING = (4 * Math.PI) / 180;
 
+/** … and so many times as long as a facet is no facet. */
+const STRAIGHT_PIECE = 2;
+/** So far back an arc is looked for, in corners and places between them. */
+const MOST_BACK = 200;
+
 export interface WallEnd {
   readonly at: Point;
   /** Radius of the fillet before it; 0 where it is a sharp corner. */
@@ -72,6 +77,30 @@ function radiusThrough(a: Point, b: Point, c: Point): Mm {
   return area > 0 ? sides / (4 * area) : 0;
 }
 
+/** Corners of an arc that runs into a place from behind, as one who goes on along the wall has passed them. */
+function arcBefore(boundary: Boundary, vertex: number, side: 'left' | 'right', away: 1 | -1): readonly Point[] {
+  const steps = new Steps(boundary, vertex, side === 'left');
+  const passed: number[] = boundary.isCorner[vertex] === 1 ? [vertex] : [];
+  const arc: Point[] = [];
+  for (let guard = 0; guard < MOST_BACK; guard += 1) {
+    const [, to] = steps.next();
+    if (boundary.isCorner[to] === 0) continue;
+    passed.push(to);
+    const [a, b, c] = passed.slice(-3);
+    if (a === undefined || b === undefined || c === undefined) continue;
+    const angle = (from: number, on: number) =>
+      Math.atan2(boundary.y[on]! - boundary.y[from]!, boundary.x[on]! - boundary.x[from]!);
+    const turn = away * turnFrom(angle(c, b), angle(b, a));
+    if (!(turn > TURNING / 2 && turn < SHARP)) break;
+    arc.unshift({ x: boundary.x[b]!, y: boundary.y[b]! });
+    const length = (from: number, on: number) =>
+      Math.hypot(boundary.x[on]! - boundary.x[from]!, boundary.y[on]! - boundary.y[from]!);
+    // A piece that is longer than the facets before it is the straight part of the run.
+    if (length(c, b) > STRAIGHT_PIECE * length(b, a)) break;
+  }
+  return arc;
+}
+
 /** How far a march goes, in all and in steps, and how wide the run is. */
 export interface Reach {
   readonly length: Mm;
@@ -106,8 +135,8 @@ export function wallEnd(
   const away = side === 'left' ? 1 : -1;
   const at = (v: number): Point => ({ x: boundary.x[v]!, y: boundary.y[v]! });
   const points = [at(vertex)];
-  /** Corners of what turns smoothly. */
-  let arc: Point[] = [];
+  /** Corners of what turns smoothly; the march may begin in the middle of it. */
+  let arc: readonly Point[] = arcBefore(boundary, vertex, side, away);
   let before: Step | undefined;
   let gone = 0;
   /** How far the wall has come away, and where it began to. */
@@ -116,7 +145,7 @@ export function wallEnd(
   for (let count = 0; count < reach.steps && gone < reach.length; count += 1) {
     const step = joined(boundary, steps, away, direction);
     const here = at(step.from);
-    const turn = before ? turnFrom(before.off, step.off) : step.off;
+    const turn = before ? turnFrom(before.off, step.off) : turnAt(boundary, vertex, step, away, side, direction);
     const gain = step.length * Math.sin(step.off);
     if (turn > SHARP) return { at: here, fillet: radiusOf(arc), points };
     if (step.off > ACROSS) return { at: here, fillet: radiusOf([...arc, here]), points };
@@ -135,6 +164,21 @@ export function wallEnd(
     before = step;
   }
   return undefined;
+}
+
+/** By how much the wall turns where the march begins: nothing at a place between corners. */
+function turnAt(
+  boundary: Boundary,
+  vertex: number,
+  step: Step,
+  away: 1 | -1,
+  side: 'left' | 'right',
+  direction: number,
+): number {
+  if (boundary.isCorner[vertex] === 0) return 0;
+  const [to, from] = new Steps(boundary, vertex, side === 'left').next();
+  const angle = Math.atan2(boundary.y[to]! - boundary.y[from]!, boundary.x[to]! - boundary.x[from]!);
+  return turnFrom(away * turnFrom(direction, angle), step.off);
 }
 
 /** One straight piece of the wall, over places that were added in between. */
