@@ -30,3 +30,16 @@ export function looseMesh(...triangles: readonly (readonly number[])[]): Triangl
     corners: Uint32Array.from({ length: 3 * triangles.length }, (_, i) => i),
   };
 }
+
+/** An open sheet of waves, two triangles to each of n × n squares; no two of its vertices alike. */
+export function wavyMesh(n: number): TriangleMesh {
+  const points = Array.from({ length: (n + 1) ** 2 }, (_, i) => {
+    const [row, column] = [Math.floor(i / (n + 1)), i % (n + 1)];
+    return [row, column, Math.sin(row / 7) * Math.cos(column / 5)].map(Math.fround);
+  });
+  const corners = Array.from({ length: n * n }, (_, i) => {
+    const at = Math.floor(i / n) * (n + 1) + (i % n);
+    return [at, at + n + 1, at + n + 2, at, at + n + 2, at + 1];
+  });
+  return { points: Float64Array.from(points.flat()), corners: Uint32Array.from(corners.flat()) };
+}

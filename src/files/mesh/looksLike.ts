@@ -72,7 +72,7 @@ function textLikeness(bytes: Uint8Array, name: string): Likeness {
   const beginning = TEXT_BEGINNINGS.find(([pattern]) => pattern.test(text));
   if (beginning) return { foreign: beginning[1] };
   const lines = text.split(/[\r\n]+/).map((line) => line.trim());
-  const obj = lines.filter((line) => OBJ_WORDS.has(line.split(/\s/, 1)[0]!)).length;
+  const obj = lines.filter((line) => OBJ_WORDS.has(line.split(/\s/, 1)[0] ?? '')).length;
   const moves = lines.filter((line) => G_CODE.test(line)).length;
   if (obj > moves || (obj === 0 && moves === 0 && isNamed(name, 'obj'))) return { format: 'OBJ' };
   return { foreign: moves > 0 ? 'G-code, the way of a printer and not a part' : other('text of another kind', name) };
@@ -83,9 +83,7 @@ function bytesLikeness(bytes: Uint8Array, name: string): Likeness {
   const beyond = bytesBeyond(bytes);
   const isNearly = promisedTriangles(bytes) > 0 && beyond > 0 && beyond < 50;
   if (isNearly || isNamed(name, 'stl') || isEmptyStl(bytes)) return { format: 'STL, binary' };
-  return {
-    foreign: isNamed(name, '3mf') ? 'bytes that are no zip archive, as a 3MF part is' : 'bytes of another kind',
-  };
+  return { foreign: other('bytes of another kind', name) };
 }
 
 function other(kind: string, name: string): string {

@@ -14,6 +14,9 @@ export const READING = 0.9;
 /** More of one kind say nothing new. */
 const MAX_NOTES = 20;
 
+/** Stands for the number of a vertex that no triangle has asked for yet. */
+const UNPLACED = 0xffffffff;
+
 /** An object in the part that holds it. */
 export interface Found {
   readonly object: ModelObject;
@@ -142,36 +145,37 @@ export class Plate {
       );
     }
     if (!this.names.has(object)) this.names.set(object, name);
-    this.add(object, this.placed(object, transform), growth(transform) < 0);
-  }
-
-  /** Its vertices where they belong, by their numbers in the whole. */
-  private placed({ id, points }: ModelObject, transform: Transform): Uint32Array {
-    const { builder } = this;
-    const all = points.all;
-    const numbers = new Uint32Array(points.length / 3);
-    for (let vertex = 0, at = 0; vertex < numbers.length; vertex += 1, at += 3) {
-      if (vertex % STEPS_PER_CALL === 0) this.tell();
-      const x = moved(transform, 0, all[at]!, all[at + 1]!, all[at + 2]!);
-      const y = moved(transform, 1, all[at]!, all[at + 1]!, all[at + 2]!);
-      const z = moved(transform, 2, all[at]!, all[at + 1]!, all[at + 2]!);
-      if (!(isPlace(x) && isPlace(y) && isPlace(z))) {
-        const bad = [x, y, z].find((value) => !isPlace(value))!;
-        refuseCoordinate(bad, `Vertex ${count(vertex)} of object ${quoted(id)}, where it is placed,`);
-      }
-      numbers[vertex] = builder.vertex(x, y, z);
-    }
-    return numbers;
+    this.add(object, transform);
   }
 
   /** Mirrored triangles are wound the other way, so that they face outwards as before. */
-  private add({ corners }: ModelObject, numbers: Uint32Array, isMirrored: boolean): void {
-    const [second, third] = isMirrored ? [2, 1] : [1, 2];
-    const all = corners.all;
-    for (let at = 0; at < corners.length; at += 3) {
-      if (this.builder.triangles % STEPS_PER_CALL === 0) this.tell();
-      this.builder.triangle(numbers[all[at]!]!, numbers[all[at + second]!]!, numbers[all[at + third]!]!);
+  private add(object: ModelObject, transform: Transform): void {
+    const [second, third] = growth(transform) < 0 ? [2, 1] : [1, 2];
+    const numbers = new Uint32Array(object.points.length / 3).fill(UNPLACED);
+    const { builder } = this;
+    const all = object.corners.all;
+    const vertex = (corner: number): number => {
+      const own = all[corner]!;
+      if (numbers[own] === UNPLACED) numbers[own] = this.vertex(object, own, transform);
+      return numbers[own]!;
+    };
+    for (let at = 0; at < object.corners.length; at += 3) {
+      if (builder.triangles % STEPS_PER_CALL === 0) this.tell();
+      builder.triangle(vertex(at), vertex(at + second), vertex(at + third));
     }
+  }
+
+  /** Number in the whole of a vertex of an object, put where it belongs. */
+  private vertex({ id, points }: ModelObject, own: number, transform: Transform): number {
+    const [px, py, pz] = [points.all[3 * own]!, points.all[3 * own + 1]!, points.all[3 * own + 2]!];
+    const x = moved(transform, 0, px, py, pz);
+    const y = moved(transform, 1, px, py, pz);
+    const z = moved(transform, 2, px, py, pz);
+    if (!(isPlace(x) && isPlace(y) && isPlace(z))) {
+      const bad = [x, y, z].find((value) => !isPlace(value))!;
+      refuseCoordinate(bad, `Vertex ${count(own)} of object ${quoted(id)}, where it is placed,`);
+    }
+    return this.builder.vertex(x, y, z);
   }
 
   private tell(): void {

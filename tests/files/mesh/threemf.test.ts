@@ -360,7 +360,7 @@ describe('the XML of 3MF', () => {
     ['another namespace', TEXT.replace(CORE, 'urn:x'), 'unreadable', /“model” of the namespace “urn:x”/],
     [
       'elements a thousand deep',
-      TEXT.replace('<build>', `${'<build>'.repeat(1000)}`),
+      TEXT.replace('<build>', '<build>'.repeat(1000)),
       'too-large',
       /nests elements more than 100 deep/,
     ],
