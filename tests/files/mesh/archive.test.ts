@@ -191,9 +191,9 @@ function numbers(...fields: readonly (readonly [number, number])[]): Uint8Array 
   );
 }
 
-describe('an archive made to burst', () => {
-  const zeros = (megabytes: number) => new Uint8Array(megabytes * 1_000_000);
+const zeros = (megabytes: number) => new Uint8Array(megabytes * 1_000_000);
 
+describe('an archive made to burst', () => {
   it('is refused by the sizes that it states, before anything is unpacked', () => {
     const problem = refused(packagedModel(zeros(50)));
     expect(problem).toMatchObject({ code: 'too-large', value: 50_000_000 });

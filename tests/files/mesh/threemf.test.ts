@@ -58,6 +58,9 @@ describe('the unit of a 3MF model', () => {
   });
 });
 
+const boxWithin = (inner: string, outer: string) =>
+  boxOf(model(OBJECT + group(2, part(1, inner)), `<item objectid="2" ${outer}/>`));
+
 describe('transforms of 3MF', () => {
   it('take points as rows: the last three numbers move, the rows are where the axes go', () => {
     expect(boxOf(moved('1 0 0 0 1 0 0 0 1 10 20 30'))).toEqual([[10, 20, 30], [11, 22, 33]]); // prettier-ignore
@@ -69,10 +72,8 @@ describe('transforms of 3MF', () => {
   it('of components come before those of what they are in', () => {
     const turned = 'transform="0 1 0 -1 0 0 0 0 1 0 0 0"';
     const shifted = 'transform="1 0 0 0 1 0 0 0 1 10 0 0"';
-    const both = (inner: string, outer: string) =>
-      boxOf(model(OBJECT + group(2, part(1, inner)), `<item objectid="2" ${outer}/>`));
-    expect(both(shifted, turned)).toEqual([[-2, 10, 0], [0, 11, 3]]); // prettier-ignore
-    expect(both(turned, shifted)).toEqual([[8, 0, 0], [10, 1, 3]]); // prettier-ignore
+    expect(boxWithin(shifted, turned)).toEqual([[-2, 10, 0], [0, 11, 3]]); // prettier-ignore
+    expect(boxWithin(turned, shifted)).toEqual([[8, 0, 0], [10, 1, 3]]); // prettier-ignore
   });
 
   it.each([
@@ -101,6 +102,10 @@ describe('transforms of 3MF', () => {
     ['1 0 0 0 1 0 0 0 1 2e9 0 0', /Vertex 0 of object “1”, where it is placed, has the coordinate “2000000000”/],
   ])('like %j are refused', (transform, said) => expect(refused(moved(transform)).message).toMatch(said));
 });
+
+/** Groups in groups round the box, the last of them as deep as is said. */
+const chain = (length: number) => OBJECT + Array.from({ length }, (_, i) => group(i + 2, part(i + 1))).join('');
+const item = (id: number) => `<item objectid="${id}"/>`;
 
 describe('objects of 3MF', () => {
   it('are placed as often as they are asked for, and named once', () => {
@@ -188,8 +193,6 @@ describe('objects of 3MF', () => {
   });
 
   it('go no deeper than a limit, however they are reached', () => {
-    const chain = (length: number) => OBJECT + Array.from({ length }, (_, i) => group(i + 2, part(i + 1))).join('');
-    const item = (id: number) => `<item objectid="${id}"/>`;
     expect(readPart(model(chain(31), item(32))).mesh.corners.length).toBe(36);
     expect(refused(model(chain(32), item(33)))).toMatchObject({ code: 'too-large', limit: 32 });
     // Inner ones first, so that each is measured before what holds it.
@@ -208,8 +211,9 @@ describe('objects of 3MF', () => {
   });
 });
 
+const otherPart = (inside: string, unit = 'millimeter') => bytesOf(modelXml(inside, '', `unit="${unit}"`));
+
 describe('the production extension', () => {
-  const sub = (inside: string, unit = 'millimeter') => bytesOf(modelXml(inside, '', `unit="${unit}"`));
   const P = `xmlns:p="${PRODUCTION}" requiredextensions="p"`;
   const files = (root: string, items: string, other: Uint8Array) =>
     packaged({ '3D/3dmodel.model': bytesOf(modelXml(root, items, P)), '3D/Objects/a b.model': other });
@@ -219,7 +223,7 @@ describe('the production extension', () => {
     const file = files(
       group(1, part(1, path)),
       `<item objectid="1"/><item objectid="1" ${path} transform="1 0 0 0 1 0 0 0 1 9 0 0"/>`,
-      sub(OBJECT),
+      otherPart(OBJECT),
     );
     const read = readPart(file);
     expect(read.mesh.corners.length).toBe(72);
@@ -228,11 +232,13 @@ describe('the production extension', () => {
   });
 
   it.each(['/3D/Objects/a%20b.model', '/3d/objects/A B.MODEL', '3D/Objects/a b.model'])('finds %s', (path) => {
-    expect(readPart(files('', `<item objectid="1" p:path="${path}"/>`, sub(OBJECT))).mesh.corners.length).toBe(36);
+    expect(readPart(files('', `<item objectid="1" p:path="${path}"/>`, otherPart(OBJECT))).mesh.corners.length).toBe(
+      36,
+    );
   });
 
   it('takes each part in its own unit, with what is moved in it', () => {
-    const inner = sub(OBJECT + group(2, part(1, 'transform="1 0 0 0 1 0 0 0 1 1 0 0"')), 'inch');
+    const inner = otherPart(OBJECT + group(2, part(1, 'transform="1 0 0 0 1 0 0 0 1 1 0 0"')), 'inch');
     const file = files(
       '',
       '<item objectid="2" p:path="/3D/Objects/a b.model" transform="1 0 0 0 1 0 0 0 1 1 0 0"/>',
@@ -250,7 +256,7 @@ describe('the production extension', () => {
     ['file:///x.model', /which is not inside the package/],
     ['C:\\\\x.model', /which is not inside the package/],
   ])('refuses the path %s', (path, said) => {
-    expect(refused(files('', `<item objectid="1" p:path="${path}"/>`, sub(OBJECT))).message).toMatch(said);
+    expect(refused(files('', `<item objectid="1" p:path="${path}"/>`, otherPart(OBJECT))).message).toMatch(said);
   });
 
   it('refuses a path in a part that is not the first', () => {
@@ -263,11 +269,12 @@ describe('the production extension', () => {
   });
 });
 
-describe('extensions of 3MF', () => {
-  const BASE = 'http://schemas.microsoft.com/3dmanufacturing';
-  const using = (space: string, inside = '') =>
-    model(OBJECT.replace('</mesh>', `${inside}</mesh>`), ITEM, `xmlns:e="${space}" requiredextensions="e"`);
+const BASE = 'http://schemas.microsoft.com/3dmanufacturing';
+/** A model that requires an extension and has this of it. */
+const using = (space: string, inside = '') =>
+  model(OBJECT.replace('</mesh>', `${inside}</mesh>`), ITEM, `xmlns:e="${space}" requiredextensions="e"`);
 
+describe('extensions of 3MF', () => {
   it.each([`${BASE}/material/2015/02`, `${BASE}/trianglesets/2021/07`, PRODUCTION])('%s may be required', (space) => {
     expect(readPart(using(space)).notes).toEqual([]);
   });
