@@ -1,8 +1,5 @@
 /** Whether a file is a mesh, before anyone reads it. */
 
-/** As the chooser of a mesh is told. */
-export const MESH_ENDINGS = '.stl,.3mf,.obj';
-
 /** By the ending of its name. */
 export function isMeshName(name: string): boolean {
   return /\.(?:stl|3mf|obj)$/i.test(name);

@@ -62,7 +62,7 @@ function openBytes(bytes: Uint8Array, refuse: Refuse): string | undefined {
 }
 
 async function checkMesh(file: File, refuse: Refuse): Promise<undefined> {
-  const checking = await import('../mesh/partCheck.ts').catch(() => undefined);
+  const checking = await import('../mesh/MeshPlace.tsx').catch(() => undefined);
   if (checking === undefined) return refuse('What checks part files did not come; load the page again.');
   useMessages.getState().clear();
   checking.checkFile(file);

@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { allowableNamed } from '../../core/design/allowables.ts';
 import type { Cure } from '../../core/inspect/cure.ts';
 import type { Judged } from '../../core/inspect/judged.ts';
-import { lettersWidth } from '../charts/letters.ts';
+import { letteringWidth } from '../drawing/lettering.ts';
 import { useWidth } from '../drawing/useWidth.ts';
 import { CURED } from '../text/meshText.ts';
 import { useChecked } from './checked.ts';
@@ -82,7 +82,7 @@ function lettered(
   const kept: { at: number; text: string; end: number }[] = [];
   for (const { now } of pairs.toSorted((a, b) => a.now - b.now)) {
     const text = say(now);
-    const half = lettersWidth(text, 12) / 2;
+    const half = letteringWidth(text, 12) / 2;
     const at = x(now);
     if (at - half > (kept.at(-1)?.end ?? -Infinity) + 4) kept.push({ at, text, end: at + half });
   }

@@ -1,7 +1,9 @@
 import { useRef, type ChangeEvent } from 'react';
-import { MESH_ENDINGS } from '../app/meshKind.ts';
 import { openFile } from '../app/openFile.ts';
 import { MESH } from '../text/meshText.ts';
+
+/** What the chooser offers. */
+const MESH_ENDINGS = '.stl,.3mf,.obj';
 
 function onChange(event: ChangeEvent<HTMLInputElement>): void {
   const file = event.target.files?.[0];

@@ -21,6 +21,8 @@ import { MeshTitle } from './MeshTitle.tsx';
 import { PartSheet } from './PartSheet.tsx';
 import { usePartCheck } from './partCheck.ts';
 
+export { checkFile } from './partCheck.ts';
+
 /** The part that stands, judged for what stands in the brief. */
 function useCheckedPart(): Checked | undefined {
   const { standing, chosen } = usePartCheck();

@@ -1,18 +1,16 @@
 /** Where everything of the chart of lines against scale lies [px]. */
-import { scaleLinear, type ScaleLinear } from 'd3';
 import type { Box3 } from '../../core/geometry/mesh/triangleMesh.ts';
 import type { PrintedAs } from '../../core/inspect/judged.ts';
 import { asLaid } from '../../core/inspect/asLaid.ts';
 import { thicknessAt } from '../../core/inspect/landing.ts';
 import type { Box } from '../charts/frame.ts';
-import { lettersWidth } from '../charts/letters.ts';
+import { letteringWidth } from '../drawing/lettering.ts';
 import { SCALE_CHART, scaleValueText } from '../text/meshText.ts';
 import type { Alike } from '../../core/inspect/alike.ts';
+import { linear, type Linear } from './linear.ts';
 import { numbersText } from './numbersText.ts';
 import { balloonReach } from './Balloon.tsx';
 import { countIn, scalesForAll, type WholePlace } from './wholePlaces.ts';
-
-type Linear = ScaleLinear<number, number>;
 
 interface Line {
   readonly alike: Alike;
@@ -98,8 +96,8 @@ export function scalePlan(groups: readonly Alike[], part: Box3, as: PrintedAs, w
   const most = Math.min(MOST, Math.max(4.6, Math.ceil(high * 2.1) / 2));
   const reach = Math.max(...groups.map(({ numbers }) => balloonReach(numbersText(numbers))));
   const box: Box = { left: 34, right: width - 2 * reach - 12, top: 30, bottom: height - 52 };
-  const x = scaleLinear().domain(span).range([box.left, box.right]);
-  const y = scaleLinear().domain([0, most]).range([box.bottom, box.top]);
+  const x = linear(span, [box.left, box.right]);
+  const y = linear([0, most], [box.bottom, box.top]);
   const drawn = groups.map((alike) => lineOf(alike, part, as, span, most, x, y));
   const ends = spread(
     drawn.map(({ end }) => y(Math.min(most, end))),
@@ -110,8 +108,10 @@ export function scalePlan(groups: readonly Alike[], part: Box3, as: PrintedAs, w
   const places = scalesForAll(flexures, part, as, span).filter(({ counts }) => Math.max(...counts) <= most);
   const nowSide = as.scale > (span[0] + span[1]) / 2 ? -1 : 1;
   const within = drawn.filter(({ now }) => now <= most);
+  // Those that are alike are lettered once.
+  const nows = [...new Set(within.map(({ now }) => now.toFixed(2)))];
   const nowYs = spread(
-    within.map(({ now }) => y(now) + 16),
+    nows.map((now) => y(Number(now)) + 16),
     13,
     box.top + 8,
     box.bottom - 4,
@@ -123,11 +123,11 @@ export function scalePlan(groups: readonly Alike[], part: Box3, as: PrintedAs, w
     y,
     most,
     span,
-    marks: x.ticks(width < 420 ? 4 : 6).filter((at) => at > 0),
+    marks: x.marks(width < 420 ? 4 : 6).filter((at) => at > 0),
     places,
     lettered: lettering(places, x, box),
     lines: drawn.map((line, i) => ({ ...line, end: { x: x(line.stop) + reach + 6, y: ends[i] ?? 0 } })),
-    nows: within.map(({ now }, i) => ({ text: now.toFixed(2), y: nowYs[i] ?? 0 })),
+    nows: nows.map((text, i) => ({ text, y: nowYs[i] ?? 0 })),
     nowSide,
     countsOf: countsOf(groups),
     valueText: scaleValueText(
@@ -148,7 +148,7 @@ function lettering(places: readonly WholePlace[], x: Linear, { left, right }: Bo
   const order = places.toSorted((a, b) => Number(b.isEven) - Number(a.isEven) || a.at - b.at);
   return order.flatMap((place) => {
     const text = `${Number(place.at.toFixed(3))}×: ${[...new Set(place.counts)].join(', ')}`;
-    const half = lettersWidth(text, 12) / 2;
+    const half = letteringWidth(text, 12) / 2;
     const at = Math.min(Math.max(x(place.at), left + half), right + 20 - half);
     const room = { from: at - half - 6, to: at + half + 6 };
     if (taken.some(({ from, to }) => room.from < to && from < room.to)) return [];
