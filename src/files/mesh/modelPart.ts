@@ -129,11 +129,11 @@ class ModelReader {
     }
     this.unit = UNITS[said];
     for (const prefix of (attribute(tag, 'requiredextensions') ?? '').split(/\s+/).filter(Boolean)) {
-      this.require(prefix, tag.ns[prefix]);
+      this.demand(prefix, tag.ns[prefix]);
     }
   }
 
-  private require(prefix: string, space: string | undefined): void {
+  private demand(prefix: string, space: string | undefined): void {
     const harm = space === undefined ? 'unknown' : harmOf(space);
     if (harm === 'unknown') {
       refuse(
