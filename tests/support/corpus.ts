@@ -13,6 +13,13 @@ export interface Measured {
   readonly area?: number;
   readonly signed_volume?: number;
   readonly solids?: number;
+  readonly degenerate_repeated_vertex?: number;
+  readonly degenerate_zero_area?: number;
+  readonly duplicate_facets?: number;
+  readonly open_edges?: number;
+  readonly edges_shared_by_more_than_two?: number;
+  readonly edges_with_clashing_orientation?: number;
+  readonly shells?: number;
   readonly independent_reader_result?: string;
 }
 

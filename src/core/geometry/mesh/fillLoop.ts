@@ -10,8 +10,6 @@ export interface LoopPlane {
   readonly area: number;
   /** How far it lies off its plane, from side to side. */
   readonly thickness: number;
-  /** How far it lies off the straight line between its two ends that are farthest from each other, or nearly so. */
-  readonly width: number;
 }
 
 const at = (points: Float64Array, vertex: number): Point3 => ({
@@ -41,16 +39,7 @@ export function loopPlane(points: Float64Array, round: readonly number[]): LoopP
   const unit = area > 0 ? times3(normal, 1 / area) : { x: 0, y: 0, z: 1 };
   const heights = corners.map((corner) => dot3(from3(first, corner), unit));
   const thickness = Math.max(...heights) - Math.min(...heights);
-  return { normal: unit, length, area, thickness, width: widthOf(corners) };
-}
-
-function widthOf(corners: readonly Point3[]): number {
-  const farthest = (from: Point3) =>
-    corners.reduce((best, corner) => (distance3(corner, from) > distance3(best, from) ? corner : best));
-  const end = farthest(corners[0]!);
-  const way = from3(end, farthest(end));
-  const length = length3(way);
-  return length > 0 ? Math.max(...corners.map((corner) => length3(cross3(from3(end, corner), way)) / length)) : 0;
+  return { normal: unit, length, area, thickness };
 }
 
 /** A corner of the way in its own plane. */
@@ -74,7 +63,7 @@ export function filledLoop(points: Float64Array, round: readonly number[], plane
   const fill: number[] = [];
   while (left.length > 3) {
     const ear = findEar(left, level);
-    if (ear === undefined) return undefined;
+    if (ear < 0) return undefined;
     for (const step of [-1, 0, 1]) fill.push(left.at((ear + step) % left.length)!.vertex);
     left.splice(ear, 1);
   }
@@ -87,20 +76,13 @@ function flattened(points: Float64Array, round: readonly number[], { normal }: L
   return round.map((vertex) => ({ vertex, x: dot3(at(points, vertex), right), y: dot3(at(points, vertex), up) }));
 }
 
-/** A corner that can be cut off; one in a straight line only where no other can, as then all that is left mostly is. */
-function findEar(left: readonly Flat[], level: number): number | undefined {
-  const [ear, straight] = [left.findIndex(isEar), left.findIndex(isStraight)];
-  if (ear >= 0) return ear;
-  return straight >= 0 ? straight : undefined;
-
-  function isStraight(_: Flat, i: number): boolean {
-    return Math.abs(turnOf(left.at(i - 1)!, left[i]!, left[(i + 1) % left.length]!)) <= level;
-  }
-  function isEar(_: Flat, i: number): boolean {
-    const [p, q, r] = [left.at(i - 1)!, left[i]!, left[(i + 1) % left.length]!];
+/** A corner that can be cut off; −1 where none can. */
+function findEar(left: readonly Flat[], level: number): number {
+  return left.findIndex((q, i) => {
+    const [p, r] = [left.at(i - 1)!, left[(i + 1) % left.length]!];
     if (!(turnOf(p, q, r) > level)) return false;
     return !left.some((other) => other !== p && other !== q && other !== r && holds(p, q, r, other));
-  }
+  });
 }
 
 function turnOf(p: Flat, q: Flat, r: Flat): number {

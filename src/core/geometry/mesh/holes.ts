@@ -17,13 +17,11 @@ const FEW_SIDES = 8;
 const SHORT = 0.05;
 /** It adds no more than this share of the area that is there. */
 const LITTLE_AREA = 0.1;
-/** A slit is no wider than this share of the diagonal: one side of it was cut at more places than the other. */
-const SLIT = 1e-5;
 /** Longer ways round are not looked at, so that the time stays within bounds. */
 const MOST_SIDES = 96;
 
 /**
- * Fills small flat holes and slits.
+ * Fills small flat holes.
  *
  * @param mesh - a mesh whose shells are each wound alike [mm]
  * @param edges - its edges [-]
@@ -52,13 +50,7 @@ export function fillHoles(
   return corners;
 }
 
-function isFilled(
-  { width, thickness, length, area }: LoopPlane,
-  sides: number,
-  diagonal: number,
-  have: number,
-): boolean {
-  if (width <= SLIT * diagonal) return true;
+function isFilled({ thickness, length, area }: LoopPlane, sides: number, diagonal: number, have: number): boolean {
   const isFlat = thickness <= FLAT * length;
   return isFlat && area <= LITTLE_AREA * have && (sides <= FEW_SIDES || length <= SHORT * diagonal);
 }

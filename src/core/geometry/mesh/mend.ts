@@ -7,6 +7,7 @@ import type { Mending } from './mending.ts';
 import { boxOf, diagonalOf, meshFigures } from './meshFigures.ts';
 import { heightOf, middleOfSide, middleOfTriangle } from './triangles.ts';
 import { pointOf, type TriangleMesh } from './triangleMesh.ts';
+import { splitAtVertices } from './splitEdges.ts';
 import { windOutward } from './windOutward.ts';
 
 /** Vertices nearer than these shares of the diagonal are joined: what single precision keeps of a coordinate, and ten times that. */
@@ -26,8 +27,8 @@ export interface Mended {
 /**
  * Finds what is wrong with a surface and mends what cannot change the part.
  *
- * Triangles that are there twice go; vertices at open edges join where they are as near as single precision can tell; small
- * flat holes are filled by the rule of `fillHoles`; triangles are turned so that all of a shell look the same way, and a
+ * Triangles that are there twice go; vertices at open edges join where they are as near as single precision can tell, and are
+ * let into open edges on which they lie; small flat holes are filled by the rule of `fillHoles`; triangles are turned so that all of a shell look the same way, and a
  * shell inside out that lies in no other is turned outward. Triangles without an area stay, as they hold the surface
  * together. Counts of open and crowded edges are those of the file; `mended` says how many of them are gone.
  *
@@ -40,7 +41,8 @@ export function mendMesh(mesh: TriangleMesh, alive: () => void = () => undefined
   alive();
   const single = withoutDuplicates(found);
   alive();
-  const joined = withNearJoined(single, alive);
+  const joined = withSeamsSplit(withNearJoined(single, alive));
+  alive();
   const wound = windOutward(joined);
   alive();
   const damage = [
@@ -94,6 +96,19 @@ function joinedWithin(mending: Mending, share: number): Mending {
     name.findIndex((other, vertex) => other !== vertex),
   );
   return { mesh: whole, edges: after, damage: [...damage, { kind: 'unjoined', count: joined, at, mended: joined }] };
+}
+
+/** Vertices that lie on edges of their neighbours are let into them; as it was, where that closes no edge. */
+function withSeamsSplit(mending: Mending): Mending {
+  const { mesh, edges, damage } = mending;
+  if (edges.open === 0) return mending;
+  const split = splitAtVertices(mesh, edges, NEAR[1] * diagonalOf(boxOf(mesh)));
+  if (split === undefined) return mending;
+  const after = edgesOf(split.mesh);
+  if (after.open >= edges.open || after.crowded > edges.crowded) return mending;
+  const count = split.vertices.length;
+  const found: Damage = { kind: 'unjoined', count, at: pointOf(mesh, split.vertices[0]!), mended: count };
+  return { mesh: split.mesh, edges: after, damage: [...damage, found] };
 }
 
 function edgeDamage(
