@@ -3,7 +3,7 @@
 /** Four million triangles in binary STL, which spends fifty bytes on each. The file, its mesh and the check of it must fit in one tab. */
 export const MAX_FILE_BYTES = 200_000_000;
 
-/** A mesh of as many takes 100 MB, and 400 MB while it is read; part files seldom hold a tenth of them. */
+/** A mesh of as many takes 100 MB, and 300 MB beside its file while it is read; part files seldom hold a tenth of them. */
 export const MAX_TRIANGLES = 4_000_000;
 
 /** Three to a triangle, where none is shared. */

@@ -55,7 +55,8 @@ class Faces {
     if (cursor.is('v')) this.place();
     else if (cursor.is('f') || cursor.is('fo')) this.face();
     else if (!cursor.begins(COMMENT) && !cursor.is('vn') && !cursor.is('vt')) this.other(cursor.word().toLowerCase());
-    cursor.skipLine();
+    // A comment may end in a backslash as folders do, and goes no further.
+    cursor.skipLine(!cursor.begins(COMMENT));
     return true;
   }
 

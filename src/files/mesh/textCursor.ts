@@ -56,16 +56,11 @@ export class TextCursor {
     return true;
   }
 
-  /** The first word of the next line that has one. */
-  nextLine(): boolean {
-    this.skipLine();
-    return this.next();
-  }
-
-  skipLine(): void {
+  /** @param carried - whether to skip what the line is carried on in as well */
+  skipLine(carried = true): void {
     const { bytes } = this;
     while (!this.atEnd && !isLineEnd(bytes[this.pos])) {
-      if (this.carriesOn()) {
+      if (carried && this.carriesOn()) {
         this.pos += 1;
         this.passLineEnd();
       } else this.pos += 1;
