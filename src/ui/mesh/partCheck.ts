@@ -15,7 +15,7 @@ const PATIENCE_MS = 180_000;
 export const checker = createClient({ worker: startWorker, page: startOnPage, patienceMs: PATIENCE_MS });
 
 /** What is asked to be read, and how. */
-export interface Asked {
+interface Asked {
   readonly file: File;
   readonly key: string;
   /** As the user says. */
@@ -24,7 +24,7 @@ export interface Asked {
 }
 
 /** A part that has been checked. */
-export interface Standing {
+interface Standing {
   readonly asked: Asked;
   readonly part: CheckedPart;
 }

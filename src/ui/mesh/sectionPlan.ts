@@ -21,7 +21,7 @@ const SCALES = [5, 2, 1, 0.5, 0.2, 0.1, 0.05, 0.02];
 /** Room for balloons above, and for the dimension and the frame below; at the right for the other dimension [px]. */
 const ABOVE = 46;
 const BELOW = 66;
-const BESIDE = 60;
+const BESIDE = 52;
 const TALLEST = 380;
 /** A box stands so far off its thin section [px]. */
 const OFF = 6;

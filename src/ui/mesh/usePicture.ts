@@ -5,6 +5,8 @@ import { along3 } from '../../core/geometry/mesh/vector3.ts';
 import { useChecked } from './checked.ts';
 import { checker, usePartCheck } from './partCheck.ts';
 
+/** Room at both sides together for the marks of the cut, in screen px. */
+const BESIDE = 64;
 /** Tallest picture, in screen px. */
 const TALLEST = 250;
 
@@ -23,7 +25,7 @@ export function usePicture(section: PartSection | undefined, width: number, pxPe
   const [drawn, setDrawn] = useState<{ readonly part: unknown; readonly picture: PartPicture }>();
   const options = useMemo(
     () => ({
-      room: { width: (width - 90) / pxPerMm, height: TALLEST / pxPerMm },
+      room: { width: (width - BESIDE) / pxPerMm, height: TALLEST / pxPerMm },
       marks: part.findings.flexures.map(({ centre, depth, thickness }) => ({
         at: centre,
         within: Math.max(depth, thickness.least),

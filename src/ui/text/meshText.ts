@@ -222,7 +222,7 @@ export const TABLE = {
   alike: (count: number) => `, ${inWords(count)} alike`,
   choose: (numbers: string) => `Look at ${numbers}`,
   layer: ({ layer, layers: [first, last] }: Judged) =>
-    first === last ? `in layer ${layer}` : `best seen in layer ${layer}, of ${first} to ${last}`,
+    first === last ? `in layer ${layer}` : `layers ${first} to ${last}, best seen in ${layer}`,
   makeIt: (number: number) => `Make it a joint: ${number}`,
 } as const;
 

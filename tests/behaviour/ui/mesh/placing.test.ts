@@ -6,13 +6,15 @@ import { placeBalloons } from '../../../../src/ui/mesh/placeBalloons.ts';
 /** Half of a balloon [px]. */
 const REACH = 10;
 
+/** A band of plastic across the paper. */
+const isPlastic = ({ y }: { readonly y: number }) => y > 140 && y < 170;
+
 describe('balloons', () => {
   const room = { x: 0, y: 0, width: 700, height: 260 };
   const spots = Array.from({ length: 40 }, (_, i) => ({
     number: i + 1,
     box: { x: 60 + 14 * i, y: 150, width: 10, height: 8 },
   }));
-  const isPlastic = ({ y }: { readonly y: number }) => y > 140 && y < 170;
   const placed = placeBalloons(spots, room, isPlastic);
   const boxes = placed.map(({ x, y }) => ({ x: x - REACH, y: y - REACH, width: 2 * REACH, height: 2 * REACH }));
 
