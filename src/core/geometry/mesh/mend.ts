@@ -41,9 +41,11 @@ export function mendMesh(mesh: TriangleMesh, alive: () => void = () => undefined
   alive();
   const single = withoutDuplicates(found);
   alive();
-  const joined = withSeamsSplit(withNearJoined(single, alive));
+  const joined = withNearJoined(single, alive);
+  // Triangles that were there twice with vertices of their own are found only now.
+  const whole = withSeamsSplit(joined === single ? single : withoutDuplicates(joined));
   alive();
-  const wound = windOutward(joined);
+  const wound = windOutward(whole);
   alive();
   const damage = [
     ...edgeDamage('open-edges', OPEN, found, wound),

@@ -4,8 +4,8 @@ import type { TriangleMesh } from './triangleMesh.ts';
 
 /** Any direction that no part is likely to be square to, so that few vertices lie abreast: its numbers mean nothing. */
 const SLANT = [0.518, 0.6131, 0.5966] as const;
-/** Into how many slices the rim is cut along it. */
-const SLICES = 1 << 20;
+/** Into how many slices the rim is cut along it at most; a short one into four for each vertex. */
+const MOST_SLICES = 1 << 20;
 
 /** Vertices at open edges, in the order of slices square to the slant; all by their place in that order. */
 export interface Rim {
@@ -44,8 +44,8 @@ export function rimOf({ points, corners }: TriangleMesh, { partner }: MeshEdges)
 
 // Plain loops from here on: a file of loose triangles has three million such vertices.
 function slicedRim(rim: Uint32Array, points: Float64Array): Rim {
-  const { keys, ...slicing } = sliceKeys(rim, points);
-  const order = sortedByKey(wholeNumbers(rim.length), keys, SLICES);
+  const { keys, count, ...slicing } = sliceKeys(rim, points);
+  const order = sortedByKey(wholeNumbers(rim.length), keys, count);
   const vertices = new Uint32Array(rim.length);
   const slices = new Uint32Array(rim.length);
   const places = new Float64Array(3 * rim.length);
@@ -67,10 +67,11 @@ function sliceKeys(rim: Uint32Array, points: Float64Array) {
     if (value < least) least = value;
     if (value > most) most = value;
   }
-  const sliceWidth = Math.max((most - least) / (SLICES - 1), Number.MIN_VALUE);
+  const count = Math.min(MOST_SLICES, 4 * rim.length + 1);
+  const sliceWidth = Math.max((most - least) / count, Number.MIN_VALUE);
   const keys = new Uint32Array(rim.length);
-  for (let i = 0; i < rim.length; i += 1) keys[i] = Math.min(SLICES - 1, (along[i]! - least) / sliceWidth);
-  return { keys, sliceWidth, least };
+  for (let i = 0; i < rim.length; i += 1) keys[i] = Math.min(count - 1, (along[i]! - least) / sliceWidth);
+  return { keys, count, sliceWidth, least };
 }
 
 function alongSlant(points: Float64Array, vertex: number): number {
