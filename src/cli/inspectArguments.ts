@@ -10,13 +10,13 @@ export const INSPECT_USAGE = `Finds the thin sections of part files and prints o
   --layer-height mm  0.2 when left out; the first layer is as high
   --nozzle mm        0.4 when left out
   --unit name        what the file is drawn in: ${LENGTH_UNITS.join(', ')}; guessed by its size when left out, unless it says so
-  --thickest mm      thicker sections are not told, 8 lines when left out
+  --thickest mm      thicker sections are not told, 6 lines when left out
 
 Exit code: 0 everything was answered, 1 there are problems (they are in the document), 2 wrong use.
 `;
 
 /** How thick a section may be and still be called thin, in lines. */
-const THIN_LINES = 8;
+const THIN_LINES = 6;
 
 export interface InspectAsked {
   readonly files: readonly string[];

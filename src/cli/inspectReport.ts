@@ -7,7 +7,7 @@ import { asLaid } from '../core/inspect/asLaid.ts';
 import { landingOf } from '../core/inspect/landing.ts';
 import { layersOf } from '../core/inspect/layerOf.ts';
 import type { PrintedAs } from '../core/inspect/judged.ts';
-import { byScale, stretchesOf, thinOf, type Stretch } from '../core/inspect/wholeSearch.ts';
+import { byScale, stretchesOf, thinOf } from '../core/inspect/wholeSearch.ts';
 import { SCALES } from '../core/inspect/cureWhole.ts';
 import { degrees } from '../core/units.ts';
 

@@ -46,8 +46,8 @@ export function mendPart({ mesh, ...source }: PartSource, told?: LengthUnit): Me
  *
  * @param part - mended [mm]
  * @param thickest - the thickest that counts as thin [mm], > 0
- * @param alive - called every few milliseconds; may throw to give up
- * @param found - hears how many thin sections there are whenever there are more
+ * @param alive - called every few milliseconds [-]; may throw to give up
+ * @param found - hears how many thin sections there are [-] whenever there are more
  * @returns facts, damage and findings [mm]
  */
 export function checkPart(

@@ -6,6 +6,7 @@
  */
 import type { Point3, TriangleMesh } from '../geometry/mesh/triangleMesh.ts';
 import { from3, length3 } from '../geometry/mesh/vector3.ts';
+import type { Point } from '../geometry/outline.ts';
 import type { Mm } from '../units.ts';
 import type { Flexure, PartFindings, PartSection } from './flexure.ts';
 import type { Draft } from './thin/draft.ts';
@@ -25,12 +26,18 @@ export interface FindOptions {
 /** Called while it looks, with how many have been found so far whenever there are more. */
 export type Found = (flexures: number) => void;
 
+/** What lies so nearly above one another is read from the top [mm]. */
+const SAME_COLUMN: Mm = 0.5;
+
 /** As one reads: by section, then from left to right, then from the top. */
 function byPlace(a: Draft, b: Draft): number {
   if (a.section !== b.section) return a.section - b.section;
-  const at = ({ run }: Draft) => run.centreLine[Math.floor(run.centreLine.length / 2)]!;
-  const dx = at(a).x - at(b).x;
-  return Math.abs(dx) > 0.5 ? dx : at(b).y - at(a).y;
+  const dx = middleOf(a).x - middleOf(b).x;
+  return Math.abs(dx) > SAME_COLUMN ? dx : middleOf(b).y - middleOf(a).y;
+}
+
+function middleOf({ run }: Draft): Point {
+  return run.centreLine[Math.floor(run.centreLine.length / 2)]!;
 }
 
 /** Length of the diagonal of the box of a mesh. */
@@ -89,8 +96,8 @@ function finish(solid: Solid, search: Search, build: Point3): PartFindings {
  *
  * @param mesh - a closed surface, counter-clockwise from outside [mm]
  * @param options - the thickest that counts as thin [mm], and the direction of build [-]
- * @param alive - called every few milliseconds; may throw to give up
- * @param found - hears how many there are whenever there are more
+ * @param alive - called every few milliseconds [-]; may throw to give up
+ * @param found - hears how many there are [-] whenever there are more
  * @returns the flexures with the sections that they were measured in, and what was passed over [mm]
  */
 export function findFlexures(

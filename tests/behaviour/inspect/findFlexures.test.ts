@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { TriangleMesh } from '../../../src/core/geometry/mesh/triangleMesh.ts';
+import { unite } from '../../../src/core/geometry/clipping.ts';
 import type { Point } from '../../../src/core/geometry/outline.ts';
 import { findFlexures } from '../../../src/core/inspect/findFlexures.ts';
 import type { PartFindings } from '../../../src/core/inspect/flexure.ts';
@@ -29,8 +30,14 @@ function hollow(wall: number): TriangleMesh {
   return together(outside, turned);
 }
 
+/** Clockwise, as a hole is. */
+const circle = (x: number, y: number, r: number) => arc(x, y, r, 0, -2 * Math.PI, 32).slice(0, -1);
+
+const stop = () => {
+  throw new Error('enough');
+};
+
 describe('what is no flexure', () => {
-  const circle = (x: number, y: number, r: number) => arc(x, y, r, 0, -2 * Math.PI, 32).slice(0, -1);
   it.each<[string, TriangleMesh]>([
     ['a block', boxMesh(40, 20, 10)],
     ['a plate', boxMesh(80, 60, 2)],
@@ -144,6 +151,84 @@ describe('kinds', () => {
     expectClose(flexures[0]!.thickness.least, least, { rel: 0.01, because: 'the hub is left between radii 5.2 and 6' });
   });
 
+  it('finds two grooves that nearly meet, as long as they are no more than twice as thick', () => {
+    const outline = [
+      { x: -15, y: -5 },
+      { x: -4, y: -5 },
+      { x: 0, y: -0.4 },
+      { x: 4, y: -5 },
+      { x: 15, y: -5 },
+      { x: 15, y: 5 },
+      { x: 4, y: 5 },
+      { x: 0, y: 0.4 },
+      { x: -4, y: 5 },
+      { x: -15, y: 5 },
+    ];
+    const { flexures } = find(pulledUp(outline, 0, 10));
+    expect(flexures.map(({ kind }) => kind)).toEqual(['neck']);
+    expectClose(flexures[0]!.thickness.least, 0.8, { rel: 1e-4, because: 'the distance of two corners' });
+    // Each wall climbs 4.6 in 4, so that it has gained 0.4 after 0.348.
+    expectClose(flexures[0]!.length, (2 * 0.4 * 4) / 4.6, { rel: 0.02, because: 'straight walls' });
+  });
+
+  it('measures leaves that cross at a sharp angle up to where they meet, and no neck between', () => {
+    for (const half of [Math.PI / 6, 0.22]) {
+      const lean = (side: 1 | -1) => {
+        const [dx, dy] = [Math.sin(half) * side, Math.cos(half)];
+        return [
+          [-16, -0.42],
+          [16, -0.42],
+          [16, 0.42],
+          [-16, 0.42],
+        ].map(([s = 0, t = 0]) => ({ x: s * dx + t * dy, y: s * dy - t * dx }));
+      };
+      const turned = (loop: readonly Point[]) => loop.toReversed();
+      const loops = unite([rectangle(-20, -22, 40, 10), rectangle(-20, 12, 40, 10), turned(lean(1)), turned(lean(-1))]);
+      const [outer, ...holes] = loops.toSorted((a, b) => b.length - a.length);
+      const { flexures } = find(pulledUp(outer!, 0, 6, holes));
+      expect(flexures.length).toBe(4);
+      for (const { thickness, length, kind } of flexures) {
+        expect(kind).toBe('leaf');
+        expectClose(thickness.least, 0.84, { rel: 0.02, because: 'what is asked of the finder' });
+        expectClose(length, 12 / Math.cos(half), { rel: 0.1, because: 'what is asked of the finder' });
+      }
+    }
+  });
+
+  it('takes a folded leaf for one that runs on, as thick in its bends as between them', () => {
+    const path = [
+      [0, 5],
+      [4, 5],
+      [4, 25],
+      [8, 25],
+      [8, 5],
+      [12, 5],
+      [12, 25],
+      [16, 25],
+    ] as const;
+    const bands = path.slice(1).map(([x, y], i) => {
+      const [px, py] = path[i]!;
+      const [left, low] = [Math.min(x, px) - 0.42, Math.min(y, py) - 0.42];
+      return rectangle(left, low, Math.abs(x - px) + 0.84, Math.abs(y - py) + 0.84);
+    });
+    const [outline] = unite([rectangle(-10, 0, 10, 30), rectangle(16, 0, 10, 30), ...bands]);
+    const { flexures } = find(pulledUp(outline!, 0, 6));
+    expect(flexures.map(({ kind, isCurved }) => [kind, isCurved])).toEqual([['leaf', true]]);
+    expectClose(flexures[0]!.thickness.least, 0.84, { rel: 0.02, because: 'what is asked of the finder' });
+    expectClose(flexures[0]!.length, 76, { rel: 0.1, because: 'what is asked of the finder' });
+  });
+
+  it('finds every bridge of a panel of cells', () => {
+    const cells = [0, 1, 2, 3].flatMap((i) => [0, 1, 2].map((j) => rectangle(10 * i, 10 * j, 6, 6)));
+    const across = [0, 1, 2].flatMap((i) => [0, 1, 2].map((j) => rectangle(10 * i + 5.9, 10 * j + 2.6, 4.2, 0.84)));
+    const up = [0, 1, 2, 3].flatMap((i) => [0, 1].map((j) => rectangle(10 * i + 2.6, 10 * j + 5.9, 0.84, 4.2)));
+    const [outer, ...holes] = unite([...cells, ...across, ...up]).toSorted((a, b) => b.length - a.length);
+    const { flexures, pads } = find(pulledUp(outer!, 0, 3, holes));
+    expect(pads).toBe(12);
+    expect(flexures.length).toBe(17);
+    for (const { length } of flexures) expectClose(length, 4, { rel: 0.02, because: 'sharp roots' });
+  });
+
   it('calls what is thin in the build direction a crease, and the same part on its side a leaf', () => {
     const flat = placedMesh(pulledUp(leafOutline(LEAF), 0, 8), {
       axis: [1, 0, 0],
@@ -176,9 +261,6 @@ describe('what it joins', () => {
   it('gives nothing for an empty mesh, and stops when told to', () => {
     const nothing = { points: new Float64Array(0), corners: new Uint32Array(0) };
     expect(find(nothing)).toEqual({ flexures: [], passedOver: [], sections: [], pads: 0, isCut: false });
-    const stop = () => {
-      throw new Error('enough');
-    };
     expect(() => findFlexures(boxMesh(1, 2, 3), { thickest: 1, build: UP }, stop)).toThrow('enough');
   });
 });

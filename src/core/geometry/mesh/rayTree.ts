@@ -50,13 +50,17 @@ function boundsOf(points: Float64Array): Bounds {
   return { min, max };
 }
 
+/** Steps of the curve in a third of a length: sums of three corners are counted. */
+function stepsIn(low: number, high: number): number {
+  return high > low ? STEPS / (3 * (high - low)) : 0;
+}
+
 /** Places of the middles of all triangles along the curve. */
 function curvePlaces({ points, corners }: TriangleMesh): Uint32Array {
   const { min, max } = boundsOf(points);
-  const scale = (low: number, high: number) => (high > low ? STEPS / (3 * (high - low)) : 0);
-  const sx = scale(min.x, max.x);
-  const sy = scale(min.y, max.y);
-  const sz = scale(min.z, max.z);
+  const sx = stepsIn(min.x, max.x);
+  const sy = stepsIn(min.y, max.y);
+  const sz = stepsIn(min.z, max.z);
   const places = new Uint32Array(corners.length / 3);
   for (let i = 0, c = 0; i < places.length; i += 1, c += 3) {
     const a = 3 * corners[c]!;

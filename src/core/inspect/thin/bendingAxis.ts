@@ -81,8 +81,8 @@ function axisAlong(solid: Solid, spot: ThinSpot, direction: Point3): BendingAxis
 /**
  * Axes about which a thin place can bend.
  *
- * @param solid - the part
- * @param spot - a thin place in it
+ * @param solid - the part [mm]
+ * @param spot - a thin place in it [mm]
  * @returns each with the depth along it [mm], the squarest first, and those that lean only where none is square; none where it is held at a side
  */
 export function bendingAxes(solid: Solid, spot: ThinSpot): readonly BendingAxis[] {

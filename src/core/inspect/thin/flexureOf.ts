@@ -5,7 +5,8 @@ import type { Point } from '../../geometry/outline.ts';
 import { distance } from '../../geometry/vector.ts';
 import { asRad, type Mm } from '../../units.ts';
 import type { CentreLine, FlexureKind } from '../flexure.ts';
-import { stationOn, type MeasuredRun } from './measureRun.ts';
+import { stationOn } from './lines.ts';
+import type { MeasuredRun } from './measureRun.ts';
 import { inSpace, type Section } from './sectionAt.ts';
 import type { Solid } from './solid.ts';
 
@@ -28,6 +29,8 @@ const CREASE = Math.cos(Math.PI / 6);
 /** What winds by more is a spiral run, what turns in all by less from end to end an arch. */
 const WINDS = (120 * Math.PI) / 180;
 const ENDS_ALIKE = (35 * Math.PI) / 180;
+/** What turns there and back by more in all is folded, no arch. */
+const FOLDED = (200 * Math.PI) / 180;
 const TURN_STATIONS = 24;
 
 export interface SpaceRun {
@@ -61,19 +64,22 @@ export function direction3({ right, up }: Section['plane'], { x, y }: Point): Po
   return along3(times3(right, x), up, y);
 }
 
-/** By how much a line turns: from end to end, and in all. */
-function turnsOf(line: readonly Point[]): number {
+/** By how much a line turns: from end to end, and in all, there and back. */
+function turnsOf(line: readonly Point[]): { readonly net: number; readonly all: number } {
   const angles = Array.from({ length: TURN_STATIONS }, (_, i) => {
     const a = stationOn(line, i / TURN_STATIONS).at;
     const b = stationOn(line, (i + 1) / TURN_STATIONS).at;
     return Math.atan2(b.y - a.y, b.x - a.x);
   });
   let net = 0;
+  let all = 0;
   for (let i = 1; i < angles.length; i += 1) {
     const step = angles[i]! - angles[i - 1]!;
-    net += Math.atan2(Math.sin(step), Math.cos(step));
+    const turn = Math.atan2(Math.sin(step), Math.cos(step));
+    net += turn;
+    all += Math.abs(turn);
   }
-  return Math.abs(net);
+  return { net: Math.abs(net), all };
 }
 
 function centreLineOf({ centreLine: points, length }: MeasuredRun): CentreLine {
@@ -84,7 +90,7 @@ function centreLineOf({ centreLine: points, length }: MeasuredRun): CentreLine {
     const off = chord > 0 ? Math.abs((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) / chord : distance(a, p);
     return Math.max(most, off);
   }, 0);
-  return { points, length, chord, rise, turn: asRad(turnsOf(points)) };
+  return { points, length, chord, rise, turn: asRad(turnsOf(points).net) };
 }
 
 export function isCurved({ rise, length }: CentreLine, least: Mm): boolean {
@@ -95,7 +101,7 @@ export function isCurved({ rise, length }: CentreLine, least: Mm): boolean {
 export function kindOf(run: MeasuredRun, { centreLine, across, least }: SpaceRun, build: Point3): FlexureKind {
   const curved = isCurved(centreLine, least);
   if (curved && centreLine.turn > WINDS) return 'spiral run';
-  if (curved && centreLine.turn < ENDS_ALIKE) return 'arch';
+  if (curved && centreLine.turn < ENDS_ALIKE && turnsOf(centreLine.points).all < FOLDED) return 'arch';
   if (Math.abs(dot3(across, build)) > CREASE) return 'crease';
   const fillets = run.ends.reduce((sum, { fillet }) => sum + fillet, 0);
   return run.length < NECK * least || fillets > ROUND * run.length ? 'neck' : 'leaf';

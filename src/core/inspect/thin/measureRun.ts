@@ -1,11 +1,12 @@
 /** Sizes of one thin run in the plane of its section. */
 import type { Mm } from '../../units.ts';
 import type { Point } from '../../geometry/outline.ts';
-import { along, cross, distance, dot, from, left } from '../../geometry/vector.ts';
+import { along, distance, dot, from, left } from '../../geometry/vector.ts';
 import type { Boundary } from './boundary.ts';
+import { between, distinct, lengthOfLine, thicknesses } from './lines.ts';
 import type { Chord } from './chords.ts';
 import type { Run, RunEnd } from './regions.ts';
-import { wallEnd, type WallEnd } from './wallEnd.ts';
+import { grooveEnd, wallEnd, type WallEnd } from './wallEnd.ts';
 
 /** Ways across no wider than this times the least are the thin middle of a run, from which its direction is read. */
 const MIDDLE = 1.1;
@@ -13,12 +14,14 @@ const MIDDLE = 1.1;
 const TAPERED = 1.6;
 /** Over so many widths the direction at an end is read. */
 const READ_OVER = 2.5;
+/** Half of what is read must be so long, in its width, to tell a direction. */
+const READABLE = 0.3;
 /** Ends of the two walls that are farther apart along the run than this many widths are not averaged. */
 const SQUARE_ENDS = 1.5;
 /** How far a wall is followed past the thin middle, in widths. */
 const REACH = 60;
-/** Stations at which the thickness is taken along a run. */
-const STATIONS = 96;
+/** What is shorter than this, in its thickness, is a groove: its length is told by where it is twice as thick. */
+const NO_LENGTH = 0.8;
 
 export interface MeasuredRun {
   readonly run: Run;
@@ -40,24 +43,18 @@ export interface MeasuredEnd {
 
 /** The chords that make the thin middle: from the first to the last that is narrow. */
 function middleOf({ chords, least }: Run): readonly Chord[] {
-  const between = (factor: number) => {
+  const upTo = (factor: number) => {
     const isThin = ({ width }: Chord) => width <= factor * least;
     const first = chords.findIndex(isThin);
     const last = chords.findLastIndex(isThin);
     return chords.slice(first, last + 1);
   };
-  const narrow = between(MIDDLE);
-  return 2 * narrow.length >= chords.length || spanOf(narrow) > 0.5 * spanOf(chords) ? narrow : between(TAPERED);
+  const narrow = upTo(MIDDLE);
+  return 2 * narrow.length >= chords.length || spanOf(narrow) > 0.5 * spanOf(chords) ? narrow : upTo(TAPERED);
 }
 
 function spanOf(chords: readonly Chord[]): Mm {
   return lengthOfLine(chords.map(({ middle }) => middle));
-}
-
-export function lengthOfLine(points: readonly Point[]): Mm {
-  let length = 0;
-  for (let i = 1; i < points.length; i += 1) length += distance(points[i - 1]!, points[i]!);
-  return length;
 }
 
 const pointOf = ({ x, y }: Boundary, vertex: number): Point => ({ x: x[vertex]!, y: y[vertex]! });
@@ -72,11 +69,16 @@ function outwards(boundary: Boundary, chords: readonly Chord[], width: Mm): Poin
   const home = meanOf(read.slice(0, half));
   const out = meanOf(read.slice(read.length - half));
   const span = half > 0 ? distance(home, out) : 0;
-  if (span > 0.15 * width) return { x: (out.x - home.x) / span, y: (out.y - home.y) / span };
-  // Too short to tell: square to the way across, which has the left wall at its start.
-  const square = left(from(pointOf(boundary, last.left), pointOf(boundary, last.right)));
+  if (span > READABLE * width) return { x: (out.x - home.x) / span, y: (out.y - home.y) / span };
+  // Too short to tell: square to the narrowest way across, which has the left wall at its start.
+  const narrowest = narrowestOf(chords);
+  const square = left(from(pointOf(boundary, narrowest.left), pointOf(boundary, narrowest.right)));
   const length = Math.hypot(square.x, square.y);
   return { x: square.x / length, y: square.y / length };
+}
+
+function narrowestOf(chords: readonly Chord[]): Chord {
+  return chords.reduce((best, chord) => (chord.width < best.width ? chord : best));
 }
 
 function meanOf(points: readonly Point[]): Point {
@@ -98,20 +100,21 @@ interface End {
   readonly right: readonly Point[];
 }
 
-/** Where the run ends past the last of its middle chords. */
+/** Where the run ends past the last of its middle chords, by the rule that finds the ends of its walls. */
 function endOf(
   boundary: Boundary,
   middle: readonly Chord[],
   width: Mm,
   joins: RunEnd,
   meeting: Point | undefined,
+  ruleOf: typeof wallEnd,
 ): End {
   const last = middle.at(-1)!;
   const direction = outwards(boundary, middle, width);
   const angle = Math.atan2(direction.y, direction.x);
   const reach = { length: REACH * width, steps: 400, width };
-  const l = wallEnd(boundary, last.left, 'left', angle, reach);
-  const r = wallEnd(boundary, last.right, 'right', angle, reach);
+  const l = ruleOf(boundary, last.left, 'left', angle, reach);
+  const r = ruleOf(boundary, last.right, 'right', angle, reach);
   const station = (end: WallEnd) => dot(from(last.middle, end.at), direction);
   const ends = [l, r].filter((end) => end !== undefined);
   const fillet = ends.length === 0 ? 0 : Math.min(...ends.map((end) => end.fillet));
@@ -138,88 +141,11 @@ function reachOf(ends: readonly WallEnd[], station: (end: WallEnd) => number, wi
   return isAlike ? (s + t) / 2 : Math.min(s, t);
 }
 
-/** Where a ray from a point first meets a line of pieces; undefined where it does not. */
-function hitOf(origin: Point, direction: Point, line: readonly Point[]): number | undefined {
-  let best: number | undefined;
-  for (let i = 1; i < line.length; i += 1) {
-    const a = line[i - 1]!;
-    const piece = from(a, line[i]!);
-    const det = cross(direction, piece);
-    if (det === 0) continue;
-    const off = from(origin, a);
-    const t = cross(off, piece) / det;
-    const u = cross(off, direction) / det;
-    if (t > 0 && u >= -1e-9 && u <= 1 + 1e-9 && (best === undefined || t < best)) best = t;
-  }
-  return best;
-}
-
-/** The point at a share of the length of a line, and its direction there. */
-export function stationOn(line: readonly Point[], share: number): { readonly at: Point; readonly direction: Point } {
-  let rest = share * lengthOfLine(line);
-  for (let i = 1; i < line.length; i += 1) {
-    const a = line[i - 1]!;
-    const b = line[i]!;
-    const length = distance(a, b);
-    if (rest <= length || i === line.length - 1) {
-      const part = length > 0 ? rest / length : 0;
-      const direction = length > 0 ? { x: (b.x - a.x) / length, y: (b.y - a.y) / length } : { x: 1, y: 0 };
-      return { at: along(a, from(a, b), part), direction };
-    }
-    rest -= length;
-  }
-  throw new RangeError('a line needs two points');
-}
-
-/** Thickness at stations along the centre line, square to it; where it meets no wall on one side, that of its neighbour. */
-function thicknesses(
-  line: readonly Point[],
-  leftWall: readonly Point[],
-  rightWall: readonly Point[],
-  least: Mm,
-): readonly Mm[] {
-  const found: Mm[] = [];
-  for (let i = 0; i < STATIONS; i += 1) {
-    const { at, direction } = stationOn(line, (i + 0.5) / STATIONS);
-    const square = left(direction);
-    const l = hitOf(at, square, leftWall);
-    const r = hitOf(at, { x: -square.x, y: -square.y }, rightWall);
-    found.push(l !== undefined && r !== undefined ? l + r : (found.at(-1) ?? least));
-  }
-  return found;
-}
-
-/** Distance of a point from a line of pieces. */
-function awayFrom(point: Point, line: readonly Point[]): Mm {
-  let least = Infinity;
-  for (let i = 1; i < line.length; i += 1) {
-    const a = line[i - 1]!;
-    const piece = from(a, line[i]!);
-    const square = dot(piece, piece);
-    const share = square > 0 ? Math.min(1, Math.max(0, dot(from(a, point), piece) / square)) : 0;
-    least = Math.min(least, distance(point, along(a, piece, share)));
-  }
-  return line.length === 1 ? distance(point, line[0]!) : least;
-}
-
-/** Least distance between two walls that do not cross: one of the two places is a corner. */
-function between(a: readonly Point[], b: readonly Point[]): Mm {
-  let least = Infinity;
-  for (const point of a) least = Math.min(least, awayFrom(point, b));
-  for (const point of b) least = Math.min(least, awayFrom(point, a));
-  return least;
-}
-
-/** Points of a line, without those that repeat the one before. */
-function distinct(points: readonly Point[]): readonly Point[] {
-  return points.filter((point, i) => i === 0 || distance(point, points[i - 1]!) > 1e-6);
-}
-
 /**
  * Measures a thin run.
  *
  * @param boundary - outlines of the section [mm]
- * @param run - a run found in it
+ * @param run - a run found in it [mm]
  * @param meetingAt - the middle of a place where runs meet [mm]
  * @returns its sizes, undefined where it is so short that it has no direction
  */
@@ -230,25 +156,39 @@ export function measureRun(
 ): MeasuredRun | undefined {
   const middle = middleOf(run);
   if (middle.length < 1) return undefined;
-  const back = reversed(middle);
-  const last = endOf(boundary, middle, run.least, run.ends[1], meetingAt(run.ends[1]));
-  const first = endOf(boundary, back, run.least, run.ends[0], meetingAt(run.ends[0]));
+  const whole = measuredBy(boundary, run, middle, meetingAt, wallEnd);
+  return whole && whole.length > NO_LENGTH * run.least
+    ? whole
+    : measuredBy(boundary, run, [narrowestOf(middle)], meetingAt, grooveEnd);
+}
+
+function measuredBy(
+  boundary: Boundary,
+  run: Run,
+  middle: readonly Chord[],
+  meetingAt: (end: RunEnd) => Point | undefined,
+  ruleOf: typeof wallEnd,
+): MeasuredRun | undefined {
+  const [home, out] = run.ends;
+  const last = endOf(boundary, middle, run.least, out, meetingAt(out), ruleOf);
+  const first = endOf(boundary, reversed(middle), run.least, home, meetingAt(home), ruleOf);
   const centreLine = distinct([first.at, ...inner(middle, first, last), last.at]);
   if (centreLine.length < 2) return undefined;
   const wall = (side: 'left' | 'right'): readonly Point[] => {
-    const out = side === 'left' ? last.left : last.right;
-    const home = side === 'left' ? first.right : first.left;
-    return distinct([...home.toReversed(), ...middle.map((chord) => pointOf(boundary, chord[side])), ...out]);
+    const on = side === 'left' ? last.left : last.right;
+    const back = side === 'left' ? first.right : first.left;
+    const passed = wallAlong(boundary, middle, side, run.least);
+    return distinct([...back.toReversed(), ...passed.map((vertex) => pointOf(boundary, vertex)), ...on]);
   };
   const walls = [wall('left'), wall('right')] as const;
   const least = Math.min(run.least, between(walls[0], walls[1]));
   const length = lengthOfLine(centreLine);
   const across = thicknesses(centreLine, walls[0], walls[1], least);
-  const step = length / STATIONS;
+  const step = length / across.length;
   return {
     run,
     least,
-    mean: across.reduce((sum, t) => sum + t, 0) / STATIONS,
+    mean: across.reduce((sum, t) => sum + t, 0) / across.length,
     length,
     bendingLength: across.reduce((sum, t) => sum + (least / Math.max(t, least)) ** 3 * step, 0),
     centreLine,
@@ -258,6 +198,43 @@ export function measureRun(
       { joins: run.ends[1], fillet: last.fillet, direction: last.direction },
     ],
   };
+}
+
+/**
+ * Vertices of a wall along the middle of a run. Corners that no chord meets, such as the outer ones of a bend, are put in
+ * between; what stands off the wall, such as a rib, is passed over.
+ */
+function wallAlong(boundary: Boundary, chords: readonly Chord[], side: 'left' | 'right', width: Mm): readonly number[] {
+  const wall: number[] = [];
+  for (const chord of chords) {
+    const before = wall.at(-1);
+    const vertex = chord[side];
+    if (before === vertex) continue;
+    if (before !== undefined) wall.push(...cornersBetween(boundary, before, vertex, side === 'right', 3 * width));
+    wall.push(vertex);
+  }
+  return wall;
+}
+
+/** Vertices of the outline between two of it, none where the way is longer than that. */
+function cornersBetween(
+  boundary: Boundary,
+  start: number,
+  end: number,
+  isForward: boolean,
+  longest: Mm,
+): readonly number[] {
+  const passed: number[] = [];
+  let edge = (isForward ? boundary.from : boundary.to).indexOf(start);
+  let gone = 0;
+  while (gone < longest) {
+    gone += boundary.lengthOf(edge);
+    const vertex = isForward ? boundary.to[edge]! : boundary.from[edge]!;
+    if (vertex === end) return passed;
+    passed.push(vertex);
+    edge = isForward ? boundary.next[edge]! : boundary.previous[edge]!;
+  }
+  return [];
 }
 
 /** Middles of the chords between the two ends, evened over neighbours: they zigzag from wall to wall. */

@@ -44,9 +44,9 @@ function isJoined(solid: Solid, a: Point3, b: Point3, isThin: (place: Point3) =>
 /**
  * Numbers pads, alike for places of one body.
  *
- * @param solid - the part
+ * @param solid - the part [mm]
  * @param places - one place inside each pad of each section [mm]
- * @param isThin - whether a place lies in a flexure
+ * @param isThin - whether a place [mm] lies in a flexure
  * @param step - how finely a way is followed: less than the shortest flexure is long [mm]
  * @returns the number of each, from 0, and how many there are
  */

@@ -16,7 +16,7 @@ const PAD_WIDTH = 2;
 /** … over so many squares of the thin width. */
 const PAD_AREA = 4;
 /** A run between two places where ways meet that is shorter than this times its width is part of one such place. */
-const SAME_MEETING = 1.6;
+const SAME_MEETING = 3.2;
 
 /** Where a run ends: at a pad, or where it meets other runs. */
 export type RunEnd =

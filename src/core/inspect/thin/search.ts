@@ -180,7 +180,7 @@ export class Search {
 
 /** Whether a draft tells of its place better than another: by a squarer section, or of more of it. */
 function isBetter(a: Draft, b: Draft): boolean {
-  const square = (draft: Draft) => draft.squareness > SQUARE;
-  if (square(a) !== square(b)) return square(a);
+  const isSquare = a.squareness > SQUARE;
+  if (isSquare !== b.squareness > SQUARE) return isSquare;
   return a.space.depth > 1.25 * b.space.depth;
 }

@@ -2,8 +2,9 @@
  * Places at which a part is thin: from points spread over its surface, rays go inwards, and where they meet a wall that
  * faces the other way, the middle between the two is one.
  */
-import type { Point3 } from '../../geometry/mesh/triangleMesh.ts';
-import { along3, dot3, from3, length3, times3, unit3 } from '../../geometry/mesh/vector3.ts';
+import { edgesOf, nextHalf } from '../../geometry/mesh/edges.ts';
+import { pointOf, type Point3 } from '../../geometry/mesh/triangleMesh.ts';
+import { along3, cross3, dot3, from3, length3, times3, unit3 } from '../../geometry/mesh/vector3.ts';
 import type { Mm } from '../../units.ts';
 import type { Solid } from './solid.ts';
 
@@ -13,6 +14,14 @@ const SAMPLES = 20_000;
 const MOST_SAMPLES = 60_000;
 /** Walls face each other where their normals are at least so opposed: up to 18° from parallel, which leaves out edges. */
 const OPPOSED = -0.95;
+/** From the bottom of a groove the other wall is seen slantwise: up to 53° off. */
+const OPPOSED_TO_GROOVE = -0.6;
+/** A hollow edge turns by more than the facets of a hollow surface do: 25°. */
+const GROOVE = Math.sin((25 * Math.PI) / 180);
+/** A surface of more triangles than this has facets in its grooves, whose rays tell enough. */
+const MOST_FOR_GROOVES = 300_000;
+/** Places along a hollow edge from which rays go. */
+const ALONG_GROOVE = [0.5, 0.2, 0.8];
 /** Two whole numbers whose multiples spread evenly over a square (the plastic number's powers). */
 const SPREAD = [0.7548776662466927, 0.5698402909980532] as const;
 
@@ -27,10 +36,10 @@ export interface ThinSpot {
 export type Alive = () => void;
 
 /** One spot, from a point on a triangle. */
-function spotFrom(solid: Solid, point: Point3, normal: Point3, thickest: Mm): ThinSpot | undefined {
+function spotFrom(solid: Solid, point: Point3, normal: Point3, thickest: Mm, opposed = OPPOSED): ThinSpot | undefined {
   const inward = times3(normal, -1);
   const hit = solid.wall(point, inward, 2 * thickest);
-  if (!hit || dot3(hit.normal, normal) > OPPOSED) return undefined;
+  if (!hit || dot3(hit.normal, normal) > opposed) return undefined;
   const across = unit3(from3(hit.normal, normal));
   if (!across) return undefined;
   const middle = along3(point, inward, hit.at / 2);
@@ -44,9 +53,9 @@ function spotFrom(solid: Solid, point: Point3, normal: Point3, thickest: Mm): Th
 /**
  * Thin places of a part, thinnest first.
  *
- * @param solid - the part
+ * @param solid - the part [mm]
  * @param thickest - thicker places are left out [mm], > 0
- * @param alive - called every few hundred rays
+ * @param alive - called every few hundred rays [-]
  * @returns places inside the material [mm]; every thin wall that holds a whole triangle has at least one while the part has
  *   no more than 40 000 triangles
  */
@@ -74,7 +83,35 @@ export function thinSpots(solid: Solid, thickest: Mm, alive: Alive): readonly Th
       if (spot) spots.push(spot);
     }
   }
-  return spots.sort((a, b) => a.thickness - b.thickness);
+  if (count <= MOST_FOR_GROOVES) spots.push(...grooveSpots(solid, thickest, alive));
+  return spots.toSorted((a, b) => a.thickness - b.thickness);
+}
+
+/** Thin places under the hollow edges of a surface: two grooves that nearly meet have no walls that face each other. */
+function grooveSpots(solid: Solid, thickest: Mm, alive: Alive): readonly ThinSpot[] {
+  const { mesh } = solid;
+  const { partner } = edgesOf(mesh);
+  const spots: ThinSpot[] = [];
+  for (let half = 0; half < partner.length; half += 1) {
+    if (half % 256 === 0) alive();
+    const other = partner[half]!;
+    if (other < half) continue;
+    const a = unit3(solid.areaNormal(Math.floor(half / 3)));
+    const b = unit3(solid.areaNormal(Math.floor(other / 3)));
+    if (!a || !b) continue;
+    const from = pointOf(mesh, mesh.corners[half]!);
+    const to = pointOf(mesh, mesh.corners[nextHalf(half)]!);
+    const edge = from3(from, to);
+    // Along the edge as its first triangle runs, hollow edges turn the other way round than those that stand out.
+    if (dot3(cross3(a, b), edge) > -GROOVE * length3(edge)) continue;
+    const normal = unit3(along3(a, b, 1));
+    if (!normal) continue;
+    for (const share of ALONG_GROOVE) {
+      const spot = spotFrom(solid, along3(from, edge, share), normal, thickest, OPPOSED_TO_GROOVE);
+      if (spot) spots.push(spot);
+    }
+  }
+  return spots;
 }
 
 function mixed(solid: Solid, triangle: number, u: number, v: number): Point3 {

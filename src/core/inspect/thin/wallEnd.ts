@@ -3,7 +3,8 @@
  *
  * The rule: a fillet counts to the flexure up to where it meets the pad, a bevel belongs to the pad. Going along the wall,
  * it ends at the first corner that turns away sharply; else where it has come to stand nearly across the run, which is the
- * end of a fillet; else where a straight piece leads well away from the run, which is a bevel.
+ * end of a fillet; else where a straight piece leads well away from the run, which is a bevel. Two grooves that nearly meet
+ * have no length by this rule: theirs goes to where the run is twice as thick.
  */
 import type { Mm } from '../../units.ts';
 import type { Point } from '../../geometry/outline.ts';
@@ -162,6 +163,41 @@ export function wallEnd(
     gone += step.length;
     points.push(at(step.to));
     before = step;
+  }
+  return undefined;
+}
+
+/**
+ * Where a wall that leaves a run at once, as the side of a groove does, has come away by half the width of the run: with
+ * the other wall doing likewise, the run is there twice as thick as at its thinnest.
+ *
+ * @returns the place, undefined where the wall does not come away within the reach
+ */
+export function grooveEnd(
+  boundary: Boundary,
+  vertex: number,
+  side: 'left' | 'right',
+  direction: number,
+  reach: Reach,
+): WallEnd | undefined {
+  const steps = new Steps(boundary, vertex, side === 'right');
+  const away = side === 'left' ? 1 : -1;
+  const at = (v: number): Point => ({ x: boundary.x[v]!, y: boundary.y[v]! });
+  const points = [at(vertex)];
+  let off = 0;
+  let gone = 0;
+  for (let count = 0; count < reach.steps && gone < reach.length; count += 1) {
+    const step = joined(boundary, steps, away, direction);
+    const gain = step.length * Math.sin(step.off);
+    const share = gain > 0 ? (reach.width / 2 - off) / gain : Infinity;
+    if (share <= 1) {
+      const [a, b] = [at(step.from), at(step.to)];
+      const end = { x: a.x + share * (b.x - a.x), y: a.y + share * (b.y - a.y) };
+      return { at: end, fillet: 0, points: [...points, end] };
+    }
+    off += gain;
+    gone += step.length;
+    points.push(at(step.to));
   }
   return undefined;
 }
