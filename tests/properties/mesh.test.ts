@@ -189,9 +189,10 @@ describe('mending', () => {
   });
 });
 
+const draw = (mesh: TriangleMesh, up: (typeof PLATE_UPS)[number]) =>
+  drawPart(mesh, up, { room: { width: 90, height: 60 }, pixelsPerMm: 5 }, () => undefined);
+
 describe('the picture', () => {
-  const draw = (mesh: TriangleMesh, up: (typeof PLATE_UPS)[number]) =>
-    drawPart(mesh, up, { room: { width: 90, height: 60 }, pixelsPerMm: 5 }, () => undefined);
   const up = fc.constantFrom(...PLATE_UPS);
 
   it('of any part however turned lies within its frame, and fits its room', () => {

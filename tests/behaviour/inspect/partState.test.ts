@@ -45,6 +45,8 @@ function expectState(mesh: TriangleMesh, measured: Measured, apart = 0): void {
   expectClose(volume, measured.signed_volume!, { rel: 1e-8, because: PRINTED });
 }
 
+const damageOf = (file: string) => mendMesh(inMm(corpusPart(file), file));
+
 describe('our own parts', () => {
   const { files } = ownTruth();
 
@@ -74,7 +76,6 @@ describe('our own parts', () => {
 
 describe(`the parts of others (${OTHERS.length} beside the project, ${Math.max(0, ALL - OTHERS.length)} skipped)`, () => {
   const comparable = OTHERS.filter(({ file }) => file !== RING);
-  const damageOf = (file: string) => mendMesh(inMm(corpusPart(file), file));
 
   it.skipIf(OTHERS.length === 0).each(comparable)('$file', ({ file, measured }) =>
     expectState(inMm(corpusPart(file), file), measured, APART[file]),

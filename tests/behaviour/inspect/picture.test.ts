@@ -35,6 +35,13 @@ const toneAt = ({ tones }: PartPicture, { x, y }: Point): number =>
     Math.floor(y * tones.pixelsPerMm + tones.margin) * tones.width + Math.floor(x * tones.pixelsPerMm + tones.margin)
   ]!;
 
+const stop = () => {
+  throw new Error('enough');
+};
+/** Zigzags on the top of a box, each a little longer than the one before. */
+const zigzag = (row: number) =>
+  Array.from({ length: 251 }, (_, i) => ({ x: 0.2 + (0.3 + row / 5000) * i, y: 0.2 + 0.3 * row + (i % 2), z: 10 }));
+
 const ON_GRID = {
   abs: 0.03,
   because: 'ends of lines are found to a fraction of a pixel of 1/6 mm, and kept within 0.02 mm',
@@ -220,24 +227,26 @@ describe('the picture of', () => {
   });
 });
 
-describe('drawing', () => {
-  /** A ball of so many rings, with twice as many facets round. */
-  const ball = (rings: number): TriangleMesh => {
-    const ring = (i: number) =>
-      arc(0, 0, 50 * Math.sin((Math.PI * i) / rings), 0, 2 * Math.PI, 2 * rings).slice(0, 2 * rings);
-    const points = Array.from({ length: rings - 1 }, (_, i) =>
-      ring(i + 1).flatMap(({ x, y }) => [x, y, 50 * Math.cos((Math.PI * (i + 1)) / rings)]),
-    ).flat();
-    const at = (i: number, j: number) => 2 * rings * i + (j % (2 * rings));
-    const corners = Array.from({ length: rings - 2 }, (_, i) =>
-      Array.from({ length: 2 * rings }, (_ignored, j) => [
-        ...[at(i, j), at(i + 1, j), at(i + 1, j + 1)],
-        ...[at(i, j), at(i + 1, j + 1), at(i, j + 1)],
-      ]),
-    ).flat(2);
-    return { points: Float64Array.from(points), corners: Uint32Array.from(corners) };
-  };
+/** A ball of so many rings, with twice as many facets round. */
+const ball = (rings: number): TriangleMesh => {
+  const ring = (i: number) =>
+    arc(0, 0, 50 * Math.sin((Math.PI * i) / rings), 0, 2 * Math.PI, 2 * rings).slice(0, 2 * rings);
+  const points = Array.from({ length: rings - 1 }, (_, i) =>
+    ring(i + 1).flatMap(({ x, y }) => [x, y, 50 * Math.cos((Math.PI * (i + 1)) / rings)]),
+  ).flat();
+  const at = (i: number, j: number) => 2 * rings * i + (j % (2 * rings));
+  const corners = Array.from({ length: rings - 2 }, (_, i) =>
+    Array.from({ length: 2 * rings }, (_ignored, j) =>
+      [
+        [at(i, j), at(i + 1, j), at(i + 1, j + 1)],
+        [at(i, j), at(i + 1, j + 1), at(i, j + 1)],
+      ].flat(),
+    ),
+  ).flat(2);
+  return { points: Float64Array.from(points), corners: Uint32Array.from(corners) };
+};
 
+describe('drawing', () => {
   it('takes a fine ball for the ellipse that it looks like', () => {
     const picture = draw(ball(100));
     const outline = picture.lines.filter(({ kind }) => kind === 'silhouette');
@@ -249,16 +258,10 @@ describe('drawing', () => {
     let signs = 0;
     drawPart(ball(100), '+z', { room: ROOM }, () => (signs += 1));
     expect(signs).toBeGreaterThan(5);
-    const stop = () => {
-      throw new Error('enough');
-    };
     expect(() => drawPart(ball(20), '+z', { room: ROOM }, stop)).toThrow('enough');
   });
 
   it('draws no more than a picture can hold, the longest first, and says so', () => {
-    // Zigzags on the top of a box, each a little longer than the one before: 300 of 251 corners.
-    const zigzag = (row: number) =>
-      Array.from({ length: 251 }, (_, i) => ({ x: 0.2 + (0.3 + row / 5000) * i, y: 0.2 + 0.3 * row + (i % 2), z: 10 }));
     const { isCut, lines } = draw(boxMesh(100, 100, 10), {
       traces: Array.from({ length: 300 }, (_, row) => zigzag(row)),
     });

@@ -36,8 +36,9 @@ describe('a part turned to stand on the plate', () => {
   });
 });
 
+const placing = (x: number) => ({ axis: [0, 0, 1], angle: 0, shift: [x, 1, 1] }) as const;
+
 describe('facts of a part', () => {
-  const placing = (x: number) => ({ axis: [0, 0, 1], angle: 0, shift: [x, 1, 1] }) as const;
   const allOver = new Uint8Array(12).fill(1);
 
   it('count bodies by their outsides', () => {
