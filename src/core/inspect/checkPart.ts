@@ -7,6 +7,7 @@ import type { Problem } from '../problems.ts';
 import type { Mm } from '../units.ts';
 import type { CheckedPart, UnitRead } from './checkedPart.ts';
 import { findFlexures, type Found } from './findFlexures.ts';
+import type { Alive } from './thin/thinSpots.ts';
 import { MM_IN, type LengthUnit } from './lengthUnit.ts';
 import { partFacts } from './partFacts.ts';
 import { unitOf } from './unitOf.ts';
@@ -32,13 +33,14 @@ export interface MendedPart extends Mended {
  *
  * @param source - as read [unit of the file]
  * @param told - unit that the user tells [-]
+ * @param alive - called between one step and the next [-]; may throw to give up
  * @returns mesh [mm] with what was wrong with it and the unit it was read in
  */
-export function mendPart({ mesh, ...source }: PartSource, told?: LengthUnit): MendedPart {
+export function mendPart({ mesh, ...source }: PartSource, told?: LengthUnit, alive?: () => void): MendedPart {
   const { min, max } = boxOf(mesh);
   const longest = Math.max(max.x - min.x, max.y - min.y, max.z - min.z);
   const unit = unitOf(longest, source.unit, told);
-  return { ...mendMesh(scaleMesh(mesh, MM_IN[unit.unit])), source, unit };
+  return { ...mendMesh(scaleMesh(mesh, MM_IN[unit.unit]), alive), source, unit };
 }
 
 /**
@@ -46,14 +48,14 @@ export function mendPart({ mesh, ...source }: PartSource, told?: LengthUnit): Me
  *
  * @param part - mended [mm]
  * @param thickest - the thickest that counts as thin [mm], > 0
- * @param alive - called every few milliseconds [-]; may throw to give up
+ * @param alive - called every few milliseconds with the share that is done [-]; may throw to give up
  * @param found - hears how many thin sections there are [-] whenever there are more
  * @returns facts, damage and findings [mm]
  */
 export function checkPart(
   { mesh, damage, source, unit }: MendedPart,
   thickest: Mm,
-  alive?: () => void,
+  alive?: Alive,
   found?: Found,
 ): CheckedPart {
   const { format, solids, notes } = source;

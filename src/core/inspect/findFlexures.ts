@@ -96,7 +96,7 @@ function finish(solid: Solid, search: Search, build: Point3): PartFindings {
  *
  * @param mesh - a closed surface, counter-clockwise from outside [mm]
  * @param options - the thickest that counts as thin [mm], and the direction of build [-]
- * @param alive - called every few milliseconds [-]; may throw to give up
+ * @param alive - called every few milliseconds with the share that is done [-]; may throw to give up
  * @param found - hears how many there are [-] whenever there are more
  * @returns the flexures with the sections that they were measured in, and what was passed over [mm]
  */

@@ -32,8 +32,8 @@ export interface ThinSpot {
   readonly thickness: Mm;
 }
 
-/** Called now and then while it looks; may throw to give up. */
-export type Alive = () => void;
+/** Called now and then while it looks, with the share that is done; may throw to give up. */
+export type Alive = (share: number) => void;
 
 /** One spot, from a point on a triangle. */
 function spotFrom(solid: Solid, point: Point3, normal: Point3, thickest: Mm, opposed = OPPOSED): ThinSpot | undefined {
@@ -55,7 +55,7 @@ function spotFrom(solid: Solid, point: Point3, normal: Point3, thickest: Mm, opp
  *
  * @param solid - the part [mm]
  * @param thickest - thicker places are left out [mm], > 0
- * @param alive - called every few hundred rays [-]
+ * @param alive - called every few hundred rays with the share that is done [-]
  * @returns places inside the material [mm]; every thin wall that holds a whole triangle has at least one while the part has
  *   no more than 40 000 triangles
  */
@@ -69,7 +69,7 @@ export function thinSpots(solid: Solid, thickest: Mm, alive: Alive): readonly Th
   let owed = 0;
   let number = 0;
   for (let t = 0; t < count; t += 1) {
-    if (t % 256 === 0) alive();
+    if (t % 256 === 0) alive((0.7 * t) / count);
     const areaNormal = solid.areaNormal(t);
     const normal = unit3(areaNormal);
     if (!normal) continue;
@@ -93,7 +93,7 @@ function grooveSpots(solid: Solid, thickest: Mm, alive: Alive): readonly ThinSpo
   const { partner } = edgesOf(mesh);
   const spots: ThinSpot[] = [];
   for (let half = 0; half < partner.length; half += 1) {
-    if (half % 256 === 0) alive();
+    if (half % 256 === 0) alive(0.7 + (0.3 * half) / partner.length);
     const other = partner[half]!;
     if (other < half) continue;
     const a = unit3(solid.areaNormal(Math.floor(half / 3)));
