@@ -28,25 +28,33 @@ export interface InspectAsked {
 }
 
 const OPTIONS = {
-  'line-width': { type: 'string' },
-  'layer-height': { type: 'string' },
-  nozzle: { type: 'string' },
-  unit: { type: 'string' },
-  thickest: { type: 'string' },
+  'line-width': { type: 'string', multiple: true },
+  'layer-height': { type: 'string', multiple: true },
+  nozzle: { type: 'string', multiple: true },
+  unit: { type: 'string', multiple: true },
+  thickest: { type: 'string', multiple: true },
 } as const;
 
 /** Thrown where the call cannot be understood. */
 class WrongUse extends Error {}
 
+/** Of an option given twice nobody knows which was meant. */
+function once(given: readonly string[] | undefined): string | undefined {
+  if (given !== undefined && given.length > 1) throw new WrongUse();
+  return given?.[0];
+}
+
 /** A length as plain digits with a point: neither 1e2 nor 0x10, which someone may not mean. */
-function length(given: string | undefined, otherwise: number): number {
+function length(all: readonly string[] | undefined, otherwise: number): number {
+  const given = once(all);
   if (given === undefined) return otherwise;
   const value = /^\d{1,3}(?:\.\d{1,6})?$/.test(given) ? Number(given) : 0;
   if (!(value > 0)) throw new WrongUse();
   return value;
 }
 
-function unitNamed(given: string | undefined): LengthUnit | undefined {
+function unitNamed(all: readonly string[] | undefined): LengthUnit | undefined {
+  const given = once(all);
   if (given === undefined) return undefined;
   const unit = LENGTH_UNITS.find((name) => name === given);
   if (unit === undefined) throw new WrongUse();
