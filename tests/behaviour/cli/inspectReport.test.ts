@@ -22,6 +22,8 @@ function acrossOf({ thickness_mm: t, thickness_direction: [, , z] }: KnownNeck):
   return t / Math.sqrt(1 - z * z);
 }
 
+const isLaidInLines = (neck: KnownNeck) => kindKnownAs(neck) !== 'crease';
+
 /** Each value of a document with the way to it. */
 function* valuesIn(value: unknown, way: readonly string[] = []): Generator<readonly [readonly string[], unknown]> {
   if (typeof value !== 'object' || value === null) yield [way, value];
@@ -34,7 +36,6 @@ const BARE =
 
 describe.each(knownParts())('the report of %s', (name, { necks, file_unit }) => {
   const report = reportOf(name);
-  const isLaidInLines = (neck: KnownNeck) => kindKnownAs(neck) !== 'crease';
 
   it('has keys in snake case, a unit in each that needs one, and finite numbers', () => {
     const values = [...valuesIn(report)];
