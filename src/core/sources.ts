@@ -7,6 +7,7 @@ export interface Source {
   readonly read: string;
 }
 
+/** What a filament row or a kind of flexure may name, and so the screen. */
 export const SOURCES = {
   'plane-bending': {
     cite: 'Elementary bending of a straight leaf to a circular arc (Euler, Bernoulli); any text on strength of materials',
@@ -24,21 +25,9 @@ export const SOURCES = {
     cite: 'Roark’s Formulas for Stress and Strain, table 17.1, stepped flat bar with shoulder fillets',
     read: 'coefficients read on pages that quote the table; the book itself not opened',
   },
-  'peterson-3': {
-    cite: 'Peterson’s Stress Concentration Factors, charts 3.2a and 3.8a, stepped flat bar with shoulder fillets',
-    read: 'coefficients read on pages that quote the charts, two misprints corrected; the book itself not opened',
-  },
-  'carvill-21': {
-    cite: 'J. Carvill, Mechanical Engineer’s Data Handbook, p. 21, stepped flat bar in bending and tension',
-    read: 'table read',
-  },
   'elastic-plastic': {
     cite: 'Elastic–perfectly plastic bending of a rectangular section; standard texts on plasticity',
     read: 'from memory; verified by quadrature',
-  },
-  'ramberg-osgood': {
-    cite: 'Stress–strain curve without a corner after W. Ramberg and W. R. Osgood 1943',
-    read: 'form from memory; first moment derived here; checked against figures computed outside this program',
   },
   'strain-life': {
     cite: 'Strain–life form after Basquin, Coffin and Manson, with a Walker exponent for the strain ratio',
@@ -72,10 +61,6 @@ export const SOURCES = {
     cite: 'Torsion of a rectangular bar after Saint-Venant, series as in S. P. Timoshenko and J. N. Goodier, Theory of Elasticity',
     read: 'series and table from memory; a three-digit table read in the theory pages of a structural-analysis manual (docs.oasys-software.com, Rectangular Sections)',
   },
-  'carlson-duplication': {
-    cite: 'B. C. Carlson, Numerical computation of real or complex elliptic integrals, Numer. Algorithms 10, 1995, 13–26: duplication for R_F and R_D',
-    read: 'method and series from memory; the paper’s check values read as quoted in public test-suites of numerical libraries',
-  },
   'end-loaded-elastica': {
     cite: 'Cantilever under a dead end force by elliptic integrals, after K. E. Bisshopp and D. C. Drucker, Q. Appl. Math. 3, 1945, 272–275, and K. Mattiasson, Int. J. Numer. Meth. Eng. 17, 1981, 145–153',
     read: 'papers not opened; five-digit values of the second read as quoted in two public test-suites; re-derived',
@@ -91,10 +76,6 @@ export const SOURCES = {
   'notch-hinge': {
     cite: 'Notch hinge as a bar of changing thickness, closed form after J. M. Paros and L. Weisbord, Machine Design, 1965',
     read: 'form from memory; agrees with direct quadrature to round-off; paper not opened',
-  },
-  'notch-concentration': {
-    cite: 'Stress concentration of a circular notch hinge in bending, a fit (1 + t/2R)^(9/20)',
-    read: 'from memory; not opened; unconfirmed',
   },
   'crossed-leaves': {
     cite: 'Crossed-leaf pivot at small angles; classical results of J. A. Haringx 1949 and W. H. Wittrick 1951',
@@ -112,57 +93,9 @@ export const SOURCES = {
     cite: 'Snap-through of a two-bar truss after R. von Mises; standard texts',
     read: 'derived here; limit point confirmed numerically',
   },
-  'euler-column': {
-    cite: 'Buckling of a straight column (Euler); any text on strength of materials',
-    read: 'derived here; no document needed',
-  },
-  'golden-section': {
-    cite: 'Golden-section search for a peak (J. Kiefer 1953); any text on numerical methods',
-    read: 'from memory; not opened; checked on functions with known peaks',
-  },
-  chandrupatla: {
-    cite: 'T. R. Chandrupatla, a root finder of inverse quadratic interpolation and bisection, Adv. Eng. Software 28, 1997, 145–149',
-    read: 'method from memory; paper not opened; checked on functions with known roots',
-  },
-  'normal-distribution': {
-    cite: 'Normal distribution: series and continued fraction of the error function; first guess after M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 26.2.23',
-    read: 'from memory; checked against printed table values and by inversion',
-  },
-  xoroshiro: {
-    cite: 'D. Blackman and S. Vigna, Scrambled linear pseudorandom number generators: xoroshiro128+, as in the package pure-rand',
-    read: 'documentation of the package; the paper not opened',
-  },
-  'lattice-rules': {
-    cite: 'I. H. Sloan and S. Joe, Lattice Methods for Multiple Integration, Oxford 1994; steps chosen component by component after I. H. Sloan and A. V. Reztsov 2002, folded after F. J. Hickernell 2002',
-    read: 'attributions from memory; the works not opened; steps computed here',
-  },
-  'cranley-patterson': {
-    cite: 'Random shifts of a lattice as replicates, after R. Cranley and T. N. L. Patterson 1976',
-    read: 'from memory; not opened',
-  },
-  'additive-shares': {
-    cite: 'Variance told apart by a sum of functions of one input each, after W. Hoeffding 1948, fitted by Hermite polynomials',
-    read: 'from memory; checked against the estimators of jansen-shares and against sums whose shares are known',
-  },
-  'jansen-shares': {
-    cite: 'M. J. W. Jansen 1999, estimators of first-order and total shares of variance',
-    read: 'formulas read in the documentation of statistics packages that implement them; the paper not opened',
-  },
-  triangular: {
-    cite: 'Triangular distribution; any text on statistics',
-    read: 'derived here; no document needed',
-  },
   'named-by-user': {
     cite: 'A document that the user names',
     read: 'by the user alone; nothing here was compared with it',
-  },
-  'f-distribution': {
-    cite: 'Distributions of Student and of R. A. Fisher by the incomplete beta function, continued fraction after W. J. Lentz; M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 26.5.8 and 26.6.2',
-    read: 'from memory; checked against printed table values and against an independent library',
-  },
-  'linear-regression': {
-    cite: 'Least squares of log life on log strain with intervals, band and test of linearity, laid out as in ASTM E739',
-    read: 'formulas from any text on statistics; the standard not opened, the data of its example as remembered',
   },
   's1-pla-fatigue': {
     cite: 'S1: O. H. Ezeh and L. Susmel, on the fatigue strength of 3D-printed polylactide (PLA), Procedia Structural Integrity 13, 2018, 728–734 (title recalled)',
@@ -259,6 +192,78 @@ export const SOURCES = {
   's24-hinge-article': {
     cite: 'S24: Living hinge, copy of an encyclopaedia article',
     read: 'article',
+  },
+} as const satisfies Record<string, Source>;
+
+/** What only docstrings and tests cite: apart, so that no visit loads it. */
+export const METHOD_SOURCES = {
+  'peterson-3': {
+    cite: 'Peterson’s Stress Concentration Factors, charts 3.2a and 3.8a, stepped flat bar with shoulder fillets',
+    read: 'coefficients read on pages that quote the charts, two misprints corrected; the book itself not opened',
+  },
+  'carvill-21': {
+    cite: 'J. Carvill, Mechanical Engineer’s Data Handbook, p. 21, stepped flat bar in bending and tension',
+    read: 'table read',
+  },
+  'ramberg-osgood': {
+    cite: 'Stress–strain curve without a corner after W. Ramberg and W. R. Osgood 1943',
+    read: 'form from memory; first moment derived here; checked against figures computed outside this program',
+  },
+  'carlson-duplication': {
+    cite: 'B. C. Carlson, Numerical computation of real or complex elliptic integrals, Numer. Algorithms 10, 1995, 13–26: duplication for R_F and R_D',
+    read: 'method and series from memory; the paper’s check values read as quoted in public test-suites of numerical libraries',
+  },
+  'notch-concentration': {
+    cite: 'Stress concentration of a circular notch hinge in bending, a fit (1 + t/2R)^(9/20)',
+    read: 'from memory; not opened; unconfirmed',
+  },
+  'euler-column': {
+    cite: 'Buckling of a straight column (Euler); any text on strength of materials',
+    read: 'derived here; no document needed',
+  },
+  'golden-section': {
+    cite: 'Golden-section search for a peak (J. Kiefer 1953); any text on numerical methods',
+    read: 'from memory; not opened; checked on functions with known peaks',
+  },
+  chandrupatla: {
+    cite: 'T. R. Chandrupatla, a root finder of inverse quadratic interpolation and bisection, Adv. Eng. Software 28, 1997, 145–149',
+    read: 'method from memory; paper not opened; checked on functions with known roots',
+  },
+  'normal-distribution': {
+    cite: 'Normal distribution: series and continued fraction of the error function; first guess after M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 26.2.23',
+    read: 'from memory; checked against printed table values and by inversion',
+  },
+  xoroshiro: {
+    cite: 'D. Blackman and S. Vigna, Scrambled linear pseudorandom number generators: xoroshiro128+, as in the package pure-rand',
+    read: 'documentation of the package; the paper not opened',
+  },
+  'lattice-rules': {
+    cite: 'I. H. Sloan and S. Joe, Lattice Methods for Multiple Integration, Oxford 1994; steps chosen component by component after I. H. Sloan and A. V. Reztsov 2002, folded after F. J. Hickernell 2002',
+    read: 'attributions from memory; the works not opened; steps computed here',
+  },
+  'cranley-patterson': {
+    cite: 'Random shifts of a lattice as replicates, after R. Cranley and T. N. L. Patterson 1976',
+    read: 'from memory; not opened',
+  },
+  'additive-shares': {
+    cite: 'Variance told apart by a sum of functions of one input each, after W. Hoeffding 1948, fitted by Hermite polynomials',
+    read: 'from memory; checked against the estimators of jansen-shares and against sums whose shares are known',
+  },
+  'jansen-shares': {
+    cite: 'M. J. W. Jansen 1999, estimators of first-order and total shares of variance',
+    read: 'formulas read in the documentation of statistics packages that implement them; the paper not opened',
+  },
+  triangular: {
+    cite: 'Triangular distribution; any text on statistics',
+    read: 'derived here; no document needed',
+  },
+  'f-distribution': {
+    cite: 'Distributions of Student and of R. A. Fisher by the incomplete beta function, continued fraction after W. J. Lentz; M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 26.5.8 and 26.6.2',
+    read: 'from memory; checked against printed table values and against an independent library',
+  },
+  'linear-regression': {
+    cite: 'Least squares of log life on log strain with intervals, band and test of linearity, laid out as in ASTM E739',
+    read: 'formulas from any text on statistics; the standard not opened, the data of its example as remembered',
   },
   '3mf-core': {
     cite: '3D Manufacturing Format, Core Specification, version 1.4.0, published by its consortium: units, matrices of row vectors, objects, components, no document type',

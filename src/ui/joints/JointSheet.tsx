@@ -6,12 +6,13 @@ import { Late } from '../app/Late.tsx';
 import { Answer } from './Answer.tsx';
 import { Brief } from './Brief.tsx';
 import { JointFigure } from './JointFigure.tsx';
-import { ScalingTable } from './ScalingTable.tsx';
 import { sizeTo } from './sizeTo.ts';
 import { useHeldAbove } from './useHeldAbove.ts';
 import { useSolved } from './useSolved.ts';
 import { useSoon } from './useSoon.ts';
 
+// Only a section that was measured has one.
+const ScalingTable = lazy(async () => ({ default: (await import('./ScalingTable.tsx')).ScalingTable }));
 // Remembered, so that a change first redraws what is being looked at and these follow in a moment of their own.
 const Curves = memo(lazy(async () => ({ default: (await import('../charts/Curves.tsx')).Curves })));
 const SolvedCurves = memo(
@@ -41,7 +42,11 @@ export function JointSheet({ joint }: { joint: Joint }) {
       {assessed.ok && (
         <>
           <JointFigure {...figure} drawn={drawn} isWorking={figure.isWorking || drawn !== figure.drawn} />
-          {joint.measuredThickness !== undefined && <ScalingTable assessment={assessed.value} unit={unit} />}
+          {joint.measuredThickness !== undefined && (
+            <Late>
+              <ScalingTable assessment={assessed.value} unit={unit} />
+            </Late>
+          )}
           {!(soon && chartedLater) && waiting}
           {soon && later.ok && (
             <Late fallback={chartedLater && waiting}>
