@@ -62,7 +62,7 @@ function finish(solid: Solid, search: Search, build: Point3): PartFindings {
   const flexures = kept.map(({ run, space, section }, i): Flexure => ({
     number: i + 1,
     kind: kindOf(run, space, build),
-    isCurved: isCurved(space.centreLine, space.least),
+    isCurved: isCurved(run, space),
     centre: space.centre,
     along: space.along,
     across: space.across,

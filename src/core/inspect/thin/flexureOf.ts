@@ -56,7 +56,7 @@ function sidesAt(solid: Solid, section: Section, run: MeasuredRun, share: number
   const levels = LEVELS.map((level) =>
     solid.thickness(along3(point, plane.normal, level * depth - both.behind.at), across),
   ).filter((thickness) => thickness !== undefined);
-  return { point, across, depth, shift: (both.ahead.at - both.behind.at) / 2, levels };
+  return { depth, shift: (both.ahead.at - both.behind.at) / 2, levels };
 }
 
 /** A direction of the section in space. */
@@ -93,13 +93,36 @@ function centreLineOf({ centreLine: points, length }: MeasuredRun): CentreLine {
   return { points, length, chord, rise, turn: asRad(turnsOf(points).net) };
 }
 
-export function isCurved({ rise, length }: CentreLine, least: Mm): boolean {
-  return rise > STRAIGHT * least && rise > STRAIGHT_LENGTH * length;
+/** How far a wall strays from the chord of a run, with its sign, where it strays most. */
+function strays(wall: readonly Point[], { points, chord }: CentreLine): Mm {
+  const a = points[0]!;
+  const b = points.at(-1)!;
+  const along2 = { x: (b.x - a.x) / chord, y: (b.y - a.y) / chord };
+  const over = wall
+    .map((p) => ({ x: p.x - a.x, y: p.y - a.y }))
+    .map(({ x, y }) => ({ at: x * along2.x + y * along2.y, off: y * along2.x - x * along2.y }))
+    .filter(({ at }) => at > -chord && at < 2 * chord);
+  const inner = over.filter(({ at }) => at >= 0 && at <= chord).map(({ off }) => off);
+  const [first, last] = [over[0]?.off ?? 0, over.at(-1)?.off ?? 0];
+  const level = (first + last) / 2;
+  return inner.reduce((most, off) => (Math.abs(off - level) > Math.abs(most) ? off - level : most), 0);
+}
+
+/** Whether a run is curved as printed. A groove from one side bends the middle, but only one of the walls. */
+export function isCurved(
+  { walls }: MeasuredRun,
+  { centreLine, least }: Pick<SpaceRun, 'centreLine' | 'least'>,
+): boolean {
+  const { rise, length, chord } = centreLine;
+  if (rise <= STRAIGHT * least || rise <= STRAIGHT_LENGTH * length) return false;
+  if (rise > least || chord < rise) return true;
+  const [l, r] = walls.map((wall) => strays(wall, centreLine));
+  return l! * r! > 0 && Math.min(Math.abs(l!), Math.abs(r!)) > STRAIGHT * least;
 }
 
 /** Of what kind it is, by its shape and by the direction in which the file is built up. */
 export function kindOf(run: MeasuredRun, { centreLine, across, least }: SpaceRun, build: Point3): FlexureKind {
-  const curved = isCurved(centreLine, least);
+  const curved = isCurved(run, { centreLine, least });
   if (curved && centreLine.turn > WINDS) return 'spiral run';
   if (curved && centreLine.turn < ENDS_ALIKE && turnsOf(centreLine.points).all < FOLDED) return 'arch';
   if (Math.abs(dot3(across, build)) > CREASE) return 'crease';
@@ -110,9 +133,11 @@ export function kindOf(run: MeasuredRun, { centreLine, across, least }: SpaceRun
 /** A run in space; undefined where its middle lies outside the material, which a damaged surface can make. */
 export function spaceRun(solid: Solid, section: Section, run: MeasuredRun): SpaceRun | undefined {
   const sides = LOOKED_AT.map((share) => sidesAt(solid, section, run, share));
-  const [middle] = sides;
-  if (!middle) return undefined;
+  // A ray through the very middle may slip through the seam of a damaged surface: the next one tells as well.
+  const told = sides.find((side) => side !== undefined);
+  if (!told) return undefined;
   const { plane } = section;
+  const middle = inSpace(plane, stationOn(run.centreLine, 0.5).at);
   const centreLine = centreLineOf(run);
   const a = run.centreLine[0]!;
   const b = run.centreLine.at(-1)!;
@@ -121,11 +146,11 @@ export function spaceRun(solid: Solid, section: Section, run: MeasuredRun): Spac
   const levels = sides.flatMap((side) => side?.levels ?? []);
   const held = levels.filter((thickness) => thickness > HELD * run.mean);
   return {
-    centre: along3(middle.point, plane.normal, middle.shift),
+    centre: along3(middle, plane.normal, told.shift),
     along,
     across: cross3(plane.normal, along),
     axis: plane.normal,
-    depth: middle.depth,
+    depth: told.depth,
     least: Math.min(run.least, ...levels),
     isHeld: levels.length === 0 || 4 * held.length > levels.length,
     centreLine,

@@ -8,7 +8,7 @@ import { spaceRun } from './flexureOf.ts';
 import { forwards } from './measureRun.ts';
 import { planeAt, sectionAt, type Section } from './sectionAt.ts';
 import type { Solid } from './solid.ts';
-import { thinSpots, type Alive, type ThinSpot } from './thinSpots.ts';
+import { roughness, thinSpots, type Alive, type ThinSpot } from './thinSpots.ts';
 
 /** Most sections of one part: a panel of some hundred cells shows in a few, a part full of them ends here. */
 const MOST_SECTIONS = 60;
@@ -29,6 +29,8 @@ const SPOTS = 0.6;
 /** A place this near to one that turned out to be none, in its thicknesses, and as thick to within a quarter, is not tried again. */
 const NEAR = 1.5;
 const AS_THICK = 0.25;
+/** What is shallower than this share of its thickness bends about another axis. */
+const SHALLOW = 0.5;
 /** An axis that meets its edges less squarely may give way to a better one. */
 const SQUARE = 0.95;
 
@@ -36,6 +38,7 @@ export class Search {
   readonly #solid: Solid;
   readonly #thickest: Mm;
   readonly #alive: Alive;
+  readonly #rough: Mm;
   readonly #found: (flexures: number) => void;
   readonly sections: Section[] = [];
   readonly #planes: { readonly axis: BendingAxis; readonly isOpen: boolean }[] = [];
@@ -48,6 +51,7 @@ export class Search {
     this.#solid = solid;
     this.#thickest = thickest;
     this.#alive = alive;
+    this.#rough = roughness(solid.size);
     this.#found = found;
   }
 
@@ -150,7 +154,7 @@ export class Search {
     for (const each of section.runs) {
       const run = forwards(each);
       const space = spaceRun(this.#solid, section, run);
-      if (!space) continue;
+      if (!space || space.depth < SHALLOW * space.least || space.least < this.#rough) continue;
       const draft = { run, space, section: index, squareness };
       const others = this.drafts.filter((other) => this.#isSame(other, draft));
       if (others.some((other) => !isBetter(draft, other))) continue;

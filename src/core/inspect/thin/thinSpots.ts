@@ -22,6 +22,14 @@ const GROOVE = Math.sin((25 * Math.PI) / 180);
 const MOST_FOR_GROOVES = 300_000;
 /** Places along a hollow edge from which rays go. */
 const ALONG_GROOVE = [0.5, 0.2, 0.8];
+/**
+ * What is thinner is the roughness of a surface: 0.05 mm, a quarter of what any printer lays, or less in a part so small that
+ * its unit may be in doubt; in any case a share of the part, as single precision and scanning have it.
+ */
+export function roughness(size: Mm): Mm {
+  return Math.max(size / 5000, Math.min(0.05, size / 500));
+}
+
 /** Two whole numbers whose multiples spread evenly over a square (the plastic number's powers). */
 const SPREAD = [0.7548776662466927, 0.5698402909980532] as const;
 
@@ -46,7 +54,7 @@ function spotFrom(solid: Solid, point: Point3, normal: Point3, thickest: Mm, opp
   const both = solid.through(middle, across);
   if (!both) return undefined;
   const thickness = both.ahead.at + both.behind.at;
-  if (thickness > thickest) return undefined;
+  if (thickness > thickest || thickness < roughness(solid.size)) return undefined;
   return { middle: along3(middle, across, (both.ahead.at - both.behind.at) / 2), across, thickness };
 }
 

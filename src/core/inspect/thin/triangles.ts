@@ -29,8 +29,10 @@ interface Whole {
   readonly triangles: Uint32Array;
   readonly halfedges: Int32Array;
   readonly isInside: Uint8Array;
-  /** Edge of the outline on each side, −1 where none. */
+  /** Edge of the outline on each side that has it at its left, −1 where none. */
   readonly edgeOn: Int32Array;
+  /** 1 for both sides of an edge of the outline. */
+  readonly isOutline: Uint8Array;
   readonly missing: readonly number[];
 }
 
@@ -99,7 +101,7 @@ function triangulate(boundary: Boundary): Whole {
     }
   }
   const missing = [...isFound.keys()].filter((edge) => isFound[edge] === 0);
-  return { triangles, halfedges, isInside, edgeOn, missing };
+  return { triangles, halfedges, isInside, edgeOn, isOutline, missing };
 }
 
 /** Shares of edges at which they are to be split so that none is long against the thickness behind it. */
@@ -145,7 +147,7 @@ export function trianglesOf(boundary: Boundary, thickest: Mm, least: Mm): Triang
   return insideOf(whole, boundary);
 }
 
-function insideOf({ triangles, halfedges, isInside, edgeOn, missing }: Whole, boundary: Boundary): Triangles {
+function insideOf({ triangles, halfedges, isInside, isOutline, missing }: Whole, boundary: Boundary): Triangles {
   const numbers = new Int32Array(isInside.length).fill(-1);
   let count = 0;
   for (let t = 0; t < isInside.length; t += 1) {
@@ -161,7 +163,7 @@ function insideOf({ triangles, halfedges, isInside, edgeOn, missing }: Whole, bo
     for (let k = 0; k < 3; k += 1) {
       corners[3 * number + k] = triangles[3 * t + k]!;
       const beyond = halfedges[3 * t + k]!;
-      if (beyond >= 0 && edgeOn[3 * t + k]! < 0) across[3 * number + k] = numbers[Math.floor(beyond / 3)]!;
+      if (beyond >= 0 && isOutline[3 * t + k] === 0) across[3 * number + k] = numbers[Math.floor(beyond / 3)]!;
     }
   }
   return { boundary, corners, across, missing: missing.length };
