@@ -6,8 +6,13 @@ import { readMesh } from '../files/mesh/readMesh.ts';
 import type { Alive, Input, Output, PartNews, Tell } from './protocol.ts';
 
 /** How far the whole work is once it has been read, and once its surface has been looked over; chosen. */
-const READ = 0.3;
-const MENDED = 0.55;
+const READ = 0.35;
+const MENDED = 0.5;
+
+/** Tells the share of one step as that of the whole work; of a step that tells none, where it began. */
+function within(alive: Alive, from: number, to: number): Alive {
+  return (share = 0) => alive(from + (to - from) * share);
+}
 
 type File = Pick<Input<'checkPart'>, 'file' | 'name' | 'key' | 'unit'>;
 
@@ -33,10 +38,10 @@ async function readPart(
   last = undefined;
   say('reading');
   const bytes = new Uint8Array(await asked.file.arrayBuffer());
-  const read = readMesh(bytes, asked.name, (share) => alive(READ * share));
+  const read = readMesh(bytes, asked.name, within(alive, 0, READ));
   if (!read.ok) return read;
   say('mending');
-  const part = mendPart(read.value, asked.unit);
+  const part = mendPart(read.value, asked.unit, within(alive, READ, MENDED));
   last = { key: asked.key, part };
   return ok(part);
 }
@@ -46,14 +51,8 @@ export async function checkPartJob(input: Input<'checkPart'>, alive: Alive, tell
   const read = await readPart(input, alive, say);
   if (!read.ok) return read;
   say('looking');
-  return ok(
-    checkPart(
-      read.value,
-      input.thickest,
-      () => alive(MENDED),
-      (found) => say('looking', found),
-    ),
-  );
+  const looked = within(alive, MENDED, 1);
+  return ok(checkPart(read.value, input.thickest, looked, (found) => say('looking', found)));
 }
 
 export async function drawPartJob(input: Input<'drawPart'>, alive: Alive): Promise<Output<'drawPart'>> {

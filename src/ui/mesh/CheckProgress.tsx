@@ -26,7 +26,7 @@ export function CheckProgress() {
   const work = usePartCheck((state) => state.work);
   const isSlow = useSlow(work);
   if (!work || !isSlow) return null;
-  const { doing, share, found, asked } = work;
+  const { doing, share, found, asked, secondsLeft } = work;
   const what = doingText(doing, asked.file.name);
   return (
     <div className="find-progress check-progress">
@@ -35,7 +35,7 @@ export function CheckProgress() {
       <span className="laying" aria-hidden="true">
         <i style={{ width: `${(100 * share).toFixed(1)}%` }} />
       </span>
-      <span className="told">{soFarText(found)}</span>
+      <span className="told">{soFarText(found, secondsLeft)}</span>
       <button className="b" type="button" onClick={stop}>
         {MESH.stop}
       </button>

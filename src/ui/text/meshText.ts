@@ -91,9 +91,11 @@ export function doingText(doing: keyof typeof DOING, name: string): string {
   return `${DOING[doing]} ${quoted(name)}`;
 }
 
-/** “2 thin sections so far”. */
-export function soFarText(found: number): string {
-  return found === 0 ? '' : `${counted(found, 'thin section')} so far`;
+/** “2 thin sections so far; about 12 s left”. */
+export function soFarText(found: number, secondsLeft: number | undefined): string {
+  const far = found === 0 ? [] : [`${counted(found, 'thin section')} so far`];
+  const left = secondsLeft === undefined ? [] : [`about ${Math.max(1, Math.round(secondsLeft))}${NO_BREAK}s left`];
+  return [...far, ...left].join('; ');
 }
 
 export function stoppedText(name: string, found: number, hasBefore: boolean): string {

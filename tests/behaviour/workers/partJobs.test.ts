@@ -10,12 +10,14 @@ let ids = 0;
 /** Through the door of all jobs, with what is told on the way. */
 async function run<K extends 'checkPart' | 'drawPart'>(job: K, input: Input<K>) {
   const told: PartNews[] = [];
+  const shares: number[] = [];
   ids += 1;
   const tell = (news: News<'checkPart' | 'find'>) => {
     if ('doing' in news) told.push(news);
   };
-  const output = (await runRequest({ id: ids, job, input, own: [] }, () => undefined, tell)) as Output<K>;
-  return { output, told };
+  const alive = (share?: number) => shares.push(share ?? Number.NaN);
+  const output = (await runRequest({ id: ids, job, input, own: [] }, alive, tell)) as Output<K>;
+  return { output, told, shares };
 }
 
 function part(name: string) {
@@ -33,6 +35,16 @@ describe('the check of a part', () => {
     }
     expect([...new Set(told.map(({ doing }) => doing))]).toEqual(['reading', 'mending', 'looking']);
     expect(told.at(-1)?.found).toBe(3);
+  });
+
+  it('tells how far it is, and never goes back', async () => {
+    const { shares } = await run('checkPart', { ...part('syn-leaves-042-084-126.stl'), key: 'shares' });
+    expect(shares.length).toBeGreaterThan(3);
+    expect(shares).toEqual(shares.toSorted((a, b) => a - b));
+    expect(shares[0]).toBeLessThanOrEqual(0.35);
+    // Looking begins half way and is told to near its end.
+    expect(shares.filter((share) => share > 0.5).length).toBeGreaterThan(0);
+    expect(shares.at(-1)).toBeLessThanOrEqual(1);
   });
 
   it('is plain data, as a worker has to send it', async () => {
