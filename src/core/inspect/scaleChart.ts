@@ -22,6 +22,8 @@ export interface ChartRow extends Thin {
 }
 
 export interface ScaleRow extends ChartRow {
+  /** Lines or layers across at the scale that is set. */
+  readonly count: number;
   /** Corners of the line of its count against the scale, from one end of the span to the other. */
   readonly points: readonly { readonly at: number; readonly count: number }[];
 }
@@ -67,7 +69,12 @@ const SAME: Mm = 0.01;
  */
 export function scaleChart(flexures: readonly Flexure[], box: Box3, as: PrintedAs, span: Span = SCALES): ScaleChart {
   const lines = byScale(thinOf(flexures, box, as, SAME), as.profile);
-  const rows = lines.map((line) => ({ ...line.thin, marks: marksOf(line, span), points: pointsOf(line, span) }));
+  const rows = lines.map((line) => ({
+    ...line.thin,
+    count: line.countAt(as.scale),
+    marks: marksOf(line, span),
+    points: pointsOf(line, span),
+  }));
   return { span, now: as.scale, rows, allWhole: allWholeOf(lines, span) };
 }
 

@@ -6,6 +6,7 @@ import { bendingAxes, type BendingAxis } from './bendingAxis.ts';
 import { isIn, type Draft } from './draft.ts';
 import { spaceRun } from './flexureOf.ts';
 import { forwards } from './measureRun.ts';
+import { endsFree } from './runEnds.ts';
 import { planeAt, sectionAt, type Section } from './sectionAt.ts';
 import type { Solid } from './solid.ts';
 import { roughness, thinSpots, type Alive, type ThinSpot } from './thinSpots.ts';
@@ -103,6 +104,10 @@ export class Search {
       if (this.sections.length >= MOST_SECTIONS) {
         this.isCut = true;
         return;
+      }
+      if (endsFree(this.#solid, { ...spot, middle: axis.middle }, axis.axis)) {
+        why = 'free-end';
+        continue;
       }
       const isOpen = this.#cut(axis, spot);
       if (this.#isExplained(spot)) return;
