@@ -251,11 +251,14 @@ describe('what it joins', () => {
     ]);
   });
 
-  it('leaves out what is thicker than asked, and says so', () => {
-    const mesh = pulledUp(leafOutline(LEAF), 0, 8);
-    const { flexures, passedOver } = find(mesh, 0.7);
-    expect(flexures).toEqual([]);
+  it('leaves out what is thicker than asked, and says so of what shows beside a thinner one', () => {
+    const thin = pulledUp(leafOutline({ ...LEAF, thickness: 0.5 }), 0, 8);
+    const thick = placedMesh(pulledUp(leafOutline(LEAF), 0, 8), { axis: [0, 0, 1], angle: 0, shift: [0, 30, 0] });
+    const { flexures, passedOver } = find(together(thin, thick), 0.7);
+    expect(flexures.length).toBe(1);
+    expectClose(flexures[0]!.thickness.least, 0.5, { rel: 0.02, because: 'what is asked of the finder' });
     expect(passedOver.map(({ why }) => why)).toEqual(['too-thick']);
+    expect(find(thick, 0.5).flexures).toEqual([]);
   });
 
   it('gives nothing for an empty mesh, and stops when told to', () => {

@@ -46,16 +46,21 @@ function edgesAround(solid: Solid, spot: ThinSpot): readonly Point3[] {
   const u = anySquareTo(across);
   const v = cross3(across, u);
   const found: Point3[] = [];
+  /** Ways to edges that face askew, tried last. */
+  const leaning: Point3[] = [];
   for (let k = 0; k < 2 * LINES; k += 1) {
     const angle = (k * Math.PI) / LINES;
     const direction = along3(times3(u, Math.cos(angle)), v, Math.sin(angle));
     const hit = solid.wall(middle, direction);
     if (!hit || dot3(hit.normal, direction) < FACES / 2) continue;
-    if (!staysThin(solid, spot, direction, hit.at)) continue;
     const facing = unit3(squareTo(across, hit.normal));
-    if (facing && dot3(facing, hit.normal) > FACES) found.push(facing, direction);
+    if (!facing || dot3(facing, hit.normal) <= FACES) continue;
+    // Many rays meet the same edge: the first tells where it faces.
+    const isKnown = found.some((other) => dot3(other, facing) > SAME);
+    if (!isKnown && staysThin(solid, spot, direction, hit.at)) found.push(facing);
+    if (!isKnown) leaning.push(direction);
   }
-  return found;
+  return [...found, ...leaning];
 }
 
 /** The axis in a given direction where both of its ends are side edges. */
@@ -88,6 +93,7 @@ function axisAlong(solid: Solid, spot: ThinSpot, direction: Point3): BendingAxis
 export function bendingAxes(solid: Solid, spot: ThinSpot): readonly BendingAxis[] {
   const found: BendingAxis[] = [];
   for (const direction of edgesAround(solid, spot)) {
+    if (found.some(({ squareness }) => squareness > SQUARE) && found.length > 1) break;
     if (found.some(({ axis }) => Math.abs(dot3(axis, direction)) > SAME)) continue;
     const axis = axisAlong(solid, spot, direction);
     if (axis && !found.some((other) => Math.abs(dot3(axis.axis, other.axis)) > SAME)) found.push(axis);

@@ -20,7 +20,7 @@ const PLACE = 1 / 60;
 /** Planes whose axes differ by less, and that lie nearer than this share of the depth, are one. */
 const SAME_AXIS = Math.cos((1 * Math.PI) / 180);
 const SAME_DEPTH = 0.1;
-/** A section is searched for what is up to so much thicker than asked, so that it can be told as passed over. */
+/** A section is searched for what is up to so much thicker than asked, so that what shows beside can be told as passed over. */
 const AND_THICKER = 1.5;
 /** Most places told as passed over. */
 const MOST_PASSED = 40;
@@ -58,7 +58,7 @@ export class Search {
 
   look(): void {
     let places = 0;
-    const spots = thinSpots(this.#solid, AND_THICKER * this.#thickest, (share) => this.#alive(SPOTS * share));
+    const spots = thinSpots(this.#solid, this.#thickest, (share) => this.#alive(SPOTS * share));
     for (const [i, spot] of this.#distinct(spots).entries()) {
       this.#alive(SPOTS + ((1 - SPOTS) * i) / spots.length);
       if (this.#isExplained(spot) || this.#isLikeFailed(spot)) continue;
