@@ -8,6 +8,7 @@ import type { Judged, Landing, PlateUp } from '../../core/inspect/judged.ts';
 import { MM_IN, type LengthUnit as PartUnit } from '../../core/inspect/lengthUnit.ts';
 import { bendingVerdict, gradeOf, isWhole, tallyOf } from '../../core/inspect/verdicts.ts';
 import type { Lying } from '../../core/print/profile.ts';
+import type { Problem, ProblemCode } from '../../core/problems.ts';
 import { radians } from '../../core/units.ts';
 import {
   angle,
@@ -37,6 +38,18 @@ const FLEXURE_KINDS: Readonly<Record<FlexureKind, string>> = {
 export function flexureKindText({ kind, isCurved }: Pick<Judged['flexure'], 'kind' | 'isCurved'>): string {
   const isSaid = kind === 'arch' || kind === 'spiral run';
   return isCurved && !isSaid ? `curved ${FLEXURE_KINDS[kind]}` : FLEXURE_KINDS[kind];
+}
+
+/** Less than this is the roughness of a mesh, not a fillet [mm]. */
+const NO_FILLET = 0.05;
+
+/** “R 0.60 fillets”, “R 1.00 fillets at one end, sharp at the other”, “sharp corners”. */
+export function cornersText({ roots }: Pick<Judged['flexure'], 'roots'>, scale: number, unit: LengthUnit): string {
+  const [less = 0, more = 0] = roots.map(({ fillet }) => scale * fillet).toSorted((a, b) => a - b);
+  const [small, large] = [lengthFigure(less, unit), lengthFigure(more, unit)];
+  if (more <= NO_FILLET) return 'sharp corners';
+  if (less <= NO_FILLET) return `R ${large} fillets at one end, sharp at the other`;
+  return more - less <= NO_FILLET ? `R ${small} fillets` : `R ${small} fillets at one end, R ${large} at the other`;
 }
 
 /** What each lying means for a thin section. */
@@ -136,10 +149,24 @@ export function chanceCell({ assessed, landing }: Judged): string {
   return landing.state === 'not-laid' ? `if laid, ${said}` : said;
 }
 
-/** Everything that is noted of a section, and why it cannot be worked out. */
-export function judgedNotes({ assessed }: Judged, unit: LengthUnit): readonly string[] {
-  const problems = assessed.ok ? [...assessed.notes, ...assessed.value.notes] : assessed.problems;
-  return problems.map((problem) => problemText(problem, unit));
+/** The sheet says these beside the count of lines. */
+const SAID_ELSEWHERE: readonly ProblemCode[] = [
+  'not-whole-lines',
+  'not-whole-layers',
+  'odd-lines',
+  'tie-rounded-down',
+  'single-layer',
+];
+
+/** What is noted of a section: where its figures are not quite its own, or why there are none; and what else is worth knowing. */
+export function judgedNotes(
+  { assessed }: Judged,
+  unit: LengthUnit,
+): { readonly first: readonly string[]; readonly more: readonly string[] } {
+  const say = (problems: readonly Problem[]) => problems.map((problem) => problemText(problem, unit));
+  if (!assessed.ok) return { first: say(assessed.problems), more: [] };
+  const more = assessed.value.notes.filter(({ code }) => !SAID_ELSEWHERE.includes(code));
+  return { first: say(assessed.notes), more: say(more) };
 }
 
 /** The verdict on all of them: “Fail: none of three is laid whole”, “Pass: all three are whole and last”. */
@@ -170,7 +197,6 @@ const DAMAGE: Readonly<Record<DamageKind, readonly [one: string, many: string, s
   duplicate: ['triangle', 'triangles', 'there more than once'],
   degenerate: ['triangle', 'triangles', 'without an area'],
   unjoined: ['corner', 'corners', 'not quite joined'],
-  overlapping: ['body', 'bodies', 'partly inside another'],
 };
 
 /** “9 open edges: the surface has a hole there; not mended”. */

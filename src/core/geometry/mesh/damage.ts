@@ -15,9 +15,7 @@ export type DamageKind =
   /** Triangles without an area. */
   | 'degenerate'
   /** Vertices that lie nearer together than the file can mean. */
-  | 'unjoined'
-  /** Bodies that lie partly in one another. */
-  | 'overlapping';
+  | 'unjoined';
 
 /** One kind of damage as found, and what was done about it. */
 export interface Damage {
