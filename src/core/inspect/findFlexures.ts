@@ -4,6 +4,7 @@
  * Rays tell where it is thin (`thinSpots`) and about which axis it can bend there (`bendingAxes`); a section square to that
  * axis, through the middle of the depth, tells what the thin place joins, and is where it is measured (`sectionAt`).
  */
+import { boxOf } from '../geometry/mesh/meshFigures.ts';
 import type { Point3, TriangleMesh } from '../geometry/mesh/triangleMesh.ts';
 import { from3, length3 } from '../geometry/mesh/vector3.ts';
 import type { Point } from '../geometry/outline.ts';
@@ -38,21 +39,6 @@ function byPlace(a: Draft, b: Draft): number {
 
 function middleOf({ run }: Draft): Point {
   return run.centreLine[Math.floor(run.centreLine.length / 2)]!;
-}
-
-/** Length of the diagonal of the box of a mesh. */
-function sizeOf({ points }: TriangleMesh): Mm {
-  const low = { x: Infinity, y: Infinity, z: Infinity };
-  const high = { x: -Infinity, y: -Infinity, z: -Infinity };
-  for (let i = 0; i + 2 < points.length; i += 3) {
-    low.x = Math.min(low.x, points[i]!);
-    low.y = Math.min(low.y, points[i + 1]!);
-    low.z = Math.min(low.z, points[i + 2]!);
-    high.x = Math.max(high.x, points[i]!);
-    high.y = Math.max(high.y, points[i + 1]!);
-    high.z = Math.max(high.z, points[i + 2]!);
-  }
-  return length3(from3(low, high));
 }
 
 /** Numbers what was found, with what it joins. */
@@ -106,7 +92,8 @@ export function findFlexures(
   alive: Alive = () => undefined,
   found: Found = () => undefined,
 ): PartFindings {
-  const size = sizeOf(mesh);
+  const { min, max } = boxOf(mesh);
+  const size = length3(from3(min, max));
   if (mesh.corners.length === 0 || !(size > 0)) {
     return { flexures: [], passedOver: [], sections: [], pads: 0, isCut: false };
   }

@@ -3,6 +3,7 @@
  * list are neighbours in space; a tree of boxes splits the list where the curve crosses from one half of a cell to the
  * other, which needs no search for the best place.
  */
+import { boxOf } from './meshFigures.ts';
 import type { Point3, TriangleMesh } from './triangleMesh.ts';
 
 /** So many triangles are tried one by one. */
@@ -28,28 +29,6 @@ function spread(value: number): number {
   return (v | (v << 2)) & 0x9249249;
 }
 
-interface Bounds {
-  readonly min: Point3;
-  readonly max: Point3;
-}
-
-function boundsOf(points: Float64Array): Bounds {
-  const min = { x: Infinity, y: Infinity, z: Infinity };
-  const max = { x: -Infinity, y: -Infinity, z: -Infinity };
-  for (let i = 0; i + 2 < points.length; i += 3) {
-    const x = points[i]!;
-    const y = points[i + 1]!;
-    const z = points[i + 2]!;
-    if (x < min.x) min.x = x;
-    if (y < min.y) min.y = y;
-    if (z < min.z) min.z = z;
-    if (x > max.x) max.x = x;
-    if (y > max.y) max.y = y;
-    if (z > max.z) max.z = z;
-  }
-  return { min, max };
-}
-
 /** Steps of the curve in a third of a length: sums of three corners are counted. */
 function stepsIn(low: number, high: number): number {
   return high > low ? STEPS / (3 * (high - low)) : 0;
@@ -57,7 +36,7 @@ function stepsIn(low: number, high: number): number {
 
 /** Places of the middles of all triangles along the curve. */
 function curvePlaces({ points, corners }: TriangleMesh): Uint32Array {
-  const { min, max } = boundsOf(points);
+  const { min, max } = boxOf({ points, corners });
   const sx = stepsIn(min.x, max.x);
   const sy = stepsIn(min.y, max.y);
   const sz = stepsIn(min.z, max.z);

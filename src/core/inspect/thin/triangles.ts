@@ -36,20 +36,24 @@ interface Whole {
   readonly missing: readonly number[];
 }
 
+/** A side after the last two corners of its triangle have changed places: so have its first and its last side. */
+function turnedSide(side: number): number {
+  if (side < 0 || side % 3 === 1) return side;
+  return side % 3 === 0 ? side + 2 : side - 2;
+}
+
 /** The library turns triangles one way; ours turn counter-clockwise. */
 function counterClockwise({ triangles, halfedges }: Delaunator<Float64Array>, boundary: Boundary) {
   const { x, y } = boundary;
   const [a = 0, b = 0, c = 0] = triangles;
   const area = (x[b]! - x[a]!) * (y[c]! - y[a]!) - (y[b]! - y[a]!) * (x[c]! - x[a]!);
   if (area >= 0) return { triangles, halfedges };
-  // Swapping the last two corners swaps the first and the last side.
   const turned = triangles.slice();
   const sides = halfedges.slice();
-  const other = (side: number) => (side < 0 ? side : side % 3 === 0 ? side + 2 : side % 3 === 2 ? side - 2 : side);
   for (let t = 0; t < triangles.length; t += 3) {
     turned[t + 1] = triangles[t + 2]!;
     turned[t + 2] = triangles[t + 1]!;
-    for (let k = 0; k < 3; k += 1) sides[t + k] = other(halfedges[other(t + k)]!);
+    for (let k = 0; k < 3; k += 1) sides[t + k] = turnedSide(halfedges[turnedSide(t + k)]!);
   }
   return { triangles: turned, halfedges: sides };
 }

@@ -66,6 +66,13 @@ class Steps {
   }
 }
 
+/** Which way a wall turns when it turns away from the run. */
+const AWAY_FROM = { left: 1, right: -1 } as const;
+
+function placeOf({ x, y }: Boundary, vertex: number): Point {
+  return { x: x[vertex]!, y: y[vertex]! };
+}
+
 /** Angle of b seen from a as zero, −π to π. */
 function turnFrom(a: number, b: number): number {
   return Math.atan2(Math.sin(b - a), Math.cos(b - a));
@@ -79,7 +86,7 @@ function radiusThrough(a: Point, b: Point, c: Point): Mm {
 }
 
 /** Corners of an arc that runs into a place from behind, as one who goes on along the wall has passed them. */
-function arcBefore(boundary: Boundary, vertex: number, side: 'left' | 'right', away: 1 | -1): readonly Point[] {
+function arcBefore(boundary: Boundary, vertex: number, side: 'left' | 'right'): readonly Point[] {
   const steps = new Steps(boundary, vertex, side === 'left');
   const passed: number[] = boundary.isCorner[vertex] === 1 ? [vertex] : [];
   const arc: Point[] = [];
@@ -91,9 +98,9 @@ function arcBefore(boundary: Boundary, vertex: number, side: 'left' | 'right', a
     if (a === undefined || b === undefined || c === undefined) continue;
     const angle = (from: number, on: number) =>
       Math.atan2(boundary.y[on]! - boundary.y[from]!, boundary.x[on]! - boundary.x[from]!);
-    const turn = away * turnFrom(angle(c, b), angle(b, a));
+    const turn = AWAY_FROM[side] * turnFrom(angle(c, b), angle(b, a));
     if (!(turn > TURNING / 2 && turn < SHARP)) break;
-    arc.unshift({ x: boundary.x[b]!, y: boundary.y[b]! });
+    arc.unshift(placeOf(boundary, b));
     const length = (from: number, on: number) =>
       Math.hypot(boundary.x[on]! - boundary.x[from]!, boundary.y[on]! - boundary.y[from]!);
     // A piece that is longer than the facets before it is the straight part of the run.
@@ -114,6 +121,24 @@ function isOfArc(arc: readonly Point[], before: Step, step: Step): boolean {
   return arc.length >= 2 && Math.abs(step.length - before.length) < LIKE * Math.max(step.length, before.length);
 }
 
+/** The straight pieces of a wall from a vertex on, as far as the reach. */
+function* marched(
+  boundary: Boundary,
+  vertex: number,
+  side: 'left' | 'right',
+  direction: number,
+  reach: Reach,
+): Generator<Step> {
+  // The material lies at the left of an outline: the right wall runs with it, the left one against it.
+  const steps = new Steps(boundary, vertex, side === 'right');
+  let gone = 0;
+  for (let count = 0; count < reach.steps && gone < reach.length; count += 1) {
+    const step = joined(boundary, steps, AWAY_FROM[side], direction);
+    gone += step.length;
+    yield step;
+  }
+}
+
 /**
  * Marches along a wall away from the middle of a run.
  *
@@ -131,22 +156,16 @@ export function wallEnd(
   direction: number,
   reach: Reach,
 ): WallEnd | undefined {
-  // The material lies at the left of an outline: the right wall runs with it, the left one against it.
-  const steps = new Steps(boundary, vertex, side === 'right');
-  const away = side === 'left' ? 1 : -1;
-  const at = (v: number): Point => ({ x: boundary.x[v]!, y: boundary.y[v]! });
-  const points = [at(vertex)];
+  const points = [placeOf(boundary, vertex)];
   /** Corners of what turns smoothly; the march may begin in the middle of it. */
-  let arc: readonly Point[] = arcBefore(boundary, vertex, side, away);
+  let arc = arcBefore(boundary, vertex, side);
   let before: Step | undefined;
-  let gone = 0;
   /** How far the wall has come away, and where it began to. */
   let off = 0;
   let left: { readonly at: Point; readonly arc: readonly Point[] } | undefined;
-  for (let count = 0; count < reach.steps && gone < reach.length; count += 1) {
-    const step = joined(boundary, steps, away, direction);
-    const here = at(step.from);
-    const turn = before ? turnFrom(before.off, step.off) : turnAt(boundary, vertex, step, away, side, direction);
+  for (const step of marched(boundary, vertex, side, direction, reach)) {
+    const here = placeOf(boundary, step.from);
+    const turn = before ? turnFrom(before.off, step.off) : turnAt(boundary, vertex, step, side, direction);
     const gain = step.length * Math.sin(step.off);
     if (turn > SHARP) return { at: here, fillet: radiusOf(arc), points };
     if (step.off > ACROSS) return { at: here, fillet: radiusOf([...arc, here]), points };
@@ -160,8 +179,7 @@ export function wallEnd(
     if (off > AWAY * reach.width && left && !isRow) return { at: left.at, fillet: radiusOf(left.arc), points };
     if (turn > TURNING / 2) arc = [...arc, here];
     else if (turn < 0) arc = [];
-    gone += step.length;
-    points.push(at(step.to));
+    points.push(placeOf(boundary, step.to));
     before = step;
   }
   return undefined;
@@ -171,6 +189,11 @@ export function wallEnd(
  * Where a wall that leaves a run at once, as the side of a groove does, has come away by half the width of the run: with
  * the other wall doing likewise, the run is there twice as thick as at its thinnest.
  *
+ * @param boundary - outlines of the section [mm]
+ * @param vertex - where the march begins, at the bottom of the groove [-]
+ * @param side - which wall, as seen by one who goes out along the run [-]
+ * @param direction - of the run where the march begins, as an angle [rad]
+ * @param reach - where to give up [mm]
  * @returns the place, undefined where the wall does not come away within the reach
  */
 export function grooveEnd(
@@ -180,41 +203,29 @@ export function grooveEnd(
   direction: number,
   reach: Reach,
 ): WallEnd | undefined {
-  const steps = new Steps(boundary, vertex, side === 'right');
-  const away = side === 'left' ? 1 : -1;
-  const at = (v: number): Point => ({ x: boundary.x[v]!, y: boundary.y[v]! });
-  const points = [at(vertex)];
+  const points = [placeOf(boundary, vertex)];
   let off = 0;
-  let gone = 0;
-  for (let count = 0; count < reach.steps && gone < reach.length; count += 1) {
-    const step = joined(boundary, steps, away, direction);
+  for (const step of marched(boundary, vertex, side, direction, reach)) {
     const gain = step.length * Math.sin(step.off);
     const share = gain > 0 ? (reach.width / 2 - off) / gain : Infinity;
+    const end = placeOf(boundary, step.to);
     if (share <= 1) {
-      const [a, b] = [at(step.from), at(step.to)];
-      const end = { x: a.x + share * (b.x - a.x), y: a.y + share * (b.y - a.y) };
-      return { at: end, fillet: 0, points: [...points, end] };
+      const start = placeOf(boundary, step.from);
+      const at = { x: start.x + share * (end.x - start.x), y: start.y + share * (end.y - start.y) };
+      return { at, fillet: 0, points: [...points, at] };
     }
     off += gain;
-    gone += step.length;
-    points.push(at(step.to));
+    points.push(end);
   }
   return undefined;
 }
 
 /** By how much the wall turns where the march begins: nothing at a place between corners. */
-function turnAt(
-  boundary: Boundary,
-  vertex: number,
-  step: Step,
-  away: 1 | -1,
-  side: 'left' | 'right',
-  direction: number,
-): number {
+function turnAt(boundary: Boundary, vertex: number, step: Step, side: 'left' | 'right', direction: number): number {
   if (boundary.isCorner[vertex] === 0) return 0;
   const [to, from] = new Steps(boundary, vertex, side === 'left').next();
   const angle = Math.atan2(boundary.y[to]! - boundary.y[from]!, boundary.x[to]! - boundary.x[from]!);
-  return turnFrom(away * turnFrom(direction, angle), step.off);
+  return turnFrom(AWAY_FROM[side] * turnFrom(direction, angle), step.off);
 }
 
 /** One straight piece of the wall, over places that were added in between. */
