@@ -229,6 +229,18 @@ describe('kinds', () => {
     for (const { length } of flexures) expectClose(length, 4, { rel: 0.02, because: 'sharp roots' });
   });
 
+  it('finds both parts of a hinge that is broken off and goes on, stubby as they are', () => {
+    const pads = [rectangle(-21, -6, 20.1, 12), rectangle(0.9, -6, 20.1, 12)].map((pad) => pulledUp(pad, 0, 30));
+    const strips = [0, 20].map((low) => pulledUp(rectangle(-1, -0.4, 2, 0.8), low, low + 10));
+    const { flexures, pads: count } = find(together(...pads, ...strips));
+    expect(count).toBe(2);
+    expect(flexures.length).toBe(2);
+    for (const { depth, isInLoop } of flexures) {
+      expectClose(depth, 10, { rel: 0.02, because: 'what is asked of the finder' });
+      expect(isInLoop).toBe(true);
+    }
+  });
+
   it('calls what is thin in the build direction a crease, and the same part on its side a leaf', () => {
     const flat = placedMesh(pulledUp(leafOutline(LEAF), 0, 8), {
       axis: [1, 0, 0],

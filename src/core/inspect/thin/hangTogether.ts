@@ -3,6 +3,7 @@
  * join a pad to itself, or two pads so rigidly that nothing can move.
  */
 import type { Point3 } from '../../geometry/mesh/triangleMesh.ts';
+import { dot3, from3, length3, squareTo } from '../../geometry/mesh/vector3.ts';
 import type { Mm } from '../../units.ts';
 import type { FlexureRoot } from '../flexure.ts';
 import { isIn, type Draft } from './draft.ts';
@@ -23,6 +24,9 @@ const STUBBY = 3.2;
 /** … are no longer than this; a longer one is as good as two hinges. */
 const HINGE = 4;
 const FAST_RING = 3;
+/** Axes that differ by less than 8°, and lie nearer than this share of the length, are one line. */
+const ONE_LINE = Math.cos((8 * Math.PI) / 180);
+const IN_LINE = 0.7;
 /** Leaving some out joins pads that were apart: so many times that is looked at again. */
 const ROUNDS = 5;
 /** How far past its end what a run joins is measured, in its thickness. */
@@ -114,6 +118,12 @@ function isLoose(drafts: readonly Draft[], { run, section }: Draft): boolean {
   });
 }
 
+/** Whether two bend about one line, as the parts of a hinge do that is broken off and goes on. */
+function isInLine({ space: a, run }: Draft, { space: b }: Draft): boolean {
+  if (Math.abs(dot3(a.axis, b.axis)) < ONE_LINE) return false;
+  return length3(squareTo(a.axis, from3(a.centre, b.centre))) < IN_LINE * run.length;
+}
+
 /** Whether nothing can move about each run. */
 function areFast(drafts: readonly Draft[], roots: Hanging['roots']): readonly boolean[] {
   const ways = drafts.map(({ run }, i): readonly [string, string] => [
@@ -125,7 +135,7 @@ function areFast(drafts: readonly Draft[], roots: Hanging['roots']): readonly bo
     if (isLoose(drafts, draft)) return true;
     const [from, to] = ways[i]!;
     if (from === to) return slender[i]! < SLENDER;
-    const others = ways.filter((_way, j) => j !== i && slender[j]! < HINGE);
+    const others = ways.filter((_way, j) => j !== i && slender[j]! < HINGE && !isInLine(draft, drafts[j]!));
     return slender[i]! < STUBBY && areJoinedWithin(others, from, to, FAST_RING - 1);
   });
 }
