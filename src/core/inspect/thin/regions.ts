@@ -31,18 +31,6 @@ export interface Run {
   readonly least: Mm;
 }
 
-/** What was thin, but ends at one side only or at none. */
-export interface DeadEnd {
-  readonly chord: Chord;
-  /** How many sides lead to a pad. */
-  readonly pads: 0 | 1;
-}
-
-export interface ThinParts {
-  readonly runs: readonly Run[];
-  readonly deadEnds: readonly DeadEnd[];
-}
-
 const triangleOf = (side: number) => Math.floor(side / 3);
 
 /** What lies beyond a wide way across: a pad, or a blob that is none, with all its triangles. */
@@ -231,9 +219,9 @@ function withMeetingsJoined(runs: readonly Run[]): readonly Run[] {
  *
  * @param triangles - the section cut into triangles [mm]
  * @param thickest - wider ways across are not looked at [mm], > 0
- * @returns runs between pads or meetings, and what is thin but leads nowhere
+ * @returns runs between pads or meetings; what is thin but leads nowhere is none
  */
-export function thinParts(triangles: Triangles, thickest: Mm): ThinParts {
+export function thinRuns(triangles: Triangles, thickest: Mm): readonly Run[] {
   const sides: { readonly side: number; readonly width: Mm }[] = [];
   for (let side = 0; side < triangles.corners.length; side += 1) {
     if (triangles.across[side]! <= triangleOf(side)) continue;
@@ -244,16 +232,14 @@ export function thinParts(triangles: Triangles, thickest: Mm): ThinParts {
   const isDone = new Uint8Array(triangles.corners.length / 3);
   const isRun = new Uint8Array(isDone.length);
   const runs: Run[] = [];
-  const deadEnds: DeadEnd[] = [];
   for (const { side, width } of sides) {
     if (isDone[triangleOf(side)] === 1 || isDone[triangles.across[side]!] === 1) continue;
     const part = gather(triangles, isRun, side, width);
     const live = pruned(triangles, part);
     const found = live.openings.size >= 2 ? runsOf(triangles, live) : [];
-    if (found.length === 0) deadEnds.push({ chord: chordInto(triangles, side), pads: part.openings.size > 0 ? 1 : 0 });
     runs.push(...found);
     for (const t of part.triangles) isDone[t] = 1;
     for (const run of found) for (const t of run.triangles) isRun[t] = 1;
   }
-  return { runs, deadEnds };
+  return runs;
 }

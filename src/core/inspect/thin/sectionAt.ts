@@ -7,7 +7,7 @@ import type { Point } from '../../geometry/outline.ts';
 import type { Mm } from '../../units.ts';
 import { Boundary } from './boundary.ts';
 import { measureRun, type MeasuredRun } from './measureRun.ts';
-import { thinParts, type DeadEnd, type RunEnd } from './regions.ts';
+import { thinRuns, type RunEnd } from './regions.ts';
 import { trianglesOf, type Triangles } from './triangles.ts';
 
 /** A hole in the surface of up to this share of the part's size leaves a gap that a section may be drawn across. */
@@ -23,7 +23,6 @@ export interface Section {
   readonly outlines: readonly (readonly Point[])[];
   readonly triangles: Triangles;
   readonly runs: readonly MeasuredRun[];
-  readonly deadEnds: readonly DeadEnd[];
   /** True where it was drawn across a hole that is too wide to be trusted. */
   readonly isOpen: boolean;
 }
@@ -107,7 +106,8 @@ export function sectionAt(mesh: TriangleMesh, size: Mm, plane: Plane, thickest: 
   const boundary = new Boundary(outlines);
   if (boundary.x.length < 3) return undefined;
   const triangles = trianglesOf(boundary, thickest, FINEST * fine);
-  const { runs, deadEnds } = thinParts(triangles, thickest);
-  const measured = runs.flatMap((run) => measureRun(boundary, run, (end) => middleOf(triangles, end)) ?? []);
-  return { plane, outlines, triangles, runs: measured, deadEnds, isOpen: gap > CLOSABLE * size };
+  const measured = thinRuns(triangles, thickest).flatMap(
+    (run) => measureRun(boundary, run, (end) => middleOf(triangles, end)) ?? [],
+  );
+  return { plane, outlines, triangles, runs: measured, isOpen: gap > CLOSABLE * size };
 }
