@@ -37,7 +37,7 @@ async function drop(page: Page, name: string, bytes: Uint8Array): Promise<void> 
     [name, [...bytes]] as const,
   );
   await page.dispatchEvent('body', 'dragover', { dataTransfer: data });
-  await expect(page.locator('.sheet')).toHaveClass(/dropping/);
+  await expect(page.getByText('Let go to look for thin sections')).toBeVisible();
   await page.dispatchEvent('body', 'drop', { dataTransfer: data });
 }
 

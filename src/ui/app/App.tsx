@@ -12,6 +12,7 @@ import { openAddress } from './openLink.ts';
 import type { Place } from './places.ts';
 import { Slip } from './Slip.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
+import { DropHere } from './DropHere.tsx';
 import { useDroppedFile } from './useDroppedFile.ts';
 import { usePlace } from './usePlace.ts';
 import { useUndoKeys } from './useUndoKeys.ts';
@@ -42,7 +43,7 @@ function Sheet() {
     return () => window.removeEventListener('hashchange', openAddress);
   }, []);
   return (
-    <div className={dropping ? 'sheet dropping' : 'sheet'}>
+    <div className="sheet">
       <Head place={place} />
       <MessageBar />
       <KeepingBars />
@@ -51,6 +52,7 @@ function Sheet() {
       </Late>
       {!place.own && <TitleBlock />}
       <Slip />
+      {dropping && <DropHere />}
     </div>
   );
 }

@@ -77,13 +77,14 @@ function strainAxis({ before, after }: Cure): Axis {
 function lettered(
   pairs: readonly Pair[],
   x: (at: number) => number,
+  width: number,
   say: Axis['say'],
 ): readonly { at: number; text: string }[] {
   const kept: { at: number; text: string; end: number }[] = [];
   for (const { now } of pairs.toSorted((a, b) => a.now - b.now)) {
     const text = say(now);
     const half = letteringWidth(text, 12) / 2;
-    const at = x(now);
+    const at = Math.min(Math.max(x(now), half + 1), width - half - 1);
     if (at - half > (kept.at(-1)?.end ?? -Infinity) + 4) kept.push({ at, text, end: at + half });
   }
   return kept;
@@ -121,7 +122,7 @@ export function CureAxis({ cure }: { readonly cure: Cure }) {
               </g>
             );
           })}
-          {lettered(shown, x, axis.say).map(({ at, text }) => (
+          {lettered(shown, x, width, axis.say).map(({ at, text }) => (
             <text key={at} className="ta s12" x={at} y={37} textAnchor="middle">
               {text}
             </text>

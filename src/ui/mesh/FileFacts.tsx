@@ -54,7 +54,7 @@ export function FileFacts() {
   const { part, bytes, values, unit } = useChecked();
   const { damage, notes, facts } = part;
   return (
-    <section aria-label={MESH.file}>
+    <section className="file" aria-label={MESH.file}>
       <h2 className="h">
         {MESH.file}
         <span className="aside">{bytesText(bytes)}</span>

@@ -8,16 +8,18 @@ import {
   chanceCell,
   flexureKindText,
   judgedHeading,
+  judgedNotes,
   landingCount,
   landingSays,
   numbersSaid,
 } from '../text/inspectText.ts';
-import { foundNote, lyingWords, MESH, TABLE } from '../text/meshText.ts';
+import { foundNote, lyingWords, MESH, NOTED, TABLE } from '../text/meshText.ts';
 import type { Alike } from '../../core/inspect/alike.ts';
 import { numbersText } from './numbersText.ts';
 import { BalloonSign } from './Balloon.tsx';
 import { isChosen, useChecked, type Checked } from './checked.ts';
 import { LandingGlyph } from './LandingGlyph.tsx';
+import { NOTES_ID } from './NotedOf.tsx';
 import { choose } from './partCheck.ts';
 import { useMakeJoint } from './useMakeJoint.ts';
 import { walk } from './walk.ts';
@@ -31,6 +33,23 @@ function glyphScale(widest: number): number {
 function countsHead({ groups }: Checked): string {
   const isLayers = groups.map(({ one }) => one.landing.countOf === 'layers');
   return isLayers.every(Boolean) ? TABLE.layers : isLayers.some(Boolean) ? TABLE.both : TABLE.lines;
+}
+
+/** That something is noted of it, and the way there. */
+function NotesOf({ alike: { one, numbers } }: { readonly alike: Alike }) {
+  const { unit, chosen } = useChecked();
+  const { first, more } = judgedNotes(one, unit);
+  const count = first.length + more.length;
+  if (count === 0) return null;
+  const show = () => {
+    choose(numbers.includes(chosen) ? chosen : (numbers[0] ?? 1));
+    requestAnimationFrame(() => document.getElementById(NOTES_ID)?.focus());
+  };
+  return (
+    <button type="button" className="b quiet see" aria-label={NOTED.see(count, numbersSaid(numbers))} onClick={show}>
+      {NOTED.mark(count)}
+    </button>
+  );
 }
 
 interface RowProps {
@@ -112,7 +131,9 @@ function Row({ alike, by, isFirst }: RowProps) {
           <VerdictShape grade={grade} />
           <span>{judgedHeading(one)}</span>
         </span>
-        <small>{TABLE.layer(one)}</small>
+        <small>
+          {TABLE.layer(one)} <NotesOf alike={alike} />
+        </small>
       </td>
       <td className="act">
         <button

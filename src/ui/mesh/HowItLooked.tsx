@@ -1,13 +1,15 @@
 import { useChecking } from '../../store/checking.ts';
 import { Sentence } from '../controls/Sentence.tsx';
 import { Live } from '../life/Live.tsx';
-import { passedOverText } from '../text/inspectText.ts';
+import { passedName, passedOverText } from '../text/inspectText.ts';
 import { cutText, LOOK_UP_TO, lookedText, MESH, morePassed } from '../text/meshText.ts';
+import type { PassedOver } from '../../core/inspect/flexure.ts';
+import { BalloonSign } from './Balloon.tsx';
 import { useChecked } from './checked.ts';
 import { partValueSpec, type BriefOfPart } from './meshSpecs.ts';
-import { lookUpTo } from './partCheck.ts';
+import { lookUpTo, pointAt, usePartCheck } from './partCheck.ts';
 
-/** More than this is only counted. */
+/** So many are in sight, the others behind a word; one more is not worth it. */
 const MOST = 6;
 
 /** How thick to look for; another value looks through the file again. */
@@ -29,6 +31,44 @@ export function LookUpTo() {
   );
 }
 
+function show(index: number): void {
+  pointAt(index);
+  document.querySelector('.part-picture')?.scrollIntoView({ block: 'nearest' });
+}
+
+function List({ some, from }: { readonly some: readonly PassedOver[]; readonly from: number }) {
+  const { unit } = useChecked();
+  const pointed = usePartCheck((state) => state.pointed);
+  return (
+    <ul>
+      {some.map((one, i) => (
+        <li key={`${one.at.x} ${one.at.y} ${one.at.z}`}>
+          <button type="button" aria-pressed={pointed === from + i} onClick={() => show(from + i)}>
+            <BalloonSign text={passedName(from + i)} isOn={pointed === from + i} isPassed />
+            <span>{passedOverText(one, unit)}</span>
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function Passed({ all }: { readonly all: readonly PassedOver[] }) {
+  const shown = all.length <= MOST + 1 ? all.length : MOST;
+  return (
+    <div className="passed">
+      {MESH.passed(all.length)}
+      <List some={all.slice(0, shown)} from={0} />
+      {all.length > shown && (
+        <details>
+          <summary>{morePassed(all.length - shown)}</summary>
+          <List some={all.slice(shown)} from={shown} />
+        </details>
+      )}
+    </div>
+  );
+}
+
 /** By what rule thin sections were told from others, and what was passed over. */
 export function HowItLooked() {
   const { part, groups, unit } = useChecked();
@@ -45,17 +85,7 @@ export function HowItLooked() {
           <li key={text}>{text}</li>
         ))}
         {findings.isCut && <li className="caution">{cutText()}</li>}
-        <li>
-          {passedOver.length === 0 ? MESH.nonePassed : MESH.passed(passedOver.length)}
-          {passedOver.length > 0 && (
-            <ul>
-              {passedOver.slice(0, MOST).map((one) => (
-                <li key={`${one.at.x} ${one.at.y} ${one.at.z}`}>{passedOverText(one, unit)}</li>
-              ))}
-              {passedOver.length > MOST && <li>{morePassed(passedOver.length - MOST)}</li>}
-            </ul>
-          )}
-        </li>
+        <li>{passedOver.length === 0 ? MESH.nonePassed : <Passed all={passedOver} />}</li>
       </ol>
       <LookUpTo />
     </section>

@@ -29,8 +29,8 @@ export function MeshBrief() {
         <Choice name="filament" of={of} stop="," /> <Choice name="up" of={of} stop="," /> in{' '}
         <Value name="lineWidth" of={of} /> lines and <Value name="layerHeight" of={of} /> layers from a{' '}
         <Value name="nozzle" of={of} /> nozzle; {judged.length === 1 ? 'it bends' : 'each bends'}{' '}
-        <Value name="turn" of={of} /> <Choice name="ways" of={of} stop="," /> <Value name="cycles" of={of} /> times, for{' '}
-        <Choice name="chance" of={of} stop="." />
+        <Value name="turn" of={of} /> <Choice name="ways" of={of} stop="," /> <Value name="cycles" of={of} /> times,{' '}
+        <Choice name="held" of={of} stop="," /> for <Choice name="chance" of={of} stop="." />
       </Sentence>
     </section>
   );

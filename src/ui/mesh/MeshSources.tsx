@@ -8,7 +8,7 @@ import { useChecked } from './checked.ts';
 export function MeshSources() {
   const { values, judged } = useChecked();
   return (
-    <section aria-label={MESH.sources}>
+    <section className="from" aria-label={MESH.sources}>
       <h2 className="h">{MESH.sources}</h2>
       <table className="sources">
         <tbody>

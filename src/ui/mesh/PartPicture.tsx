@@ -3,20 +3,23 @@ import type { PartPicture as Picture } from '../../core/inspect/picture/picture.
 import type { Point } from '../../core/geometry/outline.ts';
 import { useChoices } from '../../store/choices.ts';
 import { through } from '../drawing/sheet.ts';
-import { sectionName } from '../text/inspectText.ts';
+import { passedName, sectionName } from '../text/inspectText.ts';
 import { usePxPerMm } from '../drawing/usePxPerMm.ts';
 import { useWidth } from '../drawing/useWidth.ts';
 import { cutWhere, MESH_FIGURES, pictureLabel, pictureScale, sectionItem } from '../text/meshText.ts';
 import { Balloon } from './Balloon.tsx';
 import { BalloonKey } from './BalloonKey.tsx';
 import { sectionOf, useChecked } from './checked.ts';
-import { choose } from './partCheck.ts';
+import { choose, usePartCheck } from './partCheck.ts';
 import { placeBalloons } from './placeBalloons.ts';
 import { Tones } from './Tones.tsx';
 import { usePicture } from './usePicture.ts';
 
 /** Room about the picture for balloons and the marks of the cut [px]. */
 const ABOUT = 44;
+
+/** In the place of a number: what was passed over has none. */
+const PASSED = 0;
 
 /** Whether there is plastic at a place of the picture [px]. */
 function plasticAt({ tones }: Picture, pxPerMm: number): (at: Point) => boolean {
@@ -69,14 +72,16 @@ function Drawn({ picture, width, pxPerMm, letter }: DrawnProps) {
   const [wide, high] = [placing.width * pxPerMm, placing.height * pxPerMm];
   const left = Math.max(0, Math.round((width - wide) / 2));
   const px = ({ x, y }: Point) => ({ x: x * pxPerMm, y: y * pxPerMm });
+  const pointed = usePartCheck((state) => state.pointed);
   const balloons = useMemo(() => {
-    const spots = judged.map(({ flexure }, i) => {
-      const { x, y } = marks[i] ?? { x: 0, y: 0 };
-      return { number: flexure.number, box: { x: x * pxPerMm - 3, y: y * pxPerMm - 3, width: 6, height: 6 } };
+    const numbers = [...judged.map(({ flexure }) => flexure.number), ...(pointed === undefined ? [] : [PASSED])];
+    const spots = numbers.map((number, i) => {
+      const { x, y } = marks[number === PASSED ? i + (pointed ?? 0) : i] ?? { x: 0, y: 0 };
+      return { number, box: { x: x * pxPerMm - 3, y: y * pxPerMm - 3, width: 6, height: 6 } };
     });
     const room = { x: 4 - left, y: 4 - ABOUT, width: width - 8, height: high + 2 * ABOUT - 8 };
     return placeBalloons(spots, room, plasticAt(picture, pxPerMm));
-  }, [judged, marks, picture, pxPerMm, left, width, high]);
+  }, [judged, pointed, marks, picture, pxPerMm, left, width, high]);
   const d = (kind: 'silhouette' | 'edge' | 'trace') =>
     lines
       .filter((line) => line.kind === kind)
@@ -102,7 +107,7 @@ function Drawn({ picture, width, pxPerMm, letter }: DrawnProps) {
           <path className="silhouette" d={d('silhouette')} />
           {traced.length > 0 && <CutMarks points={traced} letter={letter} />}
           {balloons.map(({ number, from }, i) => {
-            const mark = marks[i];
+            const mark = marks[number === PASSED ? i + (pointed ?? 0) : i];
             if (!mark) return null;
             const to = px(mark);
             return (
@@ -114,6 +119,8 @@ function Drawn({ picture, width, pxPerMm, letter }: DrawnProps) {
           })}
         </g>
         {balloons.map(({ number, x, y }) => {
+          if (number === PASSED)
+            return <Balloon key={number} x={x} y={y} text={passedName(pointed ?? 0)} isOn={false} isPassed />;
           const one = judged.find(({ flexure }) => flexure.number === number);
           return (
             one && (

@@ -10,6 +10,7 @@ import { HowItLooked, LookUpTo } from './HowItLooked.tsx';
 import { LandingWindows } from './LandingWindows.tsx';
 import { MeshBrief } from './MeshBrief.tsx';
 import { MeshSources } from './MeshSources.tsx';
+import { NotedOf } from './NotedOf.tsx';
 import { MeshVerdict } from './MeshVerdict.tsx';
 import { PartPicture } from './PartPicture.tsx';
 import { PartStrip } from './PartStrip.tsx';
@@ -86,6 +87,7 @@ export function PartSheet() {
             <NotRead />
             <Cautions />
             {hasAny ? <MeshVerdict /> : <NothingThin />}
+            {hasAny && <NotedOf />}
           </div>
           {hasAny && <Cures />}
         </div>
@@ -97,11 +99,11 @@ export function PartSheet() {
         {hasAny && <FindingsTable />}
         {hasAny && (
           <div className="curves two">
+            <ScaleChart />
             <div>
-              <ScaleChart />
+              <WidthComb />
               <ScalingSays />
             </div>
-            <WidthComb />
           </div>
         )}
         <div className="foot facts">

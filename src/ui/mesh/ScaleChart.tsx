@@ -1,11 +1,12 @@
 import { useMemo, useRef, type KeyboardEvent, type PointerEvent } from 'react';
+import { scaleChart } from '../../core/inspect/scaleChart.ts';
 import { CHECK_LIMITS, useChecking } from '../../store/checking.ts';
 import { useWidth } from '../drawing/useWidth.ts';
 import { BRIEF_SAID, MESH_FIGURES, SCALE_CHART, scaleFigure, wholePlaceText } from '../text/meshText.ts';
 import { numbersText } from './numbersText.ts';
 import { Balloon } from './Balloon.tsx';
-import { isChosen, useChecked } from './checked.ts';
-import { scalePlan, type ScalePlan } from './scalePlan.ts';
+import { useChecked } from './checked.ts';
+import { scalePlan, scalesShown, type ScalePlan } from './scalePlan.ts';
 
 /** One press of an arrow key, and how near a drag takes a whole place. */
 const STEP = 0.01;
@@ -44,8 +45,8 @@ function Handle({ plan }: { readonly plan: ScalePlan }) {
       ArrowDown: scale - STEP,
       PageUp: next,
       PageDown: last,
-      Home: plan.span[0],
-      End: plan.span[1],
+      Home: plan.span.min,
+      End: plan.span.max,
     }[event.key];
     if (to === undefined) return;
     event.preventDefault();
@@ -158,28 +159,22 @@ function Places({ plan }: { readonly plan: ScalePlan }) {
 }
 
 function Lines({ plan }: { readonly plan: ScalePlan }) {
-  const checked = useChecked();
-  const { x, y, box, lines } = plan;
-  const { scale } = checked.values.as;
+  const { x, y, box, lines, span } = plan;
+  const { scale } = useChecked().values.as;
+  const isWithin = scale >= span.min && scale <= span.max;
   return (
     <g aria-hidden="true">
-      {lines.map(({ alike, d, dots, end, now }) => (
-        <g key={alike.one.flexure.number}>
-          <path className={isChosen(alike, checked) ? 'W' : 'L run'} d={d} />
-          {dots.map(({ at, count }) => (
-            <circle
-              key={count}
-              className={count % 2 === 0 || alike.one.landing.countOf === 'layers' ? 'even-dot' : 'odd-dot'}
-              cx={x(at)}
-              cy={y(count)}
-              r="4"
-            />
+      {lines.map(({ numbers, d, dots, balloon, count, isChosen }) => (
+        <g key={numbers[0]}>
+          <path className={isChosen ? 'W' : 'L run'} d={d} />
+          {dots.map(({ at, count: whole, isEven }) => (
+            <circle key={whole} className={isEven ? 'even-dot' : 'odd-dot'} cx={x(at)} cy={y(whole)} r="4" />
           ))}
-          <Balloon x={end.x} y={end.y} text={numbersText(alike.numbers)} isOn={isChosen(alike, checked)} />
-          {now <= plan.most && scale >= plan.span[0] && scale <= plan.span[1] && (
+          {balloon && <Balloon {...balloon} text={numbersText(numbers)} isOn={isChosen} />}
+          {balloon && count <= plan.most && isWithin && (
             <>
-              <circle className="now-ring" cx={x(scale)} cy={y(now)} r="6.5" />
-              <circle className="Ia" cx={x(scale)} cy={y(now)} r="2.6" />
+              <circle className="now-ring" cx={x(scale)} cy={y(count)} r="6.5" />
+              <circle className="Ia" cx={x(scale)} cy={y(count)} r="2.6" />
             </>
           )}
         </g>
@@ -212,16 +207,18 @@ function Lines({ plan }: { readonly plan: ScalePlan }) {
 export function ScaleChart() {
   const checked = useChecked();
   const [ref, width] = useWidth<HTMLElement>();
-  const { groups, part, values } = checked;
-  const plan = useMemo(
-    () => (width > 0 && groups.length > 0 ? scalePlan(groups, part.facts.box, values.as, width) : undefined),
-    [groups, part, values.as, width],
+  const { part, values, chosen } = checked;
+  const { flexures } = part.findings;
+  const chart = useMemo(
+    () => scaleChart(flexures, part.facts.box, values.as, scalesShown(values.as.scale)),
+    [flexures, part, values.as],
   );
+  const plan = useMemo(() => (width > 0 ? scalePlan(chart, chosen, width) : undefined), [chart, chosen, width]);
   return (
     <figure className="chart scale-chart" ref={ref}>
       <figcaption className="cap">
         <span>
-          <b>Fig. 4</b> {MESH_FIGURES.scale}
+          <b>Fig. 4</b> {MESH_FIGURES.scale(plan?.countsOf ?? '')}
         </span>
         <span>{MESH_FIGURES.scaleAid}</span>
       </figcaption>
@@ -233,7 +230,7 @@ export function ScaleChart() {
           viewBox={`0 0 ${width} ${plan.height}`}
           // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role -- none of those tags is a drawing that holds buttons
           role="group"
-          aria-label={MESH_FIGURES.scale}
+          aria-label={MESH_FIGURES.scale(plan.countsOf)}
         >
           <Paper plan={plan} />
           <Places plan={plan} />

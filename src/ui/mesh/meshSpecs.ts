@@ -10,7 +10,7 @@ import type { QuantityKind } from '../controls/quantity.ts';
 import { cyclesStep, stepIn } from '../controls/settle.ts';
 import type { ValueSpec } from '../controls/valueSpec.ts';
 import { sayValue, shownNumber, suffixOf } from '../joints/briefValues.ts';
-import { waysText } from '../text/briefText.ts';
+import { HELD, waysText } from '../text/briefText.ts';
 import { PLATE_UP_TEXT } from '../text/inspectText.ts';
 import { BRIEF_HINTS, BRIEF_LABELS, BRIEF_SAID } from '../text/meshText.ts';
 import { inHundred, type LengthUnit } from '../text/numbers.ts';
@@ -143,7 +143,7 @@ export function partValueSpec(name: PartValue, of: BriefOfPart): ValueSpec {
   };
 }
 
-export type PartChoice = 'filament' | 'up' | 'ways' | 'chance';
+export type PartChoice = 'filament' | 'up' | 'ways' | 'held' | 'chance';
 
 interface Options {
   readonly value: string;
@@ -168,6 +168,11 @@ const CHOICES: Readonly<Record<PartChoice, (values: CheckValues) => Options>> = 
     value: values.asked.ways,
     options: (['one way', 'both ways'] as const).map((value) => ({ value, text: waysText(value) })),
     with: (ways) => asked(values, { ways: ways as 'one way' }),
+  }),
+  held: (values) => ({
+    value: values.asked.held ? 'held' : 'released',
+    options: (['released', 'held'] as const).map((value) => ({ value, text: HELD[value] })),
+    with: (value) => asked(values, { held: value === 'held' }),
   }),
   chance: (values) => ({
     value: String(values.asked.chance),

@@ -54,6 +54,8 @@ interface PartCheck {
   readonly ended: Ended | undefined;
   /** Number of the thin section that is looked at. */
   readonly chosen: number;
+  /** Of what was passed over, the one whose place is shown, counted from 0. */
+  readonly pointed: number | undefined;
 }
 
 export const usePartCheck = create<PartCheck>()(() => ({
@@ -61,6 +63,7 @@ export const usePartCheck = create<PartCheck>()(() => ({
   work: undefined,
   ended: undefined,
   chosen: 1,
+  pointed: undefined,
 }));
 
 const { setState: set, getState: get } = usePartCheck;
@@ -77,7 +80,7 @@ function stand(asked: Asked, part: CheckedPart): void {
   const isSame = get().standing?.asked.file === asked.file;
   const numbers = part.findings.flexures.map(({ number }) => number);
   const chosen = isSame && numbers.includes(get().chosen) ? get().chosen : (numbers[0] ?? 1);
-  set({ standing: { asked, part }, work: undefined, ended: undefined, chosen });
+  set({ standing: { asked, part }, work: undefined, ended: undefined, chosen, pointed: undefined });
 }
 
 /** So much of the longest step tells how fast it goes on this machine. */
@@ -164,6 +167,11 @@ export function stop(): void {
 /** Takes away what is told of a check that brought no part. */
 export function forgetEnded(): void {
   set({ ended: undefined });
+}
+
+/** Shows where something was passed over, or no longer. */
+export function pointAt(index: number): void {
+  set({ pointed: get().pointed === index ? undefined : index });
 }
 
 export function choose(number: number): void {

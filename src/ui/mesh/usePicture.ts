@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'react';
-import type { PartSection } from '../../core/inspect/flexure.ts';
+import type { PartFindings, PartSection } from '../../core/inspect/flexure.ts';
 import type { PartPicture } from '../../core/inspect/picture/picture.ts';
 import { along3 } from '../../core/geometry/mesh/vector3.ts';
 import { useChecked } from './checked.ts';
@@ -17,7 +17,15 @@ function traceOf({ outlines, origin, right, up }: PartSection) {
   );
 }
 
-/** The picture of the part as it lies, with a mark for each thin section; the one before while another is drawn. */
+/** First the thin sections, then what was passed over. */
+function marksOf({ flexures, passedOver }: PartFindings) {
+  return [
+    ...flexures.map(({ centre, depth, thickness }) => ({ at: centre, within: Math.max(depth, thickness.least) })),
+    ...passedOver.map(({ at, thickness }) => ({ at, within: thickness })),
+  ];
+}
+
+/** The picture of the part as it lies, with a mark for each thin section and each that was passed over; the one before while another is drawn. */
 export function usePicture(section: PartSection | undefined, width: number, pxPerMm: number): PartPicture | undefined {
   const { part, values } = useChecked();
   const asked = usePartCheck(({ standing }) => standing?.asked);
@@ -26,10 +34,7 @@ export function usePicture(section: PartSection | undefined, width: number, pxPe
   const options = useMemo(
     () => ({
       room: { width: (width - BESIDE) / pxPerMm, height: TALLEST / pxPerMm },
-      marks: part.findings.flexures.map(({ centre, depth, thickness }) => ({
-        at: centre,
-        within: Math.max(depth, thickness.least),
-      })),
+      marks: marksOf(part.findings),
       traces: section ? traceOf(section) : [],
     }),
     [part, section, width, pxPerMm],

@@ -120,7 +120,7 @@ export function cureCosts(cure: Cure, box: Box3, unit: LengthUnit): string {
       return more > 0 ? `Costs about ${share(more)} more line to lay.` : `Lays about ${share(-more)} less line.`;
     }
     case 'filament':
-      return `Costs another spool${effort === '' ? '' : ` and ${effort}`}.`;
+      return `Costs another spool${effort === '' ? '' : `; ${effort}`}.`;
     case 'turn': {
       const was = turnBefore(before);
       return was === undefined ? '' : `Costs ${angle(asRad(was - change.turn))} of movement.`;

@@ -277,6 +277,11 @@ export function sectionName(index: number): string {
   return index < 26 ? String.fromCodePoint(65 + index) : String(index + 1);
 }
 
+/** Something that was passed over by its place in the list: “a”, “b”, past “z” by number. */
+export function passedName(index: number): string {
+  return sectionName(index).toLowerCase();
+}
+
 /** Numbers with runs drawn together: “1 to 4 and 7”. */
 export function numbersSaid(numbers: readonly number[]): string {
   const runs: [first: number, last: number][] = [];

@@ -8,6 +8,7 @@ import { isWhole } from '../../core/inspect/verdicts.ts';
 import { findFilament } from '../../core/material/shelf.ts';
 import { asRad, type Mm } from '../../core/units.ts';
 import {
+  cornersText,
   damageText,
   flexureKindText,
   landingText,
@@ -62,7 +63,7 @@ export const MESH = {
   sources: 'Where the numbers come from',
   reply: 'Write a reply to whoever drew it',
   nonePassed: 'Passed over: nothing. A wall that is free at one end or held along its side would be told here.',
-  passed: (count: number) => `Passed over, ${count}:`,
+  passed: (count: number) => `Passed over, ${count}; press one to see in Fig. 1 where it is:`,
   kept: 'Your settings are kept on this machine; the file is not, so drop it again after loading the page anew.',
 } as const;
 
@@ -74,11 +75,11 @@ function formatOf(name: string): string {
   return (FORMATS as readonly string[]).includes(ending) ? ending.toUpperCase() : 'file';
 }
 
-/** “flat, R 0.60 fillets”; a sharp corner is said as such. */
+/** “flat, R 0.60 fillets”; under the word of its kind, which is not said twice. */
 export function lyingWords(judged: Judged, scale: number, unit: LengthUnit): string {
-  const fillet = Math.min(...judged.flexure.roots.map((root) => root.fillet)) * scale;
-  const corner = fillet > 0.05 ? `R ${lengthFigure(fillet, unit)} fillets` : 'sharp corners';
-  return `${lyingText(judged)}, ${corner}`;
+  const lying = lyingText(judged);
+  const isSaid = lying === flexureKindText(judged.flexure);
+  return `${isSaid ? '' : `${lying}, `}${cornersText(judged.flexure, scale, unit)}`;
 }
 
 export const DOING = {
@@ -152,6 +153,14 @@ export function nothingThin(name: string, thickest: Mm, unit: LengthUnit): strin
   return `${quoted(name)} is nowhere ${setLength(thickest, unit)}${unitAfter(unit)} thick or thinner between two thicker bodies. If it should bend somewhere, say how thick to look for.`;
 }
 
+export const NOTED = {
+  of: (number: number) => `Noted of number ${number}`,
+  more: (count: number, isAlone: boolean) =>
+    isAlone ? `${capital(inWords(count))} ${count === 1 ? 'note' : 'notes'}` : `${capital(inWords(count))} more`,
+  mark: (count: number) => counted(count, 'note'),
+  see: (count: number, numbers: string) => `See ${counted(count, 'note')} of ${numbers}`,
+} as const;
+
 export const JOINT_SAID = (name: string, file: string) => `${quoted(name)} added from ${quoted(file)}`;
 
 type BriefName =
@@ -165,6 +174,7 @@ type BriefName =
   | 'filament'
   | 'up'
   | 'ways'
+  | 'held'
   | 'chance';
 
 export const BRIEF_LABELS: Readonly<Record<BriefName, string>> = {
@@ -178,6 +188,7 @@ export const BRIEF_LABELS: Readonly<Record<BriefName, string>> = {
   filament: 'Filament',
   up: 'How it lies on the plate',
   ways: 'Ways',
+  held: 'What happens after a flex',
   chance: 'How many of a hundred should reach it',
 };
 
@@ -205,6 +216,7 @@ export const BRIEF_SAID: Readonly<Record<BriefName, (now: string, was: string) =
   filament: (now, was) => `Filament set to ${now}, was ${was}`,
   up: (now, was) => `Part ${now}, was ${was}`,
   ways: (now, was) => `Bent ${now}, was ${was}`,
+  held: (now, was) => `Now ${now}, was ${was}`,
   chance: (now, was) => `Wanted for ${now}, was ${was}`,
 };
 
@@ -240,7 +252,7 @@ export const MESH_FIGURES = {
   landing: 'How these lines would land',
   landingAid: 'ink outline: the part; beads: the line width set',
   someShown: (shown: number, all: number) => `${shown} of ${all} kinds; choose another to see it`,
-  scale: 'Lines across against scale',
+  scale: (counts: string) => `${capital(counts)} against scale`,
   scaleAid: 'filled: whole and even; ring: whole, odd',
   widths: 'Line widths that come out whole',
   widthsAid: 'file as it is scaled now',
@@ -259,8 +271,8 @@ export const SCALE_CHART = {
   now: (scale: number) => `now ${scaleFigure(scale)}`,
 } as const;
 
-export function scaleValueText(scale: number, counts: readonly number[]): string {
-  return `${Number(scale.toFixed(3))} times: ${listed(counts.map((count) => count.toFixed(2)))} lines across`;
+export function scaleValueText(scale: number, counts: readonly number[], of: string): string {
+  return `${Number(scale.toFixed(3))} times: ${listed(counts.map((count) => count.toFixed(2)))} ${of}`;
 }
 
 export function wholePlaceText({ at, counts }: { readonly at: number; readonly counts: readonly number[] }): string {
@@ -269,6 +281,7 @@ export function wholePlaceText({ at, counts }: { readonly at: number; readonly c
 
 export const COMB = {
   span: (nozzle: string) => `shaded: what a ${nozzle} nozzle lays well`,
+  someShown: (shown: number, all: number) => `${shown} of ${all} thicknesses; choose another to see it`,
   row: (numbers: string, widths: readonly string[]) =>
     `${numbers}: ${widths.length === 0 ? 'no width that this nozzle lays well' : `whole lines, ${listed(widths)}`}`,
   axis: 'line width, mm',
@@ -380,7 +393,7 @@ export function factsRows(
 export const LOOK_UP_TO = ['Look for anything up to', 'thick.'] as const;
 
 export function morePassed(count: number): string {
-  return `and ${grouped(count)} more`;
+  return `The other ${grouped(count)}`;
 }
 
 export const SCALING_SAYS = (turn: string, strains: readonly string[]) =>

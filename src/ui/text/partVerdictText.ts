@@ -77,7 +77,8 @@ function bendingSaid(judged: readonly Judged[], { asked }: Values): Said {
   }
   const many = amiss.length > 1;
   const past = allowableNamed(worst.allowables, 'yield');
-  const who = `${which(amiss, judged)} strain${many ? '' : 's'} ${many ? 'up to ' : ''}${about}`;
+  const one = judged.length === 1 ? 'it' : which(amiss, judged);
+  const who = `${one} strain${many ? '' : 's'} ${many ? 'up to ' : ''}${about}`;
   if (past.strain > past.limit) {
     const limit = figure(percent(past.limit, 1), past.provenance.kind);
     return [bent, who, strain, ', past the ', limit, ` at which ${worst.filament.name} stays bent.`, ...rest];

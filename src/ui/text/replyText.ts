@@ -7,6 +7,7 @@ import { findFilament } from '../../core/material/shelf.ts';
 import {
   bendingFault,
   chanceCell,
+  cornersText,
   flexureKindText,
   landingCount,
   landingText,
@@ -112,7 +113,10 @@ function itemSaid(item: ReplyItem, { asked }: Reply, unit: LengthUnit): ItemSaid
 
 function measuredSaid({ drawn, judged }: ReplyItem, unit: LengthUnit): string {
   const { depth } = judged.flexure;
-  const fillet = drawn.fillet > 0 ? `fillets of ${length(drawn.fillet, unit)}` : 'sharp corners';
+  const roots = judged.flexure.roots.map(({ fillet }) => fillet);
+  const isAlike = Math.max(...roots) - Math.min(...roots) < 0.05;
+  const alike = drawn.fillet > 0 ? `fillets of ${length(drawn.fillet, unit)}` : 'sharp corners';
+  const fillet = isAlike ? alike : cornersText(judged.flexure, 1, unit);
   return `It is ${length(drawn.thickness, unit)} thick, ${length(drawn.length, unit)} from pad to pad and ${length(depth, unit)} deep, with ${fillet} at its roots.`;
 }
 

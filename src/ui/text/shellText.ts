@@ -91,6 +91,12 @@ export function linkRefused(why: string): string {
   return `The link could not be opened. ${why} Your part is as it was.`;
 }
 
+/** While a file is held over the page, which does not know its name yet. */
+export const DROP_HERE = [
+  'Let go to look for thin sections',
+  'STL, 3MF or OBJ goes to Mesh; what Bendbook exported is opened. Read on this machine, sent nowhere.',
+] as const;
+
 /** Of what comes in a file of its own. */
 export const NOT_COME = 'A part of this page did not come; load the page again.';
 export const NO_LINK_WRITER = 'No link was made: what writes links did not come; load the page again.';

@@ -8,6 +8,7 @@ import { cureCosts, cureDoes, cureHeading, curesHeading } from '../../../src/ui/
 import {
   bendingFault,
   chanceCell,
+  cornersText,
   damageText,
   flexureKindText,
   judgedHeading,
@@ -128,7 +129,7 @@ describe('the words of other sections', () => {
     expect(bendingFault(hard)).toContain('stays bent');
     const block = judge(straight({ thickness: 3, length: 1, fillet: 0 }));
     expect(judgedHeading(block)).toContain('cannot be worked out as it stands');
-    expect(judgedNotes(block, 'mm')[0]).toContain('thicker than long');
+    expect(judgedNotes(block, 'mm').first[0]).toContain('thicker than long');
     expect(chanceCell(block)).toBe('');
   });
 
@@ -146,9 +147,29 @@ describe('the words of other sections', () => {
   });
 
   it('say what a joint that stands in does not tell', () => {
-    const notes = judgedNotes(judge(archOf()), 'mm').join(' ');
+    const notes = judgedNotes(judge(archOf()), 'mm').first.join(' ');
     expect(notes).toContain('stands for the arch');
     expect(notes).not.toMatch(/undefined|NaN/);
+  });
+});
+
+describe('the words of its corners', () => {
+  const corners = (...fillets: readonly [number, number]) => cornersText(rooted(fillets), 2, 'mm');
+  const rooted = ([one, other]: readonly [number, number]) => {
+    const { roots } = straight();
+    return {
+      roots: [
+        { ...roots[0], fillet: one },
+        { ...roots[1], fillet: other },
+      ] as const,
+    };
+  };
+
+  it('say both ends, at the scale of the print', () => {
+    expect(corners(0.3, 0.3)).toBe('R 0.60 fillets');
+    expect(corners(0, 0.01)).toBe('sharp corners');
+    expect(corners(0.5, 0)).toBe('R 1.00 fillets at one end, sharp at the other');
+    expect(corners(0.5, 0.25)).toBe('R 0.50 fillets at one end, R 1.00 at the other');
   });
 });
 
