@@ -176,8 +176,7 @@ function lengthOf(chords: readonly Chord[]): Mm {
 /** All runs of a part, each walked once. */
 function runsOf(triangles: Triangles, part: Part): readonly Run[] {
   const opensInto = (s: number): RunEnd => ({ kind: 'pad', triangle: triangles.across[s]! });
-  const meetings = new Map<number, number[]>();
-  for (const t of part.triangles) if (leads(triangles, part, t).length > 2) meetings.set(t, [t]);
+  const meetings = [...part.triangles].filter((t) => leads(triangles, part, t).length > 2);
   const runs: Run[] = [];
   const walkedInto = new Set<number>();
   const add = (side: number, first: RunEnd) => {
@@ -187,14 +186,13 @@ function runsOf(triangles: Triangles, part: Part): readonly Run[] {
     // The same run from its other end enters by the other side of its last chord.
     if (triangles.across[end]! >= 0) walkedInto.add(otherSide(triangles, end));
     const chords = entered.map((s) => chordInto(triangles, s));
-    const second: RunEnd =
-      'out' in last ? opensInto(last.out) : { kind: 'meeting', triangles: meetings.get(last.meets) ?? [last.meets] };
+    const second: RunEnd = 'out' in last ? opensInto(last.out) : { kind: 'meeting', triangles: [last.meets] };
     runs.push({ chords, triangles: passed, ends: [first, second], least: leastOf(chords) });
   };
   for (const s of part.openings) add(s, opensInto(s));
-  for (const [t, group] of meetings) {
+  for (const t of meetings) {
     for (const s of leads(triangles, part, t)) {
-      if (!part.openings.has(s)) add(otherSide(triangles, s), { kind: 'meeting', triangles: group });
+      if (!part.openings.has(s)) add(otherSide(triangles, s), { kind: 'meeting', triangles: [t] });
     }
   }
   return withMeetingsJoined(runs);
@@ -202,16 +200,24 @@ function runsOf(triangles: Triangles, part: Part): readonly Run[] {
 
 /** Takes short runs between two meetings for one meeting. */
 function withMeetingsJoined(runs: readonly Run[]): readonly Run[] {
-  const isShort = ({ chords, ends, least }: Run) =>
-    ends[0].kind === 'meeting' && ends[1].kind === 'meeting' && lengthOf(chords) < SAME_MEETING * least;
-  for (const { ends } of runs.filter(isShort)) {
-    const [a, b] = ends;
-    if (a.kind !== 'meeting' || b.kind !== 'meeting') continue;
-    const all = [...new Set([...a.triangles, ...b.triangles])];
-    (a.triangles as number[]).splice(0, a.triangles.length, ...all);
-    (b.triangles as number[]).splice(0, b.triangles.length, ...all);
+  const meetingOf = new Map<number, ReadonlySet<number>>();
+  for (const { ends } of runs.filter(isWithinMeeting)) {
+    const all = new Set(ends.flatMap(trianglesMet).flatMap((t) => [...(meetingOf.get(t) ?? [t])]));
+    for (const t of all) meetingOf.set(t, all);
   }
-  return runs.filter((run) => !isShort(run) && run.chords.length > 1);
+  const joined = (end: RunEnd): RunEnd =>
+    end.kind === 'pad' ? end : { ...end, triangles: [...(meetingOf.get(end.triangles[0]!) ?? end.triangles)] };
+  return runs
+    .filter((run) => !isWithinMeeting(run) && run.chords.length > 1)
+    .map((run) => ({ ...run, ends: [joined(run.ends[0]), joined(run.ends[1])] }));
+}
+
+function trianglesMet(end: RunEnd): readonly number[] {
+  return end.kind === 'meeting' ? end.triangles : [];
+}
+
+function isWithinMeeting({ chords, ends, least }: Run): boolean {
+  return ends.every(({ kind }) => kind === 'meeting') && lengthOf(chords) < SAME_MEETING * least;
 }
 
 /**
