@@ -5,6 +5,11 @@ export function isMeshName(name: string): boolean {
   return /\.(?:stl|3mf|obj)$/i.test(name);
 }
 
+/** A file of moves for a printer; nothing here reads one. */
+export function isGcodeName(name: string): boolean {
+  return /\.(?:gcode|gco|g|bgcode)$/i.test(name);
+}
+
 /** A head of 80 bytes and a count; then 50 bytes a triangle: a binary STL. */
 const HEAD = 84;
 const A_TRIANGLE = 50;

@@ -9,9 +9,10 @@ import { useMessages } from '../../store/messages.ts';
 import { useSession } from '../../store/session.ts';
 import { bringIn, takeFilaments } from '../filaments/own/bringIn.ts';
 import { alongText } from '../text/ownText.ts';
+import { NO_GCODE } from '../text/openText.ts';
 import { sentence } from '../text/said.ts';
 import { partFull, repairsText, SAID } from '../text/shellText.ts';
-import { isMeshName, saysMesh } from './meshKind.ts';
+import { isGcodeName, isMeshName, saysMesh } from './meshKind.ts';
 import { problemsText } from './problemsText.ts';
 
 /** Notes that say what reading changed; cautions about the joints are shown with the joints. */
@@ -72,6 +73,7 @@ async function checkMesh(file: File, refuse: Refuse): Promise<undefined> {
 /** Opens whatever a file holds: a mesh by its name or its first bytes, else a part or filaments of ours. */
 export async function openWhole(file: File, refuse: Refuse): Promise<string | undefined> {
   if (isMeshName(file.name) || (await saysMesh(file))) return checkMesh(file, refuse);
+  if (isGcodeName(file.name)) return refuse(NO_GCODE);
   // Judged before reading, so that a film dropped by mistake is not pulled into memory.
   if (file.size > MAX_PART_BYTES) return refuse(`It holds ${file.size} bytes, a part at most ${MAX_PART_BYTES}.`);
   const bytes = await file.arrayBuffer().catch(() => undefined);

@@ -19,7 +19,7 @@ import { numbersText } from './numbersText.ts';
 import { BalloonSign } from './Balloon.tsx';
 import { isChosen, useChecked, type Checked } from './checked.ts';
 import { LandingGlyph } from './LandingGlyph.tsx';
-import { NOTES_ID } from './NotedOf.tsx';
+import { showNotes } from './NotedOf.tsx';
 import { choose } from './partCheck.ts';
 import { useMakeJoint } from './useMakeJoint.ts';
 import { walk } from './walk.ts';
@@ -43,7 +43,7 @@ function NotesOf({ alike: { one, numbers } }: { readonly alike: Alike }) {
   if (count === 0) return null;
   const show = () => {
     choose(numbers.includes(chosen) ? chosen : (numbers[0] ?? 1));
-    requestAnimationFrame(() => document.getElementById(NOTES_ID)?.focus());
+    requestAnimationFrame(showNotes);
   };
   return (
     <button type="button" className="b quiet see" aria-label={NOTED.see(count, numbersSaid(numbers))} onClick={show}>

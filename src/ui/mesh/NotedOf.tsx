@@ -2,8 +2,14 @@ import { judgedNotes } from '../text/inspectText.ts';
 import { NOTED } from '../text/meshText.ts';
 import { useChecked } from './checked.ts';
 
-/** Where the notes stand, for what leads to them. */
-export const NOTES_ID = 'noted-of-section';
+const NOTES_ID = 'noted-of-section';
+
+/** Goes to the notes, all of them in sight. */
+export function showNotes(): void {
+  const notes = document.getElementById(NOTES_ID);
+  notes?.querySelector('details')?.setAttribute('open', '');
+  notes?.focus();
+}
 
 function List({ notes }: { readonly notes: readonly string[] }) {
   return (

@@ -31,16 +31,27 @@ function plasticAt({ tones }: Picture, pxPerMm: number): (at: Point) => boolean 
   };
 }
 
+/** The ends of the cut. */
+function cutEnds(points: readonly Point[]) {
+  const [first, ...others] = points;
+  if (!first) return [];
+  const left = others.reduce((a, b) => (b.x < a.x ? b : a), first);
+  const right = others.reduce((a, b) => (b.x > a.x ? b : a), first);
+  return [
+    { at: left, side: -1 },
+    { at: right, side: 1 },
+  ];
+}
+
+/** Where their marks are drawn. */
+const cutBoxes = (points: readonly Point[]) =>
+  cutEnds(points).map(({ at: { x, y }, side }) => ({ x: x + side * 16 - 12, y: y - 38, width: 24, height: 42 }));
+
 /** Arrows at both ends of the cut, looking the way in which it is seen. */
 function CutMarks({ points, letter }: { readonly points: readonly Point[]; readonly letter: string }) {
-  const left = points.reduce((a, b) => (b.x < a.x ? b : a));
-  const right = points.reduce((a, b) => (b.x > a.x ? b : a));
   return (
     <g>
-      {[
-        { at: left, side: -1 },
-        { at: right, side: 1 },
-      ].map(({ at, side }) => {
+      {cutEnds(points).map(({ at, side }) => {
         const x = at.x + side * 22;
         return (
           <g key={side}>
@@ -72,6 +83,13 @@ function Drawn({ picture, width, pxPerMm, letter }: DrawnProps) {
   const [wide, high] = [placing.width * pxPerMm, placing.height * pxPerMm];
   const left = Math.max(0, Math.round((width - wide) / 2));
   const px = ({ x, y }: Point) => ({ x: x * pxPerMm, y: y * pxPerMm });
+  const traced = useMemo(
+    () =>
+      lines
+        .filter(({ kind }) => kind === 'trace')
+        .flatMap(({ points }) => points.map(({ x, y }) => ({ x: x * pxPerMm, y: y * pxPerMm }))),
+    [lines, pxPerMm],
+  );
   const pointed = usePartCheck((state) => state.pointed);
   const balloons = useMemo(() => {
     const numbers = [...judged.map(({ flexure }) => flexure.number), ...(pointed === undefined ? [] : [PASSED])];
@@ -80,14 +98,13 @@ function Drawn({ picture, width, pxPerMm, letter }: DrawnProps) {
       return { number, box: { x: x * pxPerMm - 3, y: y * pxPerMm - 3, width: 6, height: 6 } };
     });
     const room = { x: 4 - left, y: 4 - ABOUT, width: width - 8, height: high + 2 * ABOUT - 8 };
-    return placeBalloons(spots, room, plasticAt(picture, pxPerMm));
-  }, [judged, pointed, marks, picture, pxPerMm, left, width, high]);
+    return placeBalloons(spots, room, plasticAt(picture, pxPerMm), cutBoxes(traced));
+  }, [judged, pointed, marks, traced, picture, pxPerMm, left, width, high]);
   const d = (kind: 'silhouette' | 'edge' | 'trace') =>
     lines
       .filter((line) => line.kind === kind)
       .map(({ points }) => through(points.map(px)))
       .join('');
-  const traced = lines.filter(({ kind }) => kind === 'trace').flatMap(({ points }) => points.map(px));
   return (
     <div className="drawn" style={{ width, height: high + 2 * ABOUT }}>
       <div className="tones" style={{ left, top: ABOUT, width: wide, height: high }}>

@@ -29,6 +29,14 @@ function useSection(): { readonly section: PartSection | undefined; readonly at:
 /** Below this an upright dimension has no room for letters along it [px]. */
 const LOW = 44;
 
+/** Where the dimensions run, which no balloon may cover. */
+function dimensionBoxes({ left, right, top, bottom }: SectionPlan['box']) {
+  return [
+    { x: right + 10, y: top - 4, width: 22, height: bottom - top + 8 },
+    { x: left - 4, y: bottom + 8, width: right - left + 8, height: 24 },
+  ];
+}
+
 /** How wide and how high what is cut is, as printed. */
 function dims({ box, sheet: { pxPerMm } }: SectionPlan, unit: LengthUnit) {
   const size = (from: number, to: number) => lengthFigure(Math.abs(to - from) / pxPerMm, unit);
@@ -75,6 +83,7 @@ export function SectionDrawing() {
             plan.boxes.map(({ number, box }) => ({ number, box })),
             plan.room,
             ({ x, y }) => isInside(plan.loops, { x, y }),
+            dimensionBoxes(plan.box),
           )
         : [],
     [plan],

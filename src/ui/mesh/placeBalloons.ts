@@ -101,13 +101,14 @@ function figureAt(at: Point, paper: Paper): PlacedBalloon['thick'] {
   return { x: free.x, y: at.y + 4, anchor: free.anchor };
 }
 
-/** A place for each; in the order in which they are given. */
+/** A place for each; in the order in which they are given, and off what is drawn beside the part. */
 export function placeBalloons(
   spots: readonly Spot[],
   room: Box,
   isPlastic: (point: Point) => boolean,
+  beside: readonly Box[] = [],
 ): readonly PlacedBalloon[] {
-  const paper: Paper = { room, taken: spots.map(({ box }) => box), isPlastic };
+  const paper: Paper = { room, taken: [...beside, ...spots.map(({ box }) => box)], isPlastic };
   const placed = spots.map((spot) => {
     const at = bestPlace(spot, paper);
     paper.taken.push(around(at));
