@@ -124,12 +124,17 @@ function isInLine({ space: a, run }: Draft, { space: b }: Draft): boolean {
   return length3(squareTo(a.axis, from3(a.centre, b.centre))) < IN_LINE * run.length;
 }
 
+/** The two bodies that each run joins. */
+function waysOf(drafts: readonly Draft[], roots: Hanging['roots']): readonly (readonly [string, string])[] {
+  return drafts.map(({ run, section }, i) => {
+    const node = (which: 0 | 1) => nodeOf(roots[i]![which], run.ends[which].joins, section);
+    return [node(0), node(1)];
+  });
+}
+
 /** Whether nothing can move about each run. */
 function areFast(drafts: readonly Draft[], roots: Hanging['roots']): readonly boolean[] {
-  const ways = drafts.map(({ run }, i): readonly [string, string] => [
-    nodeOf(roots[i]![0], run.ends[0].joins),
-    nodeOf(roots[i]![1], run.ends[1].joins),
-  ]);
+  const ways = waysOf(drafts, roots);
   const slender = drafts.map(({ run, space }) => run.bendingLength / space.least);
   return drafts.map((draft, i) => {
     if (isLoose(drafts, draft)) return true;
@@ -152,9 +157,6 @@ export function hangTogether(solid: Solid, sections: readonly Section[], drafts:
     kept = kept.filter((_, i) => !isFast[i]);
     hanging = once(solid, sections, kept);
   }
-  const isInLoop = staysWhole(
-    hanging.roots,
-    kept.map(({ run }) => run),
-  );
+  const isInLoop = staysWhole(waysOf(kept, hanging.roots));
   return { kept, roots: hanging.roots, isInLoop, pads: hanging.pads, rings };
 }

@@ -3,7 +3,6 @@ import type { Point3 } from '../../geometry/mesh/triangleMesh.ts';
 import { along3, from3, length3 } from '../../geometry/mesh/vector3.ts';
 import type { Mm } from '../../units.ts';
 import type { FlexureRoot } from '../flexure.ts';
-import type { MeasuredRun } from './measureRun.ts';
 import type { RunEnd } from './regions.ts';
 import type { Solid } from './solid.ts';
 
@@ -70,19 +69,14 @@ export function joinedPads(
 }
 
 /** A name for what a run ends at: a pad, or a place where runs meet. */
-export function nodeOf(root: FlexureRoot, end: RunEnd): string {
+export function nodeOf(root: FlexureRoot, end: RunEnd, section: number): string {
   if (root.joins.kind === 'pad') return `pad ${root.joins.pad}`;
-  return end.kind === 'meeting' ? `meeting ${[...end.triangles].toSorted((a, b) => a - b).join(' ')}` : 'thin';
+  const places = end.kind === 'meeting' ? end.triangles.toSorted((a, b) => a - b) : [end.triangle];
+  return `section ${section}, ${places.join(' ')}`;
 }
 
-/** For each flexure, whether what it joins still hangs together without it. */
-export function staysWhole(
-  roots: readonly (readonly [FlexureRoot, FlexureRoot])[],
-  runs: readonly MeasuredRun[],
-): readonly boolean[] {
-  const ways = roots.map(
-    ([a, b], i) => [nodeOf(a, runs[i]!.ends[0].joins), nodeOf(b, runs[i]!.ends[1].joins)] as const,
-  );
+/** For each way between two bodies, whether they still hang together without it. */
+export function staysWhole(ways: readonly (readonly [string, string])[]): readonly boolean[] {
   const nodes = [...new Set(ways.flat())];
   return ways.map(([from, to], i) => {
     const groups = new Groups(nodes.length);

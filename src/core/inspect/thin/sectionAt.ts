@@ -1,5 +1,5 @@
 /** A cut through a part square to an axis, with all that is thin in it. */
-import { unite } from '../../geometry/clipping.ts';
+import { simplified, unite } from '../../geometry/clipping.ts';
 import { cutByPlane, type Plane } from '../../geometry/mesh/planeSection.ts';
 import type { Point3, TriangleMesh } from '../../geometry/mesh/triangleMesh.ts';
 import { cross3, dot3, from3, squareTo, times3, unit3 } from '../../geometry/mesh/vector3.ts';
@@ -14,6 +14,8 @@ import { trianglesOf, type Triangles } from './triangles.ts';
 const CLOSABLE = 0.02;
 /** Edges are split no shorter than this share of the thickness that is looked at. */
 const FINEST = 1 / 8;
+/** Roughness of this share of the thickness may be smoothed out of an outline. */
+const SMOOTHED = 1 / 40;
 /** An axis that leans from the vertical by less is drawn as seen from above. */
 const UPRIGHT = 0.7;
 
@@ -23,7 +25,7 @@ export interface Section {
   readonly outlines: readonly (readonly Point[])[];
   readonly triangles: Triangles;
   readonly runs: readonly MeasuredRun[];
-  /** True where it was drawn across a hole that is too wide to be trusted. */
+  /** True where it was drawn across a hole, or is too rough, to be trusted. */
   readonly isOpen: boolean;
 }
 
@@ -88,6 +90,18 @@ function middleOf({ boundary, corners }: Triangles, end: RunEnd): Point | undefi
   return { x: x / end.triangles.length, y: y / end.triangles.length };
 }
 
+/** Outlines cut into triangles; without their roughness where that is in the way. */
+function trianglesIn(outlines: readonly (readonly Point[])[], thickest: Mm, fine: Mm): Triangles | undefined {
+  let found: Triangles | undefined;
+  for (const tolerance of [0, SMOOTHED * fine]) {
+    const boundary = new Boundary(tolerance > 0 ? simplified(outlines, tolerance) : outlines);
+    if (boundary.x.length < 3) return found;
+    found = trianglesOf(boundary, thickest, FINEST * fine);
+    if (found.missing === 0) return found;
+  }
+  return found;
+}
+
 /**
  * Cuts a part and measures what is thin in the cut.
  *
@@ -103,11 +117,11 @@ export function sectionAt(mesh: TriangleMesh, size: Mm, plane: Plane, thickest: 
   const { loops: closed, gap } = bridged(open);
   const outlines = unite([...loops, ...closed]);
   if (outlines.length === 0) return undefined;
-  const boundary = new Boundary(outlines);
-  if (boundary.x.length < 3) return undefined;
-  const triangles = trianglesOf(boundary, thickest, FINEST * fine);
+  const triangles = trianglesIn(outlines, thickest, fine);
+  if (!triangles) return undefined;
+  const { boundary } = triangles;
   const measured = thinRuns(triangles, thickest).flatMap(
     (run) => measureRun(boundary, run, (end) => middleOf(triangles, end)) ?? [],
   );
-  return { plane, outlines, triangles, runs: measured, isOpen: gap > CLOSABLE * size };
+  return { plane, outlines, triangles, runs: measured, isOpen: gap > CLOSABLE * size || triangles.missing > 0 };
 }

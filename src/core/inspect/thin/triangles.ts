@@ -9,6 +9,8 @@ import type { Boundary } from './boundary.ts';
 
 /** An edge may be as long as this times the thickness behind it. */
 const LONGEST = 0.75;
+/** Edges that are no sides yet may be split further than the others, to this share of their least length. */
+const SHORTEST = 0.02;
 /** Each round halves what is too long: 16 rounds split an edge of a metre down to 0.015 mm. */
 const ROUNDS = 16;
 const MOST_VERTICES = 120_000;
@@ -143,7 +145,7 @@ export function trianglesOf(boundary: Boundary, thickest: Mm, least: Mm): Triang
   let whole = triangulate(boundary);
   for (let round = 0; round < ROUNDS && boundary.x.length < MOST_VERTICES; round += 1) {
     const splits = tooLong(whole, boundary, thickest, least);
-    for (const edge of whole.missing) if (boundary.lengthOf(edge) > 0.1 * least) splits.set(edge, 0.5);
+    for (const edge of whole.missing) if (boundary.lengthOf(edge) > SHORTEST * least) splits.set(edge, 0.5);
     if (splits.size === 0) break;
     for (const [edge, share] of splits) boundary.split(edge, share);
     whole = triangulate(boundary);
