@@ -1,14 +1,19 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { NETWORK_HEADER, reportNetwork } from '../../src/cli/networkReport.ts';
+import { inspectReport } from '../../src/cli/inspectReport.ts';
 import { HEADER, reportPart } from '../../src/cli/report.ts';
 import type { Part } from '../../src/core/design/joint.ts';
 import { writeFilaments } from '../../src/files/filamentText.ts';
+import { checkPart, mendPart } from '../../src/core/inspect/checkPart.ts';
 import { readNetwork } from '../../src/files/networkFile.ts';
 import { readPart } from '../../src/files/partFile.ts';
+import { ownPart } from '../support/corpus.ts';
+import { AS_DROPPED } from '../support/flexures.ts';
+import { readPart as readMeshPart } from '../support/readPart.ts';
 
 /** The examples of the README: what goes in, and what comes out, shortened and rounded. */
-const [given, answer, path, network, networkAnswer, filaments] = [
+const [given, answer, path, network, networkAnswer, filaments, inspected] = [
   ...readFileSync(new URL('../../README.md', import.meta.url), 'utf8').matchAll(/```json\n(.*?)```/gs),
 ].map(([, json]) => json ?? '');
 
@@ -61,6 +66,14 @@ describe('the examples of the README', () => {
     const saved = readPart(readFileSync(new URL('saved/part-v3.json', import.meta.url), 'utf8'));
     if (!saved.ok) throw new Error('the saved part must be read');
     expectSaid(filaments, JSON.parse(writeFilaments(saved.value.filaments)));
+  });
+
+  it('show what is told of the leaf of our own part files', () => {
+    const { files, print } = JSON.parse(inspected ?? '');
+    const part = checkPart(mendPart(readMeshPart(ownPart('syn-leaf-084x6.stl'))), 6 * AS_DROPPED.profile.lineWidth);
+    expect(print.line_width_mm).toBe(AS_DROPPED.profile.lineWidth);
+    expect(files.length).toBe(1);
+    expectSaid(JSON.stringify(files[0]), { file: 'part.stl', ...inspectReport(part, AS_DROPPED) });
   });
 
   it('would be missed if a figure went wrong', () => {
