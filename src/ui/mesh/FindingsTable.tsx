@@ -46,9 +46,12 @@ function NotesOf({ alike: { one, numbers } }: { readonly alike: Alike }) {
     requestAnimationFrame(showNotes);
   };
   return (
-    <button type="button" className="b quiet see" aria-label={NOTED.see(count, numbersSaid(numbers))} onClick={show}>
-      {NOTED.mark(count)}
-    </button>
+    <>
+      {'; '}
+      <button type="button" className="b quiet see" aria-label={NOTED.see(count, numbersSaid(numbers))} onClick={show}>
+        {NOTED.mark(count)}
+      </button>
+    </>
   );
 }
 
@@ -132,7 +135,8 @@ function Row({ alike, by, isFirst }: RowProps) {
           <span>{judgedHeading(one)}</span>
         </span>
         <small>
-          {TABLE.layer(one)} <NotesOf alike={alike} />
+          {TABLE.layer(one)}
+          <NotesOf alike={alike} />
         </small>
       </td>
       <td className="act">

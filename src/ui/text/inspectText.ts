@@ -181,7 +181,7 @@ export function partHeading(judged: readonly Judged[]): string {
   return `${grade}: ${few(lasting)} of ${inWords(all)} ${lasting < 2 ? 'lasts' : 'last'} as asked`;
 }
 
-const few = (count: number) => (count === 0 ? 'none' : count === 1 ? 'one' : `only ${inWords(count)}`);
+const few = (count: number) => (count === 0 ? 'none' : `only ${inWords(count)}`);
 
 function worstOf(judged: readonly Judged[]) {
   const grades = judged.map(gradeOf);

@@ -39,9 +39,11 @@ function landingSaid(judged: readonly Judged[], kinds: number, values: Values, u
   const different = [...new Set(counts)];
   const [first] = judged;
   if (!first) return [];
-  const of = judged.every(({ landing }) => landing.countOf === 'layers') ? 'layers' : 'lines';
+  const isLayers = judged.map(({ landing }) => landing.countOf === 'layers');
+  const of = isLayers.every(Boolean) ? 'layers' : isLayers.some(Boolean) ? 'both' : 'lines';
   const isSame = different.length === 1 && kinds === 1;
-  const inLines = of === 'lines' ? `In ${lineWords(values, unit)} lines` : `In ${layerWords(values, unit)} layers`;
+  const [lines, layers] = [`${lineWords(values, unit)} lines`, `${layerWords(values, unit)} layers`];
+  const inLines = { lines: `In ${lines}`, layers: `In ${layers}`, both: `In ${lines} and ${layers}` }[of];
   const come =
     judged.length === 1
       ? `${inLines} it comes out `
@@ -57,7 +59,11 @@ function landingSaid(judged: readonly Judged[], kinds: number, values: Values, u
       : rest.length > 0
         ? `; ${rest.length === judged.length && judged.length > 1 ? 'they are' : `${which(rest, judged)} ${rest.length > 1 ? 'are' : 'is'}`} squeezed, dropped or left apart.`
         : `; ${judged.length === 1 ? 'it is' : 'they are'} laid whole.`;
-  return [come, figure(said, 'computed', 'thickness'), ` ${of === 'lines' ? 'across' : 'through'}${tail} `];
+  return [
+    come,
+    figure(said, 'computed', 'thickness'),
+    ` ${{ lines: 'across', layers: 'through', both: 'of them' }[of]}${tail} `,
+  ];
 }
 
 function bendingSaid(judged: readonly Judged[], { asked }: Values): Said {
