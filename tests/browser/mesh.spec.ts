@@ -173,6 +173,33 @@ test('one press shows a sample part, with all that is told of it, and breaks no 
   expect(await violations(page)).toEqual([]);
 });
 
+test('what is noted of a thin section stands with it, and a press in its row leads there', async ({ page }) => {
+  await openWithPart(page, GRIPPER);
+  const noted = page.getByRole('region', { name: 'Noted of number 1' });
+  await expect(noted).toContainText('one of several ways from pad to pad');
+  await page.getByRole('button', { name: 'See 3 notes of 1 to 4' }).click();
+  await expect(noted).toBeFocused();
+  await expect(noted.getByText('under five times the thickness')).toBeVisible();
+});
+
+test('a press on what was passed over shows in the picture where it is', async ({ page }) => {
+  await openWithPart(page, LEAVES);
+  await field(page, 'Thickest looked for').first().fill('1');
+  await page.keyboard.press('Enter');
+  const first = page.locator('.passed button').first();
+  await expect(first).toBeVisible(LONG);
+  await first.click();
+  await expect(first).toHaveAttribute('aria-pressed', 'true');
+  await expect(page.locator('.part-picture .passed-over')).toHaveText('a');
+});
+
+test('G-code is refused with what to drop instead', async ({ page }) => {
+  await page.goto('/#mesh');
+  const moves = { name: 'clip.gcode', mimeType: 'text/plain', buffer: Buffer.from('G1 X1 Y1 E1') };
+  await chooser(page).setInputFiles(moves);
+  await expect(page.getByText('drop the part itself, as STL, 3MF or OBJ')).toBeVisible();
+});
+
 test('a unit in doubt is asked about, and the answer stands', async ({ page }) => {
   await openWithPart(page, 'syn-leaf-084x6-in-inches.stl');
   await expect(page.getByRole('region', { name: 'Is it in inches?' })).toBeVisible();

@@ -29,6 +29,12 @@ describe('balloons', () => {
     expect(placed.filter(isPlastic)).toEqual([]);
   });
 
+  it('leave what is drawn beside the part clear', () => {
+    const beside = [{ x: 0, y: 0, width: 700, height: 120 }];
+    const below = placeBalloons(spots.slice(0, 10), room, isPlastic, beside);
+    expect(below.every(({ y }) => y - REACH >= 120)).toBe(true);
+  });
+
   it('are joined to what they number: the leader ends on the edge of its box', () => {
     for (const [i, { from }] of placed.entries()) {
       const { x, y, width, height } = spots[i]?.box ?? room;
