@@ -153,16 +153,18 @@ describe('the words of other sections', () => {
   });
 });
 
+/** A section with these fillets at its two roots. */
+const rooted = ([one, other]: readonly [number, number]) => {
+  const { roots } = straight();
+  return {
+    roots: [
+      { ...roots[0], fillet: one },
+      { ...roots[1], fillet: other },
+    ] as const,
+  };
+
 describe('the words of its corners', () => {
   const corners = (...fillets: readonly [number, number]) => cornersText(rooted(fillets), 2, 'mm');
-  const rooted = ([one, other]: readonly [number, number]) => {
-    const { roots } = straight();
-    return {
-      roots: [
-        { ...roots[0], fillet: one },
-        { ...roots[1], fillet: other },
-      ] as const,
-    };
   };
 
   it('say both ends, at the scale of the print', () => {
