@@ -104,7 +104,13 @@ function strainsDo({ after, asked }: Cure): readonly string[] {
   return [`strain ${span}`, `${inHundred(least)} in 100 or more ${each} ${grouped(asked.cycles)}${laid}`];
 }
 
-/** What it costs, in a sentence: “Costs room (84 × 13 × 8 mm) and effort 2.4 times.” `box` is that of the file. */
+/** A scaled part no longer fits what was made for it. */
+const NO_FIT = 'screws, shafts and mating parts no longer fit';
+
+/**
+ * What it costs, in a sentence: “Costs room (84 × 13 × 8 mm) and effort 2.4 times; mating parts no longer fit.” `box` is that
+ * of the file.
+ */
 export function cureCosts(cure: Cure, box: Box3, unit: LengthUnit): string {
   const { change, as, before, costs } = cure;
   const effort = Math.abs(costs.effort - 1) < 0.05 ? '' : `effort ${ratio(costs.effort)}`;
@@ -112,8 +118,8 @@ export function cureCosts(cure: Cure, box: Box3, unit: LengthUnit): string {
     case 'scale': {
       const room = `room (${sizeText(box, unit, as.scale)})`;
       return costs.size >= 1
-        ? `Costs ${listed([room, effort].filter((part) => part !== ''))}.`
-        : `Makes it smaller: ${sizeText(box, unit, as.scale)}.`;
+        ? `Costs ${listed([room, effort].filter((part) => part !== ''))}; ${NO_FIT}.`
+        : `Makes it smaller (${sizeText(box, unit, as.scale)}); ${NO_FIT}.`;
     }
     case 'line-width': {
       const more = (before[0]?.joint.profile.lineWidth ?? as.profile.lineWidth) / as.profile.lineWidth - 1;

@@ -76,7 +76,7 @@ describe('the words of the three leaves of the look notes', () => {
     expect(said).toContain('Scale the part 2.667 times');
     const scale = found.find(({ as }) => as.scale === 1.333)!;
     expect(plainly(cureDoes(scale))).toBe('1, 2 and 3 lines across, whole, 2 of 3 odd; strain as it is.');
-    expect(plainly(cureCosts(scale, THREE_LEAVES_BOX, 'mm'))).toBe('Costs room (84 × 13 × 8 mm) and effort 2.4 times.');
+    expect(plainly(cureCosts(scale, THREE_LEAVES_BOX, 'mm'))).toBe('Costs room (84 × 13 × 8 mm) and effort 2.4 times; screws, shafts and mating parts no longer fit.');
     const stop = found.find(({ change }) => change.kind === 'turn')!;
     expect(plainly(cureHeading(stop, 'mm'))).toMatch(/^Stop the bending at \d+(\.\d)?°$/);
     expect(plainly(cureDoes(stop))).toMatch(
