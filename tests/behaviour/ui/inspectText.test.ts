@@ -76,7 +76,9 @@ describe('the words of the three leaves of the look notes', () => {
     expect(said).toContain('Scale the part 2.667 times');
     const scale = found.find(({ as }) => as.scale === 1.333)!;
     expect(plainly(cureDoes(scale))).toBe('1, 2 and 3 lines across, whole, 2 of 3 odd; strain as it is.');
-    expect(plainly(cureCosts(scale, THREE_LEAVES_BOX, 'mm'))).toBe('Costs room (84 × 13 × 8 mm) and effort 2.4 times; screws, shafts and mating parts no longer fit.');
+    expect(plainly(cureCosts(scale, THREE_LEAVES_BOX, 'mm'))).toBe(
+      'Costs room (84 × 13 × 8 mm) and effort 2.4 times; screws, shafts and mating parts no longer fit.',
+    );
     const stop = found.find(({ change }) => change.kind === 'turn')!;
     expect(plainly(cureHeading(stop, 'mm'))).toMatch(/^Stop the bending at \d+(\.\d)?°$/);
     expect(plainly(cureDoes(stop))).toMatch(
@@ -162,11 +164,11 @@ const rooted = ([one, other]: readonly [number, number]) => {
       { ...roots[1], fillet: other },
     ] as const,
   };
+};
+
+const corners = (...fillets: readonly [number, number]) => cornersText(rooted(fillets), 2, 'mm');
 
 describe('the words of its corners', () => {
-  const corners = (...fillets: readonly [number, number]) => cornersText(rooted(fillets), 2, 'mm');
-  };
-
   it('say both ends, at the scale of the print', () => {
     expect(corners(0.3, 0.3)).toBe('R 0.60 fillets');
     expect(corners(0, 0.01)).toBe('sharp corners');

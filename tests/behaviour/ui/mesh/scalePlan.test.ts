@@ -13,10 +13,11 @@ const many = scaleChart(
   SHOWN,
 );
 
+const numbered = (plan: ReturnType<typeof scalePlan>) =>
+  plan.lines.filter(({ balloon }) => balloon !== undefined).map(({ numbers }) => numbers[0]);
+
 describe('the chart of lines against scale', () => {
   it('numbers each of few lines, and of many the outer ones and the one that is looked at', () => {
-    const numbered = (plan: ReturnType<typeof scalePlan>) =>
-      plan.lines.filter(({ balloon }) => balloon !== undefined).map(({ numbers }) => numbers[0]);
     expect(numbered(scalePlan(three, 2, 600))).toEqual([1, 2, 3]);
     expect(numbered(scalePlan(many, 7, 600))).toEqual([1, 7, 20]);
     expect(scalePlan(many, 7, 600).lines.filter(({ dots }) => dots.length > 0)).toHaveLength(1);
