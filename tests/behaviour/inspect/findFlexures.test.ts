@@ -54,12 +54,17 @@ describe('what is no flexure', () => {
     ],
     ['a screw hole near the edge of a bracket', pulledUp(rectangle(0, 0, 40, 12), 0, 5, [circle(34, 6, 4.2)])],
     ['an eye', pulledUp(rectangle(0, 0, 40, 12), 0, 5, [circle(33.5, 6, 4.6)])],
+    ['a grille in a frame', grille(9, 8)],
     ['a fin on a block', pulledUp(fin(), 0, 8)],
     ['a wall with fillets at its foot', pulledUp(fin(), 0, 8)],
   ])('%s', (_, mesh) => {
     const { flexures, isCut } = find(mesh);
     expect(flexures).toEqual([]);
     expect(isCut).toBe(false);
+  });
+
+  it('a fine grille in a frame, though it does not look at every bar', () => {
+    expect(find(grille(3, 20)).flexures).toEqual([]);
   });
 
   it('says what it passed over, and why', () => {
@@ -72,6 +77,15 @@ describe('what is no flexure', () => {
     ).toContain('ring');
   });
 });
+
+/** Bars 0.8 mm thick that cross every so many millimetres, in a frame 10 mm wide. */
+function grille(pitch: number, count: number): TriangleMesh {
+  const size = pitch * count;
+  const holes = Array.from({ length: count ** 2 }, (_, i) =>
+    rectangle(pitch * (i % count), pitch * Math.floor(i / count), pitch - 0.8, pitch - 0.8).toReversed(),
+  );
+  return pulledUp(rectangle(-10, -10, size + 19.2, size + 19.2), 0, 3, holes);
+}
 
 /** A block with a slit that comes in from one side. */
 function slit(): readonly Point[] {

@@ -4,6 +4,7 @@
  */
 import type { Point3 } from '../../geometry/mesh/triangleMesh.ts';
 import { dot3, from3, length3, squareTo } from '../../geometry/mesh/vector3.ts';
+import { UnionFind } from '../../geometry/mesh/unionFind.ts';
 import type { Mm } from '../../units.ts';
 import type { FlexureRoot } from '../flexure.ts';
 import { isIn, type Draft } from './draft.ts';
@@ -132,13 +133,38 @@ function waysOf(drafts: readonly Draft[], roots: Hanging['roots']): readonly (re
   });
 }
 
+function isPad(node: string): boolean {
+  return node.startsWith('pad');
+}
+
+function isByItself([a, b]: readonly [string, string]): boolean {
+  return isPad(a) && isPad(b);
+}
+
+/** To how many pads each way leads, through others that meet it; 2 where it leads from a pad to a pad by itself. */
+function padsReached(ways: readonly (readonly [string, string])[]): readonly number[] {
+  const numbers = new Map([...new Set(ways.flat())].map((node, i) => [node, i]));
+  const groups = new UnionFind(numbers.size);
+  // Meetings are joined by the ways between them; pads end a network, and are counted.
+  for (const [a, b] of ways) if (!isPad(a) && !isPad(b)) groups.join(numbers.get(a)!, numbers.get(b)!);
+  const pads = new Map<number, Set<string>>();
+  const networkOf = ([a, b]: readonly [string, string]) => groups.rootOf(numbers.get(isPad(a) ? b : a)!);
+  for (const way of ways.filter((each) => !isByItself(each))) {
+    const reached = pads.get(networkOf(way)) ?? new Set();
+    for (const node of way) if (isPad(node)) reached.add(node);
+    pads.set(networkOf(way), reached);
+  }
+  return ways.map((way) => (isByItself(way) ? 2 : (pads.get(networkOf(way))?.size ?? 0)));
+}
+
 /** Whether nothing can move about each run. */
 function areFast(drafts: readonly Draft[], roots: Hanging['roots']): readonly boolean[] {
   const ways = waysOf(drafts, roots);
   const slender = drafts.map(({ run, space }) => run.bendingLength / space.least);
+  const padsOfNetwork = padsReached(ways);
   return drafts.map((draft, i) => {
-    if (isLoose(drafts, draft)) return true;
     const [from, to] = ways[i]!;
+    if (isLoose(drafts, draft) || padsOfNetwork[i]! < 2) return true;
     if (from === to) return slender[i]! < SLENDER;
     const others = ways.filter((_way, j) => j !== i && slender[j]! < HINGE && !isInLine(draft, drafts[j]!));
     return slender[i]! < STUBBY && areJoinedWithin(others, from, to, FAST_RING - 1);

@@ -1,5 +1,6 @@
 /** Which pads of all sections are the same body, and which flexures alone hold it together. */
 import type { Point3 } from '../../geometry/mesh/triangleMesh.ts';
+import { UnionFind } from '../../geometry/mesh/unionFind.ts';
 import { along3, from3, length3 } from '../../geometry/mesh/vector3.ts';
 import type { Mm } from '../../units.ts';
 import type { FlexureRoot } from '../flexure.ts';
@@ -13,22 +14,6 @@ const MOST_PADS = 80;
 
 export interface PadPlace {
   readonly at: Point3;
-}
-
-class Groups {
-  readonly #up: number[];
-  constructor(count: number) {
-    this.#up = Array.from({ length: count }, (_, i) => i);
-  }
-  of(i: number): number {
-    let top = i;
-    while (this.#up[top] !== top) top = this.#up[top]!;
-    this.#up[i] = top;
-    return top;
-  }
-  join(a: number, b: number): void {
-    this.#up[this.of(a)] = this.of(b);
-  }
 }
 
 /** Whether a straight way through the material joins two places without going through a flexure. */
@@ -55,17 +40,17 @@ export function joinedPads(
   isThin: (place: Point3) => boolean,
   step: Mm,
 ): { readonly numbers: readonly number[]; readonly count: number } {
-  const groups = new Groups(places.length);
+  const groups = new UnionFind(places.length);
   if (places.length <= MOST_PADS) {
     for (const [i, a] of places.entries()) {
       for (const [j, b] of places.entries()) {
-        if (j <= i || groups.of(i) === groups.of(j)) continue;
+        if (j <= i || groups.rootOf(i) === groups.rootOf(j)) continue;
         if (isJoined(solid, a.at, b.at, isThin, step)) groups.join(i, j);
       }
     }
   }
-  const tops = [...new Set(places.map((_, i) => groups.of(i)))];
-  return { numbers: places.map((_, i) => tops.indexOf(groups.of(i))), count: tops.length };
+  const tops = [...new Set(places.map((_, i) => groups.rootOf(i)))];
+  return { numbers: places.map((_, i) => tops.indexOf(groups.rootOf(i))), count: tops.length };
 }
 
 /** A name for what a run ends at: a pad, or a place where runs meet. */
@@ -77,10 +62,11 @@ export function nodeOf(root: FlexureRoot, end: RunEnd, section: number): string 
 
 /** For each way between two bodies, whether they still hang together without it. */
 export function staysWhole(ways: readonly (readonly [string, string])[]): readonly boolean[] {
-  const nodes = [...new Set(ways.flat())];
-  return ways.map(([from, to], i) => {
-    const groups = new Groups(nodes.length);
-    for (const [j, [a, b]] of ways.entries()) if (j !== i) groups.join(nodes.indexOf(a), nodes.indexOf(b));
-    return groups.of(nodes.indexOf(from)) === groups.of(nodes.indexOf(to));
+  const numbers = new Map([...new Set(ways.flat())].map((node, i) => [node, i]));
+  const pairs = ways.map(([from, to]) => [numbers.get(from)!, numbers.get(to)!] as const);
+  return pairs.map(([from, to], i) => {
+    const groups = new UnionFind(numbers.size);
+    for (const [j, [a, b]] of pairs.entries()) if (j !== i) groups.join(a, b);
+    return groups.rootOf(from) === groups.rootOf(to);
   });
 }

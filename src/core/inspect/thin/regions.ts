@@ -5,6 +5,7 @@
  * out of it is a pad where it is twice as wide over an area of its own, else it belongs to the thin part (leaves that cross
  * make such a place). Runs that end nowhere are taken off; what is left, split where three ways meet, are the runs.
  */
+import { UnionFind } from '../../geometry/mesh/unionFind.ts';
 import type { Mm } from '../../units.ts';
 import { areaOf, chordInto, otherSide, widthOf, type Chord } from './chords.ts';
 import type { Triangles } from './triangles.ts';
@@ -17,6 +18,8 @@ const PAD_WIDTH = 2;
 const PAD_AREA = 4;
 /** A run between two places where ways meet that is shorter than this times its width is part of one such place. */
 const SAME_MEETING = 3.2;
+/** Places where ways meet that hang together in a greater number are a grille or a lattice, whose bars hold one another. */
+const MOST_MET = 12;
 
 /** Where a run ends: at a pad, or where it meets other runs. */
 export type RunEnd =
@@ -195,20 +198,31 @@ function runsOf(triangles: Triangles, part: Part): readonly Run[] {
       if (!part.openings.has(s)) add(otherSide(triangles, s), { kind: 'meeting', triangles: [t] });
     }
   }
-  return withMeetingsJoined(runs);
+  return withMeetingsJoined(runs, triangles.corners.length / 3);
 }
 
 /** Takes short runs between two meetings for one meeting. */
-function withMeetingsJoined(runs: readonly Run[]): readonly Run[] {
-  const meetingOf = new Map<number, ReadonlySet<number>>();
+function withMeetingsJoined(runs: readonly Run[], count: number): readonly Run[] {
+  const groups = new UnionFind(count);
+  const met = new Set(runs.flatMap(({ ends }) => ends.flatMap(trianglesMet)));
   for (const { ends } of runs.filter(isWithinMeeting)) {
-    const all = new Set(ends.flatMap(trianglesMet).flatMap((t) => [...(meetingOf.get(t) ?? [t])]));
-    for (const t of all) meetingOf.set(t, all);
+    const [first = 0, ...others] = ends.flatMap(trianglesMet);
+    for (const other of others) groups.join(first, other);
   }
-  const joined = (end: RunEnd): RunEnd =>
-    end.kind === 'pad' ? end : { ...end, triangles: [...(meetingOf.get(end.triangles[0]!) ?? end.triangles)] };
+  const members = new Map<number, number[]>();
+  for (const t of met) {
+    const root = groups.rootOf(t);
+    const known = members.get(root);
+    if (known) known.push(t);
+    else members.set(root, [t]);
+  }
+  const joined = (end: RunEnd): RunEnd => {
+    const [first] = trianglesMet(end);
+    return first === undefined ? end : { kind: 'meeting', triangles: members.get(groups.rootOf(first))! };
+  };
+  const isOfGrille = ({ ends }: Run) => ends.some((end) => trianglesMet(joined(end)).length > MOST_MET);
   return runs
-    .filter((run) => !isWithinMeeting(run) && run.chords.length > 1)
+    .filter((run) => !isWithinMeeting(run) && !isOfGrille(run) && run.chords.length > 1)
     .map((run) => ({ ...run, ends: [joined(run.ends[0]), joined(run.ends[1])] }));
 }
 

@@ -120,8 +120,9 @@ export function sectionAt(mesh: TriangleMesh, size: Mm, plane: Plane, thickest: 
   const triangles = trianglesIn(outlines, thickest, fine);
   if (!triangles) return undefined;
   const { boundary } = triangles;
-  const measured = thinRuns(triangles, thickest).flatMap(
+  const isOpen = gap > CLOSABLE * size || triangles.missing > 0;
+  const measured = (isOpen ? [] : thinRuns(triangles, thickest)).flatMap(
     (run) => measureRun(boundary, run, (end) => middleOf(triangles, end)) ?? [],
   );
-  return { plane, outlines, triangles, runs: measured, isOpen: gap > CLOSABLE * size || triangles.missing > 0 };
+  return { plane, outlines, triangles, runs: measured, isOpen };
 }
