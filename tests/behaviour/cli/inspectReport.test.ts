@@ -140,11 +140,13 @@ describe('the report of the leaf of 0.84 mm', () => {
     expect(report.suggested_scale).toBe(1);
   });
 
-  it('passes over what is thicker than asked', () => {
-    const report = reportOf('syn-leaf-084x6.stl', AS_DROPPED, 0.8);
-    expect(report.flexures).toEqual([]);
-    expect(report.suggested_scale).toBeNull();
-    expect(report.passed_over).toMatchObject([{ why: 'too-thick', thickness_mm: 0.84 }]);
+  it('leaves out what is thicker than asked, and tells of it where it shows beside others', () => {
+    const alone = reportOf('syn-leaf-084x6.stl', AS_DROPPED, 0.8);
+    expect(alone.flexures).toEqual([]);
+    expect(alone.suggested_scale).toBeNull();
+    const leaves = reportOf('syn-leaves-042-084-126.stl', AS_DROPPED, 0.9);
+    expect(leaves.flexures).toMatchObject([{ thickness_least_mm: 0.42 }, { thickness_least_mm: 0.84 }]);
+    expect(leaves.passed_over).toMatchObject([{ why: 'too-thick', thickness_mm: 1.26 }]);
   });
 });
 
