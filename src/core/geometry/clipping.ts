@@ -12,7 +12,27 @@ const UNITS = 1e5;
 type Whole = { x: number; y: number }[];
 
 const wholeOf = (loops: readonly Loop[]): Whole[] =>
-  loops.map((loop) => loop.map(({ x, y }) => ({ x: Math.round(x * UNITS), y: Math.round(y * UNITS) })));
+  loops.map((loop) =>
+    withoutLevelRuns(loop.map(({ x, y }) => ({ x: Math.round(x * UNITS), y: Math.round(y * UNITS) }))),
+  );
+
+/**
+ * An outline without what lies between the ends of a level run of it, which bounds no area. Version 2.0.1 of the library
+ * never ends where two level edges in a row go back and forth.
+ */
+function withoutLevelRuns(loop: Whole): Whole {
+  const kept: Whole = [];
+  for (const point of loop) {
+    if (kept.at(-1)?.y === point.y && kept.at(-2)?.y === point.y) kept.pop();
+    kept.push(point);
+  }
+  while (kept.length > 2 && kept[0]!.y === kept.at(-1)!.y) {
+    if (kept.at(-2)!.y === kept[0]!.y) kept.pop();
+    else if (kept[1]!.y === kept[0]!.y) kept.shift();
+    else break;
+  }
+  return kept;
+}
 const loopsOf = (wholes: readonly Whole[]): readonly Loop[] =>
   wholes.map((whole) => whole.map(({ x, y }) => ({ x: x / UNITS, y: y / UNITS })));
 

@@ -196,8 +196,12 @@ describe('kinds', () => {
           [-16, 0.42],
         ].map(([s = 0, t = 0]) => ({ x: s * dx + t * dy, y: s * dy - t * dx }));
       };
-      const turned = (loop: readonly Point[]) => loop.toReversed();
-      const loops = unite([rectangle(-20, -22, 40, 10), rectangle(-20, 12, 40, 10), turned(lean(1)), turned(lean(-1))]);
+      const loops = unite([
+        rectangle(-20, -22, 40, 10),
+        rectangle(-20, 12, 40, 10),
+        lean(1).toReversed(),
+        lean(-1).toReversed(),
+      ]);
       const [outer, ...holes] = loops.toSorted((a, b) => b.length - a.length);
       const { flexures } = find(pulledUp(outer!, 0, 6, holes));
       expect(flexures.length).toBe(4);

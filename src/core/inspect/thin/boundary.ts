@@ -35,6 +35,9 @@ export class Boundary {
   readonly to: number[] = [];
   readonly next: number[] = [];
   readonly previous: number[] = [];
+  /** An edge that begins at each vertex, and one that ends there. */
+  readonly outOf: number[] = [];
+  readonly into: number[] = [];
 
   constructor(loops: readonly (readonly Point[])[]) {
     const numbers = new Map<string, number>();
@@ -52,6 +55,8 @@ export class Boundary {
       this.to.push(vertices[(i + 1) % vertices.length]!);
       this.next.push(first + ((i + 1) % vertices.length));
       this.previous.push(first + ((i + vertices.length - 1) % vertices.length));
+      this.outOf[vertex] = first + i;
+      this.into[vertices[(i + 1) % vertices.length]!] = first + i;
     }
   }
 
@@ -92,5 +97,8 @@ export class Boundary {
     this.to[edge] = middle;
     this.next[edge] = added;
     this.previous[after] = added;
+    this.outOf[middle] = added;
+    this.into[middle] = edge;
+    if (this.into[b] === edge) this.into[b] = added;
   }
 }

@@ -225,7 +225,7 @@ function cornersBetween(
   longest: Mm,
 ): readonly number[] {
   const passed: number[] = [];
-  let edge = (isForward ? boundary.from : boundary.to).indexOf(start);
+  let edge = (isForward ? boundary.outOf : boundary.into)[start]!;
   let gone = 0;
   while (gone < longest) {
     gone += boundary.lengthOf(edge);

@@ -54,7 +54,7 @@ class Steps {
   constructor(boundary: Boundary, vertex: number, isForward: boolean) {
     this.#boundary = boundary;
     this.#isForward = isForward;
-    this.#edge = (isForward ? boundary.from : boundary.to).indexOf(vertex);
+    this.#edge = (isForward ? boundary.outOf : boundary.into)[vertex]!;
   }
 
   /** The next two vertices of the way. */
@@ -85,26 +85,33 @@ function radiusThrough(a: Point, b: Point, c: Point): Mm {
   return area > 0 ? sides / (4 * area) : 0;
 }
 
+/** The corner at or after a vertex. */
+function cornerFrom(boundary: Boundary, vertex: number, isForward: boolean): number {
+  const steps = new Steps(boundary, vertex, isForward);
+  let at = vertex;
+  for (let guard = 0; boundary.isCorner[at] === 0 && guard < MOST_BACK; guard += 1) [, at] = steps.next();
+  return at;
+}
+
 /** Corners of an arc that runs into a place from behind, as one who goes on along the wall has passed them. */
 function arcBefore(boundary: Boundary, vertex: number, side: 'left' | 'right'): readonly Point[] {
-  const steps = new Steps(boundary, vertex, side === 'left');
-  const passed: number[] = boundary.isCorner[vertex] === 1 ? [vertex] : [];
+  const start = cornerFrom(boundary, vertex, side === 'right');
+  const steps = new Steps(boundary, start, side === 'left');
+  const passed = [start];
   const arc: Point[] = [];
   for (let guard = 0; guard < MOST_BACK; guard += 1) {
     const [, to] = steps.next();
     if (boundary.isCorner[to] === 0) continue;
     passed.push(to);
-    const [a, b, c] = passed.slice(-3);
-    if (a === undefined || b === undefined || c === undefined) continue;
-    const angle = (from: number, on: number) =>
-      Math.atan2(boundary.y[on]! - boundary.y[from]!, boundary.x[on]! - boundary.x[from]!);
-    const turn = AWAY_FROM[side] * turnFrom(angle(c, b), angle(b, a));
-    if (!(turn > TURNING / 2 && turn < SHARP)) break;
-    arc.unshift(placeOf(boundary, b));
-    const length = (from: number, on: number) =>
-      Math.hypot(boundary.x[on]! - boundary.x[from]!, boundary.y[on]! - boundary.y[from]!);
-    // A piece that is longer than the facets before it is the straight part of the run.
-    if (length(c, b) > STRAIGHT_PIECE * length(b, a)) break;
+    const [a, b, c] = passed.slice(-3).map((corner) => placeOf(boundary, corner));
+    if (!a || !b || !c) continue;
+    const turn = AWAY_FROM[side] * turnFrom(Math.atan2(b.y - c.y, b.x - c.x), Math.atan2(a.y - b.y, a.x - b.x));
+    const [before, after] = [Math.hypot(b.x - c.x, b.y - c.y), Math.hypot(a.x - b.x, a.y - b.y)];
+    // What is longer than the facets next to it is the straight part of the run: an arc ends at it, and none begins on it.
+    const isArc = turn > TURNING / 2 && turn < SHARP && after < STRAIGHT_PIECE * before;
+    if (!isArc) break;
+    arc.unshift(b);
+    if (before > STRAIGHT_PIECE * after) break;
   }
   return arc;
 }
