@@ -31,7 +31,7 @@ const RULES: Readonly<Record<string, Rule>> = {
   // Seeded draws are a standard job with known traps, and the package touches nothing but numbers.
   'core/numeric': { ...pure('base'), packages: ['pure-rand'] },
   // Cutting, offsetting and triangulating polygons are jobs that the libraries do better than we would.
-  'core/geometry': { ...pure('base', 'numeric'), packages: ['clipper2-ts', 'delaunator', '@kninnug/constrainautor'] },
+  'core/geometry': { ...pure('base', 'numeric'), packages: ['clipper2-ts'] },
   'core/print': pure('base'),
   'core/material': pure('base', 'numeric'),
   // Never `beam`: the hand formulas must stay independent of the solver they check.
@@ -43,7 +43,7 @@ const RULES: Readonly<Record<string, Rule>> = {
   'core/life': pure('base', 'numeric', 'material'),
   'core/design': pure(...ALL_BUT_DESIGN),
   'core/find': pure(...ALL_BUT_DESIGN, 'design'),
-  'core/inspect': { folders: ['core'], packages: ['delaunator', '@kninnug/constrainautor'] },
+  'core/inspect': { folders: ['core'], packages: ['delaunator'] },
   // Unzipping, XML and the splitting of polygons have traps enough to fill a package each.
   files: { folders: ['core'], packages: ['valibot', '@tarikjabiri/dxf', 'fflate', 'saxes', 'earcut'] },
   cli: {

@@ -43,8 +43,9 @@ function flexureReport(flexure: Flexure, box: Box3, as: PrintedAs) {
     length_mm: shown(flexure.length),
     bending_length_mm: shown(flexure.bendingLength),
     depth_mm: shown(flexure.depth),
-    turns_deg: shown(degrees(flexure.centreLine.turn)),
-    rises_mm: shown(flexure.centreLine.rise),
+    // What a straight one turns and rises is the unevenness of its outline.
+    turns_deg: flexure.isCurved ? shown(degrees(flexure.centreLine.turn)) : 0,
+    rises_mm: flexure.isCurved ? shown(flexure.centreLine.rise) : 0,
     roots: flexure.roots.map(rootReport),
     is_one_of_several_ways: flexure.isInLoop,
     lying: laid.lying,

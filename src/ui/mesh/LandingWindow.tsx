@@ -10,7 +10,7 @@ import { MarksView } from '../drawing/MarksView.tsx';
 import { through } from '../drawing/sheet.ts';
 import { lengthFigure } from '../text/numbers.ts';
 import { landingCount, landingSays } from '../text/inspectText.ts';
-import { windowLabel } from '../text/meshText.ts';
+import { windowLabel } from '../text/meshFigureText.ts';
 import { isChosen, useChecked } from './checked.ts';
 import { Balloon, balloonReach } from './Balloon.tsx';
 import type { Alike } from '../../core/inspect/alike.ts';

@@ -1,4 +1,4 @@
-import { MESH_FIGURES, windowSays } from '../text/meshText.ts';
+import { MESH_FIGURES, windowSays } from '../text/meshFigureText.ts';
 import { usePxPerMm } from '../drawing/usePxPerMm.ts';
 import { useWidth } from '../drawing/useWidth.ts';
 import { isChosen, sectionOf, useChecked } from './checked.ts';

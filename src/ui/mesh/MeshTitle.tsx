@@ -1,7 +1,8 @@
 import { findFilament } from '../../core/material/shelf.ts';
 import { KeptCell, MarksCell } from '../app/TitleCells.tsx';
 import { lengthFigure } from '../text/numbers.ts';
-import { MESH, scaleFigure } from '../text/meshText.ts';
+import { scaleFigure } from '../text/meshFigureText.ts';
+import { MESH } from '../text/meshText.ts';
 import { CAUTIONS } from '../text/shellText.ts';
 import type { Checked } from './checked.ts';
 

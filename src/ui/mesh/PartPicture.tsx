@@ -6,7 +6,7 @@ import { through } from '../drawing/sheet.ts';
 import { passedName, sectionName } from '../text/inspectText.ts';
 import { usePxPerMm } from '../drawing/usePxPerMm.ts';
 import { useWidth } from '../drawing/useWidth.ts';
-import { cutWhere, MESH_FIGURES, pictureLabel, pictureScale, sectionItem } from '../text/meshText.ts';
+import { cutWhere, MESH_FIGURES, pictureLabel, pictureScale, sectionItem } from '../text/meshFigureText.ts';
 import { Balloon } from './Balloon.tsx';
 import { BalloonKey } from './BalloonKey.tsx';
 import { sectionOf, useChecked } from './checked.ts';

@@ -8,7 +8,7 @@ import { scaleText, through } from '../drawing/sheet.ts';
 import { usePxPerMm } from '../drawing/usePxPerMm.ts';
 import { useWidth } from '../drawing/useWidth.ts';
 import { lengthFigure, type LengthUnit } from '../text/numbers.ts';
-import { MESH_FIGURES, sectionItem, sectionTitle } from '../text/meshText.ts';
+import { MESH_FIGURES, sectionItem, sectionTitle } from '../text/meshFigureText.ts';
 import { Balloon } from './Balloon.tsx';
 import { BalloonKey } from './BalloonKey.tsx';
 import { sectionOf, useChecked } from './checked.ts';

@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { widthChart, type ChartRow, type WidthChart } from '../../core/inspect/scaleChart.ts';
 import { useWidth } from '../drawing/useWidth.ts';
 import { lengthFigure, type LengthUnit } from '../text/numbers.ts';
-import { COMB, MESH_FIGURES } from '../text/meshText.ts';
+import { COMB, MESH_FIGURES } from '../text/meshFigureText.ts';
 import { Mark } from '../app/Mark.tsx';
 import { numbersText } from './numbersText.ts';
 import { Balloon, balloonReach } from './Balloon.tsx';

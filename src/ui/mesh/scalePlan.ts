@@ -4,7 +4,7 @@ import type { Span } from '../../core/inspect/wholeSearch.ts';
 import { CHECK_LIMITS } from '../../store/checking.ts';
 import type { Box } from '../charts/frame.ts';
 import { letteringWidth } from '../drawing/lettering.ts';
-import { SCALE_CHART, scaleValueText } from '../text/meshText.ts';
+import { SCALE_CHART, scaleValueText } from '../text/meshFigureText.ts';
 import { balloonReach } from './Balloon.tsx';
 import { linear, type Linear } from './linear.ts';
 import { numbersText } from './numbersText.ts';

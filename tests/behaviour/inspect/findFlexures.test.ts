@@ -281,6 +281,32 @@ describe('what it joins', () => {
     ]);
   });
 
+  it('tells each root by itself', () => {
+    const [leaf] = find(
+      pulledUp(
+        [
+          { x: -16, y: -5 },
+          { x: -4, y: -5 },
+          ...arc(-3, -1.42, 1, Math.PI, Math.PI / 2, 8),
+          { x: 4, y: -0.42 },
+          { x: 4, y: -5 },
+          { x: 16, y: -5 },
+          { x: 16, y: 5 },
+          { x: 4, y: 5 },
+          { x: 4, y: 0.42 },
+          ...arc(-3, 1.42, 1, -Math.PI / 2, -Math.PI, 8),
+          { x: -4, y: 5 },
+          { x: -16, y: 5 },
+        ],
+        0,
+        6,
+      ),
+    ).flexures;
+    expectClose(leaf!.roots[0].fillet, 1, { rel: 0.05, because: 'facets of a fillet are chords of it' });
+    expect(leaf!.roots[1].fillet).toBe(0);
+    expectClose(leaf!.length, 8, { rel: 0.02, because: 'one fillet is cut at 75°' });
+  });
+
   it('leaves out what is thicker than asked, and says so of what shows beside a thinner one', () => {
     const thin = pulledUp(leafOutline({ ...LEAF, thickness: 0.5 }), 0, 8);
     const thick = placedMesh(pulledUp(leafOutline(LEAF), 0, 8), { axis: [0, 0, 1], angle: 0, shift: [0, 30, 0] });
