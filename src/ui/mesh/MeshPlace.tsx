@@ -5,7 +5,10 @@ import { useChoices } from '../../store/choices.ts';
 import { useSession } from '../../store/session.ts';
 import '../charts/charts.css';
 import '../drawing/drawing.css';
+// All three, in their order: alone, the first would be a piece of its own that comes after the others and undoes their widths.
 import '../find/find.css';
+import '../find/found.css';
+import '../find/why.css';
 import '../joints/answer.css';
 import '../joints/everyKind.ts';
 import '../joints/foot.css';
