@@ -8,13 +8,13 @@ import type { Understood } from './understand.ts';
  * How far from a whole count still prints as whole: a twentieth of a line is 0.02 mm, the resolution of calipers
  * and well inside what a nozzle's flow varies by (common practice, no source).
  */
-const WHOLE_WITHIN = 0.05;
+export const WHOLE_WITHIN = 0.05;
 
 /**
  * Below this share of one line most toolpath programs lay nothing (common practice, no source: a section narrower
  * than the lines wanted may vanish).
  */
-const VANISHES_BELOW = 0.9;
+export const VANISHES_BELOW = 0.9;
 
 /**
  * How the thin section lands on whole lines, or layers, of this print profile.

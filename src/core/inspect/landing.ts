@@ -14,6 +14,7 @@
  * Layers are never squeezed: a web of 2.4 comes out as two whole ones, and one of 2.6 as three. Odd or even is all one to
  * them. Whole means within a twentieth of a line or layer; that is our rule, and never a verdict by itself.
  */
+import { VANISHES_BELOW, WHOLE_WITHIN } from '../design/fit.ts';
 import { COUNT_ROUND_OFF, nearestWhole } from '../print/nearestCount.ts';
 import type { PrintProfile } from '../print/profile.ts';
 import { exactLayers, thicknessOfLayers } from '../print/wholeLayers.ts';
@@ -21,10 +22,6 @@ import { exactLines, thicknessOfLines } from '../print/wholeLines.ts';
 import type { Mm } from '../units.ts';
 import type { Landing, LandingState } from './judged.ts';
 
-/** How far from a whole count still counts as whole, in lines or layers; the same as for a measured joint. */
-export const WHOLE_WITHIN = 0.05;
-/** Below this share of one line, or of the first layer, most printers lay nothing; the same as for a measured joint. */
-const LAID_FROM = 0.9;
 /** So much of a line left over is half of one. */
 const HALF = 0.5;
 
@@ -90,7 +87,7 @@ export function landingOf(thickness: Mm, laid: LaidOf): Landing {
 
 function stateOf(exact: number, nearest: number, countOf: Landing['countOf']): LandingState {
   if (isWholeCount(exact)) return countOf === 'lines' && nearest % 2 === 1 ? 'odd' : 'whole';
-  if (exact < LAID_FROM) return 'not-laid';
+  if (exact < VANISHES_BELOW) return 'not-laid';
   // Between one line and two there is no room for the second line of a contour, however little is left over.
   if (countOf === 'lines' && exact < 2) return 'squeezed';
   return exact - Math.floor(exact) < HALF - COUNT_ROUND_OFF ? 'gap' : 'squeezed';

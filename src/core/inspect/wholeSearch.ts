@@ -7,7 +7,8 @@ import type { Mm } from '../units.ts';
 import { asLaid } from './asLaid.ts';
 import type { Flexure } from './flexure.ts';
 import type { PrintedAs } from './judged.ts';
-import { exactCount, isWholeCount, thicknessAt, WHOLE_WITHIN, type LaidOf } from './landing.ts';
+import { WHOLE_WITHIN } from '../design/fit.ts';
+import { exactCount, isWholeCount, thicknessAt, type LaidOf } from './landing.ts';
 
 /** Sections of the same thickness that are laid alike. */
 export interface Thin {

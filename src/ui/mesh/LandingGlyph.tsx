@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import { WHOLE_WITHIN } from '../../core/inspect/landing.ts';
+import { WHOLE_WITHIN } from '../../core/design/fit.ts';
 import { isWhole } from '../../core/inspect/verdicts.ts';
 import type { Judged, PrintedAs } from '../../core/inspect/judged.ts';
 import { FailHatch } from './Hatches.tsx';

@@ -4,7 +4,7 @@ import type { Loop } from '../../core/geometry/loop.ts';
 import type { Point } from '../../core/geometry/outline.ts';
 import type { PartSection } from '../../core/inspect/flexure.ts';
 import { isWhole } from '../../core/inspect/verdicts.ts';
-import { WHOLE_WITHIN } from '../../core/inspect/landing.ts';
+import { WHOLE_WITHIN } from '../../core/design/fit.ts';
 import type { Judged, PrintedAs } from '../../core/inspect/judged.ts';
 import { levelFrame } from './frames.ts';
 

@@ -1,9 +1,9 @@
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { runCommand } from '../../support/command.ts';
 
 const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
 const PARTS = 'tests/files/mesh/parts';
@@ -11,15 +11,7 @@ const LEAF = `${PARTS}/syn-leaf-084x6.stl`;
 const INCHES = `${PARTS}/syn-leaf-084x6-in-inches.stl`;
 const TWO = `${PARTS}/syn-two-objects.3mf`;
 
-/** Starts the command as a person would, with these arguments and this on its standard input. */
-function run(args: readonly string[], input: string | Uint8Array = '') {
-  const started = spawnSync(process.execPath, ['node_modules/tsx/dist/cli.mjs', 'src/cli/inspect.ts', ...args], {
-    cwd: ROOT,
-    input,
-    encoding: 'utf8',
-  });
-  return { code: started.status, out: started.stdout, err: started.stderr };
-}
+const run = (args: readonly string[], input?: string | Uint8Array) => runCommand('inspect', ROOT, args, input);
 
 describe('the command', { timeout: 60_000 }, () => {
   let folder = '';

@@ -8,6 +8,7 @@
 import { UnionFind } from '../../geometry/mesh/unionFind.ts';
 import type { Mm } from '../../units.ts';
 import { areaOf, chordInto, otherSide, widthOf, type Chord } from './chords.ts';
+import { lengthOfLine } from './lines.ts';
 import type { Triangles } from './triangles.ts';
 
 /** A way across may be so much wider than the narrowest and still belong to the same thin part. */
@@ -167,13 +168,7 @@ function leastOf(chords: readonly Chord[]): Mm {
 }
 
 function lengthOf(chords: readonly Chord[]): Mm {
-  let length = 0;
-  for (let i = 1; i < chords.length; i += 1) {
-    const a = chords[i - 1]!.middle;
-    const b = chords[i]!.middle;
-    length += Math.hypot(b.x - a.x, b.y - a.y);
-  }
-  return length;
+  return lengthOfLine(chords.map(({ middle }) => middle));
 }
 
 /** All runs of a part, each walked once. */
