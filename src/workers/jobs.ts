@@ -16,7 +16,7 @@ import { judgeWith } from './judgeWith.ts';
 import type { Alive, Input, JobName, Output, Request, Tell, Ways } from './protocol.ts';
 
 /** What is not here comes when it is first asked for. */
-type AtOnce = Exclude<JobName, 'doubt' | 'find' | 'nudges' | 'matchEffort' | 'checkPart' | 'drawPart'>;
+type AtOnce = 'assess' | 'waysOut';
 type Jobs = { readonly [K in AtOnce]: (input: Input<K>, alive: Alive) => Output<K> };
 
 const solve = rememberSolved();
@@ -103,6 +103,10 @@ export async function runRequest(
       return (await import('./partJobs.ts')).checkPartJob(input as Input<'checkPart'>, alive, tell);
     case 'drawPart':
       return (await import('./partJobs.ts')).drawPartJob(input as Input<'drawPart'>, alive);
+    case 'checkToolpath':
+      return (await import('./toolpathJobs.ts')).checkToolpathJob(input as Input<'checkToolpath'>, alive, tell);
+    case 'nearPlaces':
+      return (await import('./toolpathJobs.ts')).nearPlacesJob(input as Input<'nearPlaces'>, alive);
     case 'assess':
     case 'waysOut':
       return runJob(job, input as Input<AtOnce>, alive);

@@ -15,8 +15,11 @@ import type { CheckedPart } from '../core/inspect/checkedPart.ts';
 import type { LengthUnit } from '../core/inspect/lengthUnit.ts';
 import type { PlateUp } from '../core/inspect/judged.ts';
 import type { PartPicture, PictureOptions } from '../core/inspect/picture/picture.ts';
+import type { CheckedToolpath, PlaceNear } from '../core/inspect/toolpath/checkedToolpath.ts';
+import type { Place } from '../core/inspect/toolpath/place.ts';
 import type { OwnFilament } from '../core/material/types.ts';
 import type { Result } from '../core/result.ts';
+import type { GcodeText } from '../files/gcode/gcodeText.ts';
 
 /** What would make a joint pass, or how far each value may go while it does. */
 export interface Ways {
@@ -43,6 +46,19 @@ interface PartFile {
   readonly key: string;
   /** As the user says; otherwise as the file states, or as its size suggests. */
   readonly unit?: LengthUnit;
+}
+
+/** How far the check of a toolpath has come, and how many thin sections there are so far. */
+export interface ToolpathNews {
+  readonly doing: 'reading' | 'outlining' | 'looking' | 'gathering';
+  readonly found: number;
+}
+
+/** A toolpath: handed over by name only, and read piece by piece where it is. */
+interface ToolpathFile {
+  readonly file: Blob;
+  /** Another for every file. */
+  readonly key: string;
 }
 
 /** Every job with what it takes and gives. A new one is a line here and a function in `jobs.ts`. */
@@ -83,6 +99,24 @@ interface Jobs {
   readonly drawPart: {
     readonly input: PartFile & { readonly up: PlateUp; readonly options: PictureOptions };
     readonly output: Result<PartPicture>;
+  };
+  readonly checkToolpath: {
+    readonly input: ToolpathFile & {
+      readonly name: string;
+      /** Of the filament, as the user says [mm]; otherwise the one with which lines come out as wide as printers lay them. */
+      readonly diameter?: number;
+      /** The thickest that is looked for [mm]. */
+      readonly thickest: number;
+      /** Drawn by the user or carried over: gathered along with what is found, after it. */
+      readonly boxes?: readonly Place[];
+    };
+    readonly output: Result<CheckedToolpath<GcodeText>>;
+    readonly news: ToolpathNews;
+  };
+  /** What lies near other places of a toolpath that was checked. */
+  readonly nearPlaces: {
+    readonly input: ToolpathFile & { readonly diameter: number; readonly places: readonly Place[] };
+    readonly output: Result<readonly PlaceNear[]>;
   };
 }
 
