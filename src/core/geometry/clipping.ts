@@ -69,6 +69,23 @@ export function offset(loops: readonly Loop[], distance: Mm, tolerance: Mm): rea
   return loopsOf(found);
 }
 
+/**
+ * What a round brush covers that is drawn along lines: with round ends, or round and round along closed ones.
+ *
+ * @param lines - corners of each [mm], two or more
+ * @param width - of the brush [mm], > 0
+ * @param isClosed - whether each goes on from its last corner to its first
+ * @param tolerance - chords within this of the arcs round corners [mm]
+ */
+export function stroked(lines: readonly Loop[], width: Mm, isClosed: boolean, tolerance: Mm): readonly Loop[] {
+  const clipper = new ClipperOffset(2, tolerance * UNITS);
+  const wholes = lines.map((line) => line.map(({ x, y }) => ({ x: Math.round(x * UNITS), y: Math.round(y * UNITS) })));
+  clipper.addPaths(wholes, JoinType.Round, isClosed ? EndType.Joined : EndType.Round);
+  const found: Whole[] = [];
+  clipper.execute((width / 2) * UNITS, found);
+  return loopsOf(found);
+}
+
 /** Fewer corners, none of those left out further than the tolerance from the outline that remains. */
 export function simplified(loops: readonly Loop[], tolerance: Mm): readonly Loop[] {
   return loopsOf(wholeOf(loops).map((whole) => ramerDouglasPeucker(whole, tolerance * UNITS)));

@@ -68,3 +68,24 @@ export function beadWidthFromFlow(filamentDiameter: Mm, feedPerLength: number, h
   const area = ((Math.PI * filamentDiameter ** 2) / 4) * feedPerLength;
   return area / height + beadOverlap(height);
 }
+
+/**
+ * Width of the bead that a feed of filament lays, however little it is.
+ *
+ *     A = (π·d²/4)·(feed per length);   w = A/h + h·(1 − π/4) where A ≥ π·h²/4, else w = 4·A/(π·h)
+ *
+ * What is too little for a round section as high as the layer is taken to be an ellipse of that height; both meet at w = h.
+ *
+ * @param filamentDiameter - diameter d of the filament [mm], > 0
+ * @param feedPerLength - length of filament fed per length of line [-], ≥ 0
+ * @param height - layer height h [mm], > 0
+ * @returns line width w [mm], ≥ 0
+ *
+ * Source: bead-section.
+ * @example laidWidth(1.75, 0.0333, 0.2) // → 0.44339980
+ */
+export function laidWidth(filamentDiameter: Mm, feedPerLength: number, height: Mm): Mm {
+  const area = ((Math.PI * filamentDiameter ** 2) / 4) * feedPerLength;
+  const round = (Math.PI * height ** 2) / 4;
+  return area < round ? (4 * area) / (Math.PI * height) : area / height + beadOverlap(height);
+}

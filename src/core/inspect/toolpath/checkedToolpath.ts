@@ -13,9 +13,11 @@ export interface DiameterRead {
   readonly by: 'told' | 'sized';
 }
 
-/** What stands in a layer, seen from above: outer outlines counter-clockwise, holes clockwise [mm]. */
+/** What stands in layers that are alike, seen from above: outer outlines counter-clockwise, holes clockwise [mm]. */
 export interface LayerPlan {
+  /** Top of the last of them, and bottom of the first. */
   readonly z: Mm;
+  readonly bottom: Mm;
   readonly outlines: readonly (readonly Point[])[];
 }
 
@@ -32,7 +34,7 @@ export interface CheckedToolpath<Text> {
   readonly places: readonly PlaceNear[];
   /** Thin, but no flexures. */
   readonly passedOver: readonly PassedOver[];
-  /** Some layers whole, lowest first: one for each thin section at least, where it is best seen. */
+  /** The whole body, from the bottom up. */
   readonly plans: readonly LayerPlan[];
   /** How many of the layers were looked through for thin sections: all, unless there are very many. */
   readonly looked: { readonly layers: number; readonly of: number };
