@@ -1,17 +1,29 @@
 /** Checks a toolpath: apart from the other jobs, since no joint waits for it. */
-import { fail } from '../core/result.ts';
+import { ok } from '../core/result.ts';
+import { blobSource } from '../files/gcode/byteSource.ts';
+import { checkGcode, nearPlaces } from '../files/gcode/checkGcode.ts';
 import type { Alive, Input, Output, Tell } from './protocol.ts';
 
-const NOT_YET = { code: 'unreadable', message: 'Toolpaths cannot be read yet' } as const;
+/** Of a spiral that was checked, how much it rises a turn: boxes that are drawn later are read with it. */
+const pitches = new Map<string, number | undefined>();
 
-export function checkToolpathJob(
-  _input: Input<'checkToolpath'>,
-  _alive: Alive,
-  _tell: Tell,
+export async function checkToolpathJob(
+  { file, key, diameter, thickest, boxes }: Input<'checkToolpath'>,
+  alive: Alive,
+  tell: Tell,
 ): Promise<Output<'checkToolpath'>> {
-  return Promise.resolve(fail(NOT_YET));
+  const asked = { thickest, ...(diameter !== undefined && { diameter }), ...(boxes && { boxes }) };
+  const checked = await checkGcode(blobSource(file), asked, {
+    alive,
+    say: (doing, found) => tell({ doing, found }),
+  });
+  if (checked.ok) pitches.set(key, checked.value.figures.pitch);
+  return checked;
 }
 
-export function nearPlacesJob(_input: Input<'nearPlaces'>, _alive: Alive): Promise<Output<'nearPlaces'>> {
-  return Promise.resolve(fail(NOT_YET));
+export async function nearPlacesJob(
+  { file, key, diameter, places }: Input<'nearPlaces'>,
+  alive: Alive,
+): Promise<Output<'nearPlaces'>> {
+  return ok(await nearPlaces(blobSource(file), diameter, places, pitches.get(key), alive));
 }

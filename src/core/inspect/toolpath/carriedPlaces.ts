@@ -91,7 +91,10 @@ function stoodBox({ min, max }: Box3, { scale, up }: Stands): Box3 {
 
 /** Box of what stands in layers. */
 function boxOfPlans(plans: readonly LayerPlan[]): Box3 | undefined {
-  const [low, high] = [{ x: Infinity, y: Infinity }, { x: -Infinity, y: -Infinity }];
+  const [low, high] = [
+    { x: Infinity, y: Infinity },
+    { x: -Infinity, y: -Infinity },
+  ];
   for (const { outlines } of plans) {
     for (const { x, y } of outlines.flat()) {
       low.x = Math.min(low.x, x);
@@ -142,7 +145,10 @@ export interface PartToCarry {
  * @param plans - what stands in the layers [mm]
  * @returns places numbered as in the part [mm]; empty where the toolpath is not of that part as it stands
  */
-export function carriedPlaces({ findings, box, stands: how }: PartToCarry, plans: readonly LayerPlan[]): readonly Place[] {
+export function carriedPlaces(
+  { findings, box, stands: how }: PartToCarry,
+  plans: readonly LayerPlan[],
+): readonly Place[] {
   const part = stoodBox(box, how);
   const middle = { x: (part.min.x + part.max.x) / 2, y: (part.min.y + part.max.y) / 2, z: part.min.z };
   let best: { readonly count: number; readonly carry: Carry } | undefined;

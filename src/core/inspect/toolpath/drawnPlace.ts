@@ -18,7 +18,11 @@ export interface DrawnBox {
 }
 
 const PLATE: Range = { min: -2000, max: 2000, because: 'no desktop printer reaches further' };
-const LENGTH: Range = { min: 0.2, max: 500, because: 'a thin section is longer than a line is wide, and fits on a plate' };
+const LENGTH: Range = {
+  min: 0.2,
+  max: 500,
+  because: 'a thin section is longer than a line is wide, and fits on a plate',
+};
 const THICKNESS: Range = { min: 0.1, max: 20, because: 'nothing thinner is laid, and nothing thicker bends' };
 const HEIGHT: Range = { min: 0, max: 2000, because: 'the plate is at 0, and no desktop printer reaches higher' };
 

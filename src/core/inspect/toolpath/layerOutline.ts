@@ -107,15 +107,15 @@ function coveredHoles(inside: InsideLoops, others: readonly FlatPath[]): Float64
   return covered;
 }
 
+/** The hole that each outer loop stands in, −1 where it stands free; of holes −1 too. */
+function parentsOf(inside: InsideLoops): readonly number[] {
+  return inside.loops.map((loop, i) => (inside.areas[i]! > 0 ? smallestRound(inside, loop, i) : -1));
+}
+
 /** Area of each hole less that of what stands in it [mm²]. */
-function openAreas(inside: InsideLoops): Float64Array {
-  const areas = Float64Array.from(inside.areas, Math.abs);
-  const open = areas.slice();
-  for (const [i, loop] of inside.loops.entries()) {
-    if (inside.areas[i]! <= 0) continue;
-    const parent = smallestRound(inside, loop, i);
-    if (parent >= 0) open[parent]! -= areas[i]!;
-  }
+function openAreas({ areas }: InsideLoops, parents: readonly number[]): Float64Array {
+  const open = Float64Array.from(areas, Math.abs);
+  for (const [i, parent] of parents.entries()) if (parent >= 0) open[parent]! -= areas[i]!;
   return open;
 }
 
@@ -165,14 +165,16 @@ function bodiesOf(rings: readonly FlatPath[], others: readonly FlatPath[]): read
   if (!cover.some((loop) => loopArea(loop) < 0)) return cover;
   const inside = new InsideLoops(cover);
   const covered = coveredHoles(inside, others);
-  const open = openAreas(inside);
+  const parents = parentsOf(inside);
+  const open = openAreas(inside, parents);
   // Programs lead contours round holes the other way than round the body that they are in.
   const isBody = (hole: Loop, i: number) => {
     if (covered[i]! >= FILLED * open[i]!) return true;
     return Math.sign(nearestTurn(rings, hole[0]!)) === Math.sign(outerTurn(rings, hole[0]!));
   };
-  const kept = cover.filter((loop, i) => inside.areas[i]! > 0 || !isBody(loop, i));
-  return unite(kept);
+  const filled = cover.map((hole, i) => inside.areas[i]! < 0 && isBody(hole, i));
+  // What stands in a hole that is filled is part of the body already.
+  return cover.filter((_, i) => !filled[i] && !filled[parents[i]!]);
 }
 
 /**

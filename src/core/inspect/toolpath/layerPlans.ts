@@ -48,13 +48,28 @@ function groups(layers: readonly LayerFigures[]): readonly (readonly LayerFigure
   return found;
 }
 
+/** Turns of a spiral: each goes from its height to that of the next, and lies half a turn under and over it in the mean. */
+function turnsOf(layers: readonly LayerFigures[], pitch: Mm): readonly Band[] {
+  const every = Math.max(1, Math.ceil(layers.length / MOST_OUTLINED.layers));
+  return layers
+    .filter((_, i) => i % every === 0)
+    .map(({ z }) => ({
+      bottom: Math.max(0, z - pitch / 2),
+      top: z + (every - 0.5) * pitch,
+      from: z,
+      to: z + 0.999 * pitch,
+    }));
+}
+
 /**
  * Which layers are outlined: all, or every so many where there is very much.
  *
  * @param layers - of the whole toolpath, lowest first [mm]
- * @returns bands from the bottom up [mm], and how many layers they stand for [-]
+ * @param pitch - of a spiral, how much it rises a turn [mm]
+ * @returns bands from the bottom up [mm]
  */
-export function bandsOf(layers: readonly LayerFigures[]): readonly Band[] {
+export function bandsOf(layers: readonly LayerFigures[], pitch?: Mm): readonly Band[] {
+  if (pitch !== undefined) return turnsOf(layers, pitch);
   const all = groups(layers);
   const pieces = layers.reduce((sum, layer) => sum + layer.pieces, 0);
   const every = Math.max(1, Math.ceil(pieces / MOST_OUTLINED.pieces), Math.ceil(all.length / MOST_OUTLINED.layers));

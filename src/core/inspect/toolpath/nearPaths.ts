@@ -97,7 +97,8 @@ class Gathering {
     }
   }
 
-  #keep({ x, y, z, feed, count, height, isClosed, line, tool, number }: LaidPath, from: number, to: number): void {
+  #keep(path: LaidPath, from: number, to: number): void {
+    const { x, y, z, feed, count, height, isClosed, begins, ends, line, tool, number } = path;
     this.#corners += to - from + 1;
     if (this.#corners > MOST_CORNERS) {
       this.#isCut = true;
@@ -115,8 +116,8 @@ class Gathering {
       points,
       feeds: feed.slice(from, to),
       isClosed,
-      begins: from === 0,
-      ends: to === count - 1,
+      begins: begins && from === 0,
+      ends: ends && to === count - 1,
       line,
       tool,
     });

@@ -24,7 +24,11 @@ export interface LaidPath {
   readonly count: number;
   /** Over what was laid before, lower down [mm]. */
   readonly height: Mm;
+  /** Whether it ends where it began; of a spiral, which is handed on turn by turn, always. */
   readonly isClosed: boolean;
+  /** False where a spiral goes on from the turn before, or to the next. */
+  readonly begins: boolean;
+  readonly ends: boolean;
   readonly line: number;
   readonly tool: number;
 }
@@ -64,6 +68,9 @@ export class Paths implements MoveSink {
   #line = 0;
   #tool = 0;
   #number = 0;
+  #begins = true;
+  /** Where the next turn of a spiral begins. */
+  #nextTurn: Mm | undefined;
 
   /** @param diameter - of the filament [mm]; tells only how wide a path is that may close */
   constructor(handler: PathHandler, diameter: Mm, pitch?: Mm) {
@@ -116,6 +123,15 @@ export class Paths implements MoveSink {
     this.#length += length;
     this.#laid += rows[at + LAID]!;
     this.#corner(x, y, z);
+    if (this.#pitch !== undefined) this.#turn(z, this.#pitch);
+  }
+
+  /** A spiral is cut where a turn is full. */
+  #turn(z: Mm, pitch: Mm): void {
+    this.#nextTurn ??= this.#z.values[0]! + pitch;
+    if (z < this.#nextTurn - 1e-6) return;
+    while (z >= this.#nextTurn - 1e-6) this.#nextTurn += pitch;
+    this.#finish(true);
   }
 
   #corner(x: number, y: number, z: number): void {
@@ -126,14 +142,16 @@ export class Paths implements MoveSink {
 
   #travel(rows: Float64Array, at: number): void {
     const to = { x: rows[at + X]!, y: rows[at + Y]! };
-    const isMove = Math.hypot(to.x - this.#atX, to.y - this.#atY) > NO_MOVE || Math.abs(rows[at + Z]! - this.#atZ) > 1e-6;
+    const isMove =
+      Math.hypot(to.x - this.#atX, to.y - this.#atY) > NO_MOVE || Math.abs(rows[at + Z]! - this.#atZ) > 1e-6;
     if (isMove) this.#finish();
     const from = { x: this.#atX, y: this.#atY };
     const z = (rows[at + Z]! + this.#atZ) / 2;
     this.#handler.travel?.({ from, to, z, over: this.#steps.z, line: rows[at + LINE]! });
   }
 
-  #finish(): void {
+  /** @param goesOn - whether a spiral goes on in its next turn */
+  #finish(goesOn = false): void {
     const count = this.#x.count;
     if (count > 1) {
       const { values: x } = this.#x;
@@ -147,12 +165,15 @@ export class Paths implements MoveSink {
         feed: this.#feed.values,
         count,
         height,
-        isClosed: this.#isClosed(height),
+        isClosed: this.#pitch === undefined ? this.#isClosed(height) : goesOn,
+        begins: this.#begins,
+        ends: !goesOn,
         line: this.#line,
         tool: this.#tool,
       });
       this.#number += 1;
     }
+    this.#begins = !goesOn;
     for (const list of [this.#x, this.#y, this.#z, this.#feed]) list.clear();
     this.#length = 0;
     this.#laid = 0;
@@ -160,11 +181,8 @@ export class Paths implements MoveSink {
 
   #isClosed(height: Mm): boolean {
     const last = this.#x.count - 1;
-    if (last < 3 || this.#pitch !== undefined) return false;
-    const apart = Math.hypot(
-      this.#x.values[last]! - this.#x.values[0]!,
-      this.#y.values[last]! - this.#y.values[0]!,
-    );
+    if (last < 3) return false;
+    const apart = Math.hypot(this.#x.values[last]! - this.#x.values[0]!, this.#y.values[last]! - this.#y.values[0]!);
     const area = (Math.PI * this.#diameter ** 2 * this.#laid) / (4 * this.#length);
     const width = area / height;
     return apart <= CLOSES * width && this.#length > GOES_ROUND * width;

@@ -15,8 +15,7 @@ export interface Slab {
 const ALIKE: Mm = 0.1;
 const FINE: Mm = 0.02;
 
-const reachesOut = (a: readonly Loop[], b: readonly Loop[]) =>
-  offset(without(a, b), -ALIKE / 2, FINE).length > 0;
+const reachesOut = (a: readonly Loop[], b: readonly Loop[]) => offset(without(a, b), -ALIKE / 2, FINE).length > 0;
 
 /** Whether neither reaches out of the other. */
 function standAlike(a: readonly Loop[], b: readonly Loop[]): boolean {
