@@ -43,7 +43,7 @@ const RULES: Readonly<Record<string, Rule>> = {
   'core/life': pure('base', 'numeric', 'material'),
   'core/design': pure(...ALL_BUT_DESIGN),
   'core/find': pure(...ALL_BUT_DESIGN, 'design'),
-  'core/inspect': { folders: ['core'], packages: ['delaunator'] },
+  'core/inspect': { folders: ['core'], packages: ['delaunator', 'earcut'] },
   // Unzipping, XML and the splitting of polygons have traps enough to fill a package each.
   files: { folders: ['core'], packages: ['valibot', '@tarikjabiri/dxf', 'fflate', 'saxes', 'earcut'] },
   cli: {

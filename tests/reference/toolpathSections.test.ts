@@ -80,7 +80,10 @@ describe('thin sections of known parts, laid in lines', () => {
       const nearest = left.reduce((best, one) => (off(one) < off(best) ? one : best));
       left.splice(left.indexOf(nearest), 1);
       const { thickness, length, depth, along, across } = nearest.flexure!;
-      expectClose(off(nearest), 0, { abs: 0.28, because: 'half of what the length may be off, which may be at one end' });
+      expectClose(off(nearest), 0, {
+        abs: 0.28,
+        because: 'half of what the length may be off, which may be at one end',
+      });
       expectClose(thickness.least, neck.thickness_mm, { rel: 0.01, because: 'outlines are kept to 6 µm at each side' });
       expectClose(depth, neck.width_mm, { abs: 0.1, because: 'a layer is 0.1 high' });
       expectClose(length, neck.length_between_pads_mm, {
