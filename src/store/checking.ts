@@ -10,9 +10,9 @@ import { checkProfile } from '../core/print/checkProfile.ts';
 import type { PrintProfile } from '../core/print/profile.ts';
 import { radians, type Mm } from '../core/units.ts';
 import { isObject } from '../files/shape.ts';
+import { changing, isWithin, keptRecord, type Changing, type Range } from './history.ts';
 import { USUAL_PROFILE } from './newJoint.ts';
-import { browserStorage, keepChoice, readStored, type PreferenceStorage } from './preferences.ts';
-import { sameValue } from './sameValue.ts';
+import { browserStorage, keepChoice, type PreferenceStorage } from './preferences.ts';
 import { useSession } from './session.ts';
 import { openJointOf } from './state.ts';
 
@@ -21,11 +21,6 @@ export interface CheckValues {
   readonly asked: AskedOfAll;
   /** The thickest that is looked for [mm], in the part as its file has it. */
   readonly thickest: Mm;
-}
-
-interface Range {
-  readonly min: number;
-  readonly max: number;
 }
 
 /** What each value may be; chosen, wide enough for any part of a desktop printer. Turns in rad, lengths in mm. */
@@ -49,57 +44,7 @@ function firstValues(): CheckValues {
   return { ...FIRST_VALUES, as: { ...FIRST_VALUES.as, profile } };
 }
 
-interface Step {
-  readonly before: CheckValues;
-  readonly after: CheckValues;
-  /** In the past tense with the old value: “Lines set to 0.42 mm, were 0.56”. */
-  readonly said: string;
-}
-
-export interface CheckHistory {
-  readonly values: CheckValues;
-  readonly past: readonly Step[];
-  readonly future: readonly Step[];
-  readonly gesture: string | undefined;
-  readonly notice: { readonly said: string; readonly how: 'done' | 'undone' | 'redone' } | undefined;
-}
-
-/** Steps kept. */
-const MOST_STEPS = 100;
-
-/** Other values in force; changes of one gesture are one step. */
-export function changed(state: CheckHistory, values: CheckValues, said: string, gesture?: string): CheckHistory {
-  if (sameValue(state.values, values)) return state;
-  const goesOn = gesture !== undefined && gesture === state.gesture;
-  const last = goesOn ? state.past.at(-1) : undefined;
-  const earlier = last === undefined ? state.past : state.past.slice(0, -1);
-  const before = last?.before ?? state.values;
-  if (sameValue(before, values)) {
-    return { values, past: earlier, future: [], gesture: undefined, notice: undefined };
-  }
-  const past = [...earlier, { before, after: values, said }].slice(-MOST_STEPS);
-  return { values, past, future: [], gesture, notice: { said, how: 'done' } };
-}
-
-export function undone(state: CheckHistory): CheckHistory {
-  const step = state.past.at(-1);
-  if (step === undefined) return state;
-  const notice = { said: step.said, how: 'undone' } as const;
-  const future = [step, ...state.future];
-  return { values: step.before, past: state.past.slice(0, -1), future, gesture: undefined, notice };
-}
-
-export function redone(state: CheckHistory): CheckHistory {
-  const [step, ...future] = state.future;
-  if (step === undefined) return state;
-  const notice = { said: step.said, how: 'redone' } as const;
-  return { values: step.after, past: [...state.past, step], future, gesture: undefined, notice };
-}
-
 const KEY = 'bendbook.check';
-
-const isWithin = (value: unknown, { min, max }: Range): value is number =>
-  typeof value === 'number' && value >= min && value <= max;
 
 function readProfile(value: unknown): PrintProfile | undefined {
   if (!isObject(value)) return undefined;
@@ -133,18 +78,9 @@ function readAsked(value: unknown, otherwise: AskedOfAll): AskedOfAll {
   };
 }
 
-function parsed(text: string | undefined): unknown {
-  try {
-    return JSON.parse(text ?? 'null');
-  } catch {
-    return undefined;
-  }
-}
-
 /** The values of the last visit, each as far as it can still be used. */
 export function readCheckValues(storage: PreferenceStorage | undefined, otherwise = FIRST_VALUES): CheckValues {
-  const kept = parsed(readStored(storage, KEY));
-  if (!isObject(kept)) return otherwise;
+  const kept = keptRecord(storage, KEY);
   const { thickest } = kept;
   return {
     as: readAs(kept['as'], otherwise.as),
@@ -157,31 +93,8 @@ export function keepCheckValues(storage: PreferenceStorage | undefined, values: 
   keepChoice(storage, KEY, JSON.stringify(values));
 }
 
-interface Checking extends CheckHistory {
-  readonly change: (values: CheckValues, said: string, gesture?: string) => void;
-  /** The next change is a step of its own. */
-  readonly endGesture: () => void;
-  /** Takes the slip away, because something else has happened since. */
-  readonly dismiss: () => void;
-  readonly undo: () => void;
-  readonly redo: () => void;
-}
-
-export const useChecking = create<Checking>()((set, get) => {
-  const put = (next: CheckHistory) => {
-    keepCheckValues(browserStorage(), next.values);
-    set(next);
-  };
-  return {
-    values: readCheckValues(browserStorage(), firstValues()),
-    past: [],
-    future: [],
-    gesture: undefined,
-    notice: undefined,
-    change: (values, said, gesture) => put(changed(get(), values, said, gesture)),
-    endGesture: () => set({ gesture: undefined }),
-    dismiss: () => set({ notice: undefined }),
-    undo: () => put(undone(get())),
-    redo: () => put(redone(get())),
-  };
-});
+export const useChecking = create<Changing<CheckValues>>()((set, get) =>
+  changing(readCheckValues(browserStorage(), firstValues()), set, get, (values) =>
+    keepCheckValues(browserStorage(), values),
+  ),
+);

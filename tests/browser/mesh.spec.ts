@@ -12,7 +12,7 @@ const chooser = (page: Page) => page.getByLabel('Part file to check').first();
 const strip = (page: Page) => page.getByRole('navigation', { name: 'Thin sections of this part' });
 const findings = (page: Page) => page.getByRole('region', { name: 'Thin sections found' });
 const rows = (page: Page) => findings(page).locator('tbody tr');
-const slip = (page: Page) => page.locator('.slip.of-mesh');
+const slip = (page: Page) => page.locator('.slip.of-check');
 const balloon = (page: Page, figure: string, number: number): Locator =>
   page.locator(figure).getByRole('button', { name: new RegExp(`^Number ${number}:`) });
 

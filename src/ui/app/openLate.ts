@@ -9,10 +9,9 @@ import { useMessages } from '../../store/messages.ts';
 import { useSession } from '../../store/session.ts';
 import { bringIn, takeFilaments } from '../filaments/own/bringIn.ts';
 import { alongText } from '../text/ownText.ts';
-import { NO_GCODE } from '../text/openText.ts';
 import { sentence } from '../text/said.ts';
 import { partFull, repairsText, SAID } from '../text/shellText.ts';
-import { isGcodeName, isMeshName, saysMesh } from './meshKind.ts';
+import { isGcodeName, isMeshName, saysGcode, saysMesh } from './fileKind.ts';
 import { problemsText } from './problemsText.ts';
 
 /** Notes that say what reading changed; cautions about the joints are shown with the joints. */
@@ -62,18 +61,32 @@ function openBytes(bytes: Uint8Array, refuse: Refuse): string | undefined {
   return saysFilaments(bytes) ? openFilaments(bytes, refuse) : openPart(bytes, refuse);
 }
 
-async function checkMesh(file: File, refuse: Refuse): Promise<undefined> {
-  const checking = await import('../mesh/MeshPlace.tsx').catch(() => undefined);
-  if (checking === undefined) return refuse('What checks part files did not come; load the page again.');
+/** Takes a file to the place where it is checked. */
+async function checkIn(place: string, come: Promise<Checking>, file: File, refuse: Refuse): Promise<undefined> {
+  const checking = await come.catch(() => undefined);
+  if (checking === undefined) return refuse('What checks such files did not come; load the page again.');
   useMessages.getState().clear();
   checking.checkFile(file);
-  location.hash = 'mesh';
+  location.hash = place;
 }
 
-/** Opens whatever a file holds: a mesh by its name or its first bytes, else a part or filaments of ours. */
+interface Checking {
+  readonly checkFile: (file: File) => void;
+}
+
+/** What a file is by its name, or by its first bytes where the name does not tell; nothing where it may be ours. */
+async function foreign(file: File): Promise<'mesh' | 'toolpath' | undefined> {
+  if (isMeshName(file.name)) return 'mesh';
+  if (isGcodeName(file.name)) return 'toolpath';
+  if (await saysMesh(file)) return 'mesh';
+  return (await saysGcode(file)) ? 'toolpath' : undefined;
+}
+
+/** Opens whatever a file holds: a mesh or a toolpath by its name or its first bytes, else a part or filaments of ours. */
 export async function openWhole(file: File, refuse: Refuse): Promise<string | undefined> {
-  if (isMeshName(file.name) || (await saysMesh(file))) return checkMesh(file, refuse);
-  if (isGcodeName(file.name)) return refuse(NO_GCODE);
+  const kind = await foreign(file);
+  if (kind === 'mesh') return checkIn(kind, import('../mesh/MeshPlace.tsx'), file, refuse);
+  if (kind === 'toolpath') return checkIn(kind, import('../toolpath/ToolpathPlace.tsx'), file, refuse);
   // Judged before reading, so that a film dropped by mistake is not pulled into memory.
   if (file.size > MAX_PART_BYTES) return refuse(`It holds ${file.size} bytes, a part at most ${MAX_PART_BYTES}.`);
   const bytes = await file.arrayBuffer().catch(() => undefined);

@@ -14,5 +14,6 @@ export interface Place {
 export const PLACES: readonly [Place, ...Place[]] = [
   { id: 'joints', name: 'Joints', Page: JointsPlace },
   { id: 'mesh', name: 'Mesh', Page: lazy(() => import('../mesh/MeshPlace.tsx')), own: true },
+  { id: 'toolpath', name: 'Toolpath', Page: lazy(() => import('../toolpath/ToolpathPlace.tsx')), own: true },
   { id: 'filaments', name: 'Filaments', Page: lazy(() => import('../filaments/FilamentsPlace.tsx')), own: true },
 ];

@@ -1,6 +1,7 @@
 import { useState } from 'react';
-import { MESH } from '../text/meshText.ts';
-import { ChooseButton } from './DropCell.tsx';
+import { ChooseButton } from '../check/DropCell.tsx';
+import { CHECK } from '../text/checkText.ts';
+import { MESH, MESH_CHOOSER } from '../text/meshText.ts';
 import { checkFile, usePartCheck } from './partCheck.ts';
 
 /** Written by us; three leaves of one, two and three lines of 0.42 mm. */
@@ -17,11 +18,11 @@ export function EmptyMesh() {
     if (bytes) checkFile(new File([bytes], SAMPLE));
   };
   return (
-    <section className="empty mesh-empty" aria-label={MESH.title}>
+    <section className="empty check-empty" aria-label={MESH.title}>
       <h2 className="big">{MESH.none}</h2>
       <p>{MESH.noneMore}</p>
       <div className="row">
-        <ChooseButton>{MESH.choose}</ChooseButton>
+        <ChooseButton chooser={MESH_CHOOSER}>{CHECK.choose}</ChooseButton>
         <button
           className="b"
           type="button"

@@ -2,7 +2,8 @@ import type { Problem } from '../../core/problems.ts';
 import { problemText } from '../text/problemText.ts';
 import { VerdictShape } from '../app/VerdictShape.tsx';
 import { damageText, sizeText, unitChoice, unitDoubt, unitReadText } from '../text/inspectText.ts';
-import { bytesText, factsRows, keepUnitText, MESH, readInText } from '../text/meshText.ts';
+import { bytesText, CHECK } from '../text/checkText.ts';
+import { factsRows, keepUnitText, readInText } from '../text/meshText.ts';
 import { useChecked } from './checked.ts';
 import { readAs } from './partCheck.ts';
 
@@ -54,9 +55,9 @@ export function FileFacts() {
   const { part, bytes, values, unit } = useChecked();
   const { damage, notes, facts } = part;
   return (
-    <section className="file" aria-label={MESH.file}>
+    <section className="file" aria-label={CHECK.file}>
       <h2 className="h">
-        {MESH.file}
+        {CHECK.file}
         <span className="aside">{bytesText(bytes)}</span>
       </h2>
       <table>

@@ -175,7 +175,7 @@ export function FindingsTable() {
     requestAnimationFrame(() => body.querySelector<HTMLElement>('.on .pick')?.focus());
   };
   return (
-    <section className="found" aria-label={MESH.found}>
+    <section className="findings" aria-label={MESH.found}>
       <h2 className="h">
         {MESH.found}
         <span className="aside">{foundNote(values, angle(values.asked.turn), unit)}</span>

@@ -2,7 +2,8 @@ import { useChecking } from '../../store/checking.ts';
 import { Sentence } from '../controls/Sentence.tsx';
 import { Live } from '../life/Live.tsx';
 import { passedName, passedOverText } from '../text/inspectText.ts';
-import { cutText, LOOK_UP_TO, lookedText, MESH, morePassed } from '../text/meshText.ts';
+import { CHECK, LOOK_UP_TO, morePassed } from '../text/checkText.ts';
+import { cutText, lookedText, MESH } from '../text/meshText.ts';
 import type { PassedOver } from '../../core/inspect/flexure.ts';
 import { BalloonSign } from './Balloon.tsx';
 import { useChecked } from './checked.ts';
@@ -75,10 +76,10 @@ export function HowItLooked() {
   const { findings, thickest } = part;
   const { passedOver, flexures } = findings;
   return (
-    <section className="looked" aria-label={MESH.looked}>
+    <section className="looked" aria-label={CHECK.looked}>
       <h2 className="h">
-        {MESH.looked}
-        <span className="aside">{MESH.lookedAside}</span>
+        {CHECK.looked}
+        <span className="aside">{CHECK.lookedAside}</span>
       </h2>
       <ol>
         {lookedText(thickest, flexures.length, groups.length, unit).map((text) => (

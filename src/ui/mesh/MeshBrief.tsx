@@ -24,7 +24,7 @@ export function MeshBrief() {
   const of: BriefOfPart = { values, unit, change };
   return (
     <section className="brief" aria-label="Brief">
-      <Sentence className="part-says">
+      <Sentence className="check-says">
         <span className="fname">{name}</span>, scaled <Value name="scale" of={of} stop="," /> in{' '}
         <Choice name="filament" of={of} stop="," /> <Choice name="up" of={of} stop="," /> in{' '}
         <Value name="lineWidth" of={of} /> lines and <Value name="layerHeight" of={of} /> layers from a{' '}

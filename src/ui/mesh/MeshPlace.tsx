@@ -5,10 +5,8 @@ import { useChoices } from '../../store/choices.ts';
 import { useSession } from '../../store/session.ts';
 import '../charts/charts.css';
 import '../drawing/drawing.css';
-// All three, in their order: alone, the first would be a piece of its own that comes after the others and undoes their widths.
-import '../find/find.css';
-import '../find/found.css';
-import '../find/why.css';
+import '../check/check.css';
+import { CheckSlip } from '../check/CheckSlip.tsx';
 import '../joints/answer.css';
 import '../joints/everyKind.ts';
 import '../joints/foot.css';
@@ -16,13 +14,12 @@ import '../joints/JointStrip.css';
 import { MESH } from '../text/meshText.ts';
 import { alikeOf } from '../../core/inspect/alike.ts';
 import { CheckedProvider, type Checked } from './checked.ts';
-import { CheckProgress, NotRead } from './CheckProgress.tsx';
+import { CheckProgress, PartNotRead } from './CheckProgress.tsx';
 import { EmptyMesh } from './EmptyMesh.tsx';
 import './mesh.css';
 import './figures.css';
 import './facts.css';
 import './widths.css';
-import { MeshSlip } from './MeshSlip.tsx';
 import { MeshTitle } from './MeshTitle.tsx';
 import { PartSheet } from './PartSheet.tsx';
 import { usePartCheck } from './partCheck.ts';
@@ -38,13 +35,13 @@ function useCheckedPart(): Checked | undefined {
   const { as, asked } = values;
   const judged = useMemo(() => {
     if (!standing) return [];
-    const { part, asked: what } = standing;
+    const { value: part, asked: what } = standing;
     return judgeAll(part.findings.flexures, part.facts.box, as, asked, what.file.name);
     // oxlint-disable-next-line react/exhaustive-deps -- a filament of one's own is looked up on its shelf
   }, [standing, as, asked, own]);
   const groups = useMemo(() => alikeOf(judged), [judged]);
   if (!standing) return undefined;
-  const { part, asked: what } = standing;
+  const { value: part, asked: what } = standing;
   const { file } = what;
   return { part, name: file.name, bytes: file.size, file, values, unit, judged, groups, chosen };
 }
@@ -52,6 +49,7 @@ function useCheckedPart(): Checked | undefined {
 /** The place where somebody else's part is checked. */
 export default function MeshPlace() {
   const checked = useCheckedPart();
+  const history = useChecking();
   const name = checked?.name ?? MESH.title;
   useEffect(() => {
     document.title = `${name}: Bendbook`;
@@ -64,15 +62,15 @@ export default function MeshPlace() {
           <PartSheet />
         </CheckedProvider>
       ) : (
-        <main className="main mesh nothing">
+        <main className="main checks mesh nothing">
           <div className="whole">
-            <NotRead />
+            <PartNotRead />
             <EmptyMesh />
           </div>
         </main>
       )}
       <MeshTitle checked={checked} />
-      <MeshSlip />
+      <CheckSlip history={history} />
     </>
   );
 }

@@ -2,7 +2,7 @@ import { findFilament } from '../../core/material/shelf.ts';
 import { KeptCell, MarksCell } from '../app/TitleCells.tsx';
 import { lengthFigure } from '../text/numbers.ts';
 import { scaleFigure } from '../text/meshFigureText.ts';
-import { MESH } from '../text/meshText.ts';
+import { CHECK } from '../text/checkText.ts';
 import { CAUTIONS } from '../text/shellText.ts';
 import type { Checked } from './checked.ts';
 
@@ -39,7 +39,7 @@ export function MeshTitle({ checked }: { readonly checked: Checked | undefined }
       )}
       <div className="cautions last">
         <small>Read this</small>
-        {CAUTIONS.join(' ')} {MESH.kept}
+        {CAUTIONS.join(' ')} {CHECK.kept}
       </div>
       <MarksCell className="marks last" />
       <KeptCell className="kept last end" />

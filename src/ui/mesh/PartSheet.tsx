@@ -1,8 +1,9 @@
 import type { DamageKind } from '../../core/geometry/mesh/damage.ts';
 import { VerdictShape } from '../app/VerdictShape.tsx';
-import { cutText, damagedText, MESH, nothingThin, unitHead } from '../text/meshText.ts';
+import { CHECK } from '../text/checkText.ts';
+import { cutText, damagedText, nothingThin, unitHead } from '../text/meshText.ts';
 import { useChecked } from './checked.ts';
-import { NotRead } from './CheckProgress.tsx';
+import { PartNotRead } from './CheckProgress.tsx';
 import { Cures } from './Cures.tsx';
 import { FileFacts, UnitQuestion } from './FileFacts.tsx';
 import { FindingsTable } from './FindingsTable.tsx';
@@ -65,7 +66,7 @@ function NothingThin() {
     <section className="verdict beyond" aria-label="Verdict" aria-live="polite">
       <h2>
         <VerdictShape grade="beyond" />
-        {MESH.nothing}
+        {CHECK.nothing}
       </h2>
       <p>{nothingThin(name, part.thickest, unit)}</p>
       <LookUpTo />
@@ -80,11 +81,11 @@ export function PartSheet() {
   return (
     <>
       <PartStrip />
-      <main className={hasAny ? 'main mesh' : 'main mesh no-thin'}>
+      <main className={hasAny ? 'main checks mesh' : 'main checks mesh no-thin'}>
         <MeshBrief />
         <div className="answer">
           <div className="first-answer">
-            <NotRead />
+            <PartNotRead />
             <Cautions />
             {hasAny ? <MeshVerdict /> : <NothingThin />}
             {hasAny && <NotedOf />}

@@ -6,10 +6,10 @@ import { usePxPerMm } from '../drawing/usePxPerMm.ts';
 import { useInSight } from '../joints/useInSight.ts';
 import type { Judged } from '../../core/inspect/judged.ts';
 import { landingCount } from '../text/inspectText.ts';
-import { MESH } from '../text/meshText.ts';
+import { DropCell } from '../check/DropCell.tsx';
+import { MESH, MESH_CHOOSER } from '../text/meshText.ts';
 import { shortVerdict } from '../text/partVerdictText.ts';
 import { sectionOf, useChecked } from './checked.ts';
-import { DropCell } from './DropCell.tsx';
 import { choose } from './partCheck.ts';
 import { SilhouetteOf } from './SilhouetteOf.tsx';
 import { walk } from './walk.ts';
@@ -76,7 +76,7 @@ export function PartStrip() {
           ))}
         </ol>
       )}
-      <DropCell />
+      <DropCell chooser={MESH_CHOOSER} />
     </nav>
   );
 }

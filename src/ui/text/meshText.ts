@@ -30,32 +30,23 @@ export const MESH = {
   none: 'Drop a part file here to find what bends in it.',
   noneMore:
     'STL, OBJ and 3MF are read, up to 200 MB. Every thin section between thicker ones is numbered, set against your lines, and judged. The file is read on this machine and sent nowhere.',
-  choose: 'Choose a file',
   sample: 'Try a sample part',
   sampleFailed: 'The sample part did not come; load the page again.',
-  chooser: 'Part file to check',
-  another: 'Drop another part file, or ',
-  chooseOne: 'choose one',
-  chooseAnother: 'Choose another file',
-  nothing: 'No thin section found',
-  formats: 'STL, 3MF or OBJ; up to 200 MB',
   strip: 'Thin sections of this part',
-  stop: 'Stop',
-  again: 'Check it again',
-  dismiss: 'Dismiss',
   joint: 'Make it a joint',
   found: 'Thin sections found',
   cures: 'Cures for the whole part',
   curesAside: 'before and after',
   use: 'Use it',
-  file: 'The file',
-  looked: 'How it looked',
-  lookedAside: 'and what it passed over',
-  sources: 'Where the numbers come from',
-  reply: 'Write a reply to whoever drew it',
   nonePassed: 'Passed over: nothing. A wall that is free at one end or held along its side would be told here.',
   passed: (count: number) => `Passed over, ${count}; press one to see in Fig. 1 where it is:`,
-  kept: 'Your settings are kept on this machine; the file is not, so drop it again after loading the page anew.',
+} as const;
+
+export const MESH_CHOOSER = {
+  label: 'Part file to check',
+  accept: '.stl,.3mf,.obj',
+  another: 'Drop another part file, or ',
+  formats: 'STL, 3MF or OBJ; up to 200 MB',
 } as const;
 
 const FORMATS = ['stl', '3mf', 'obj'] as const;
@@ -83,35 +74,9 @@ export function doingText(doing: keyof typeof DOING, name: string): string {
   return `${DOING[doing]} ${quoted(name)}`;
 }
 
-/** “2 thin sections so far; about 12 s left”. */
-export function soFarText(found: number, secondsLeft: number | undefined): string {
-  const far = found === 0 ? [] : [`${counted(found, 'thin section')} so far`];
-  const left = secondsLeft === undefined ? [] : [`about ${Math.max(1, Math.round(secondsLeft))}${NO_BREAK}s left`];
-  return [...far, ...left].join('; ');
-}
-
-export function stoppedText(name: string, found: number, hasBefore: boolean): string {
-  const so = found === 0 ? 'no thin section had been found yet' : `${counted(found, 'thin section')} had been found`;
-  const stays = hasBefore ? ' The part before it stays on the sheet.' : '';
-  return `The check of ${quoted(name)} was stopped; ${so}, and the rest of it has not been measured.${stays}`;
-}
-
 export function refusedHead(name: string): string {
   const format = formatOf(name);
   return `Refused: this ${format} cannot be read`;
-}
-
-export function refusedText(name: string, bytes: number, why: string, hasBefore: boolean): string {
-  const stays = hasBefore ? 'The part before it stays on the sheet.' : 'Nothing else was changed.';
-  return `${quoted(name)}, ${bytesText(bytes)}: ${why} ${stays}`;
-}
-
-export function brokeText(name: string, message: string): string {
-  return `The check of ${quoted(name)} broke off: ${message}. Nothing was lost; try it again, or choose another file.`;
-}
-
-export function bytesText(bytes: number): string {
-  return bytes < 100_000 ? `${grouped(bytes)} bytes` : `${(bytes / 1e6).toFixed(1)}${NO_BREAK}MB`;
 }
 
 export function keepUnitText(unit: FileUnit): string {
@@ -290,12 +255,6 @@ export function factsRows(
   ];
 }
 
-export const LOOK_UP_TO = ['Look for anything up to', 'thick.'] as const;
-
-export function morePassed(count: number): string {
-  return `The other ${grouped(count)}`;
-}
-
 export const SCALING_SAYS = (turn: string, strains: readonly string[]) =>
   `Scaling leaves strain as it is: bent ${turn}, ${strains.length === 1 ? 'the strain stays' : 'the strains stay'} ${listed(strains)} at every scale, because thickness and length grow alike. Scale for whole lines; for life bend less, change the filament, or ask for a longer flexure.`;
 
@@ -310,9 +269,6 @@ export function damagedText(name: string, damage: readonly Damage[]): string {
 export const REPLY = {
   name: 'A reply',
   aside: 'what to ask of whoever drew it; nothing is sent',
+  open: 'Write a reply to whoever drew it',
   close: 'Close the reply',
-  copy: 'Copy as text',
-  print: 'Print it',
-  copied: 'Copied.',
-  notCopied: 'The browser did not let it be copied: mark the text and copy it by hand.',
 } as const;

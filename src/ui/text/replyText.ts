@@ -32,42 +32,17 @@ import {
   unitAfter,
   type LengthUnit,
 } from './numbers.ts';
+import type { LetterSaid } from './letterText.ts';
 import { capital } from './said.ts';
 
-/** One group of alike sections. */
-interface ItemSaid {
-  /** “1: leaf at x 14.5, y 5.0, z 3.0, section A”. */
-  readonly title: string;
-  /** What it measures and what becomes of it. */
-  readonly is: readonly string[];
-  /** What is asked for; empty where it is fine as drawn. */
-  readonly please: readonly string[];
-}
-
-export interface ReplySaid {
-  readonly heading: string;
-  readonly opening: readonly string[];
-  readonly items: readonly ItemSaid[];
-  readonly closing: readonly string[];
-}
-
 /** The reply in sentences, by its parts. */
-export function replySaid(reply: Reply, unit: LengthUnit): ReplySaid {
+export function replySaid(reply: Reply, unit: LengthUnit): LetterSaid {
   return {
     heading: `About ${reply.fileName}`,
     opening: [...unitSaid(reply, unit), printedSaid(reply, unit), ...foundSaid(reply)],
     items: reply.items.map((item) => itemSaid(item, reply, unit)),
     closing: closingSaid(reply),
   };
-}
-
-/** The reply as plain text, a blank line between its parts. */
-export function replyPlain(reply: Reply, unit: LengthUnit): string {
-  const { heading, opening, items, closing } = replySaid(reply, unit);
-  const blocks = items.map(({ title, is, please }) =>
-    [title, ...[...is, ...please].map((line) => `  ${line}`)].join('\n'),
-  );
-  return `${[heading, opening.join('\n'), ...blocks, closing.join('\n')].filter((block) => block !== '').join('\n\n')}\n`;
 }
 
 /** A length of the drawing, with no idle decimals past the usual. */
@@ -99,7 +74,7 @@ function foundSaid({ items }: Reply): readonly string[] {
   return [found, 'Sizes below are those of the file.'];
 }
 
-function itemSaid(item: ReplyItem, { asked }: Reply, unit: LengthUnit): ItemSaid {
+function itemSaid(item: ReplyItem, { asked }: Reply, unit: LengthUnit): LetterSaid['items'][number] {
   const { numbers, judged, centre, section } = item;
   const kind = flexureKindText(judged.flexure);
   const what = numbers.length === 1 ? kind : `${inWords(numbers.length)} alike, each a ${kind}`;

@@ -94,7 +94,7 @@ export function linkRefused(why: string): string {
 /** While a file is held over the page, which does not know its name yet. */
 export const DROP_HERE = [
   'Let go to look for thin sections',
-  'STL, 3MF or OBJ goes to Mesh; what Bendbook exported is opened. Read on this machine, sent nowhere.',
+  'STL, 3MF or OBJ goes to Mesh, G-code to Toolpath; what Bendbook exported is opened. Read on this machine, sent nowhere.',
 ] as const;
 
 /** Of what comes in a file of its own. */

@@ -8,7 +8,8 @@ import { redrawn } from '../../../src/core/inspect/redraw.ts';
 import { replyFor, type Reply, type ReplyItem } from '../../../src/core/inspect/reply.ts';
 import { isLasting, isWhole } from '../../../src/core/inspect/verdicts.ts';
 import { radians } from '../../../src/core/units.ts';
-import { replyPlain, replySaid } from '../../../src/ui/text/replyText.ts';
+import { plainLetter } from '../../../src/ui/text/letterText.ts';
+import { replySaid } from '../../../src/ui/text/replyText.ts';
 import {
   anyFlexures,
   AS_DROPPED,
@@ -109,7 +110,7 @@ describe('every figure of any reply', () => {
 
 describe('the words of a reply', () => {
   it('are few for a part without thin sections, and ask for the unit', () => {
-    const text = replyPlain(reply([]), 'mm');
+    const text = plainLetter(replySaid(reply([]), 'mm'));
     expect(text).toContain('I found no thin sections');
     expect(text).toContain('Please tell me if you did not draw it in millimetres.');
     expect(text).toContain('It may as well be in inches.');
@@ -132,7 +133,7 @@ describe('the words of a reply', () => {
 
   it('ask for no unit that the file states, and say lengths in inches where those are shown', () => {
     const stated = { ...reply([straight({ length: 4 })]), unit: { unit: 'inch', by: 'stated', orElse: [] } as const };
-    const text = replyPlain(stated, 'inch');
+    const text = plainLetter(replySaid(stated, 'inch'));
     expect(text).toContain('The file says inches.');
     expect(text).not.toContain('Please tell me');
     expect(text).toContain('0.0331\u00A0in thick');

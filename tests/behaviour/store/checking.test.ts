@@ -1,17 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { radians } from '../../../src/core/units.ts';
-import {
-  changed,
-  type CheckHistory,
-  FIRST_VALUES,
-  keepCheckValues,
-  readCheckValues,
-  redone,
-  undone,
-  type CheckValues,
-} from '../../../src/store/checking.ts';
+import { FIRST_VALUES, keepCheckValues, readCheckValues, type CheckValues } from '../../../src/store/checking.ts';
+import { changed, redone, undone, type History } from '../../../src/store/history.ts';
 
-const begun: CheckHistory = { values: FIRST_VALUES, past: [], future: [], gesture: undefined, notice: undefined };
+const begun: History<CheckValues> = {
+  values: FIRST_VALUES,
+  past: [],
+  future: [],
+  gesture: undefined,
+  notice: undefined,
+};
 const scaled = (scale: number): CheckValues => ({ ...FIRST_VALUES, as: { ...FIRST_VALUES.as, scale } });
 
 function storage(text?: string) {

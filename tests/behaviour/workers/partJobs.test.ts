@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { runRequest } from '../../../src/workers/jobs.ts';
-import type { Input, News, Output, PartNews } from '../../../src/workers/protocol.ts';
+import type { Input, JobName, News, Output, PartNews } from '../../../src/workers/protocol.ts';
 import { expectClose } from '../../support/close.ts';
 
 const PARTS = 'tests/files/mesh/parts';
@@ -12,8 +12,8 @@ async function run<K extends 'checkPart' | 'drawPart'>(job: K, input: Input<K>) 
   const told: PartNews[] = [];
   const shares: number[] = [];
   ids += 1;
-  const tell = (news: News<'checkPart' | 'find'>) => {
-    if ('doing' in news) told.push(news);
+  const tell = (news: News<JobName>) => {
+    if ('doing' in news) told.push(news as PartNews);
   };
   const alive = (share?: number) => shares.push(share ?? Number.NaN);
   const output = (await runRequest({ id: ids, job, input, own: [] }, alive, tell)) as Output<K>;

@@ -1,9 +1,16 @@
 import { useRef, type ChangeEvent } from 'react';
 import { openFile } from '../app/openFile.ts';
-import { MESH } from '../text/meshText.ts';
+import { CHECK } from '../text/checkText.ts';
 
-/** What the chooser offers. */
-const MESH_ENDINGS = '.stl,.3mf,.obj';
+/** What can be chosen, and how that is said. */
+export interface Chooser {
+  readonly label: string;
+  /** Endings that the chooser of the browser offers. */
+  readonly accept: string;
+  /** “Drop another part file, or ”. */
+  readonly another: string;
+  readonly formats: string;
+}
 
 function onChange(event: ChangeEvent<HTMLInputElement>): void {
   const file = event.target.files?.[0];
@@ -13,15 +20,15 @@ function onChange(event: ChangeEvent<HTMLInputElement>): void {
 }
 
 /** Opens the chooser of the browser; what is chosen goes the way of what is dropped. */
-function useChooser() {
+function useChooser({ label, accept }: Chooser) {
   const input = useRef<HTMLInputElement>(null);
   const chooser = (
     <input
       ref={input}
       className="vh"
       type="file"
-      accept={MESH_ENDINGS}
-      aria-label={MESH.chooser}
+      accept={accept}
+      aria-label={label}
       tabIndex={-1}
       onChange={onChange}
     />
@@ -30,24 +37,24 @@ function useChooser() {
 }
 
 /** The last cell of the strip: another file is dropped here, or anywhere else. */
-export function DropCell() {
-  const { chooser, open } = useChooser();
+export function DropCell({ chooser: of }: { readonly chooser: Chooser }) {
+  const { chooser, open } = useChooser(of);
   return (
     <div className="drop-cell">
       <button type="button" onClick={open}>
         <span>
-          {MESH.another}
-          <u>{MESH.chooseOne}</u>
+          {of.another}
+          <u>{CHECK.chooseOne}</u>
         </span>
-        <small>{MESH.formats}</small>
+        <small>{of.formats}</small>
       </button>
       {chooser}
     </div>
   );
 }
 
-export function ChooseButton({ children }: { readonly children: string }) {
-  const { chooser, open } = useChooser();
+export function ChooseButton({ chooser: of, children }: { readonly chooser: Chooser; readonly children: string }) {
+  const { chooser, open } = useChooser(of);
   return (
     <>
       <button className="b" type="button" onClick={open}>
