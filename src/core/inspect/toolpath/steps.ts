@@ -4,6 +4,9 @@ import type { Mm } from '../../units.ts';
 /** Heights that differ by less are one [mm]: a tenth of a micron, finer than files tell. */
 const SAME = 1e-4;
 
+/** So many heights are kept, that a spiral takes no more room than a print in layers. */
+const MOST_KNOWN = 10_000;
+
 /**
  * What rises lies on what was laid last. What comes back down, as the next part of a plate that is printed part by part does,
  * lies on the highest that is known below it; nothing but the plate is below the first.
@@ -44,7 +47,7 @@ export class Steps {
 
   #learn(z: Mm): void {
     const place = this.#place(z);
-    if (Math.abs((this.#known[place] ?? Infinity) - z) < SAME) return;
+    if (this.#known.length >= MOST_KNOWN || Math.abs((this.#known[place] ?? Infinity) - z) < SAME) return;
     this.#known.splice(place, 0, z);
   }
 }
