@@ -25,11 +25,15 @@ export const TOOLPATH = {
   findings: 'What was found',
   findingsAside: 'worst first; numbers stand beside Fig. 3',
   rows: 'As laid, against what is wanted',
+  what: 'of what',
   wanted: 'wanted',
   laid: 'laid',
   verdict: 'verdict',
   noneToChange: 'Nothing: it is laid as wanted.',
+  see: (layer: number) => `See layer ${layer}`,
+  moreBad: (count: string) => `and ${count} more`,
   badLines: 'Lines that were not understood',
+  passed: (count: number) => `Passed over, ${count}:`,
   nothingPassed: 'Passed over: nothing.',
 } as const;
 
@@ -209,3 +213,10 @@ export const TOOLPATH_REPORT = {
   open: 'Write the report',
   close: 'Close the report',
 } as const;
+
+/** How the brief goes on after what a section is held against. */
+export const BRIEF_WORDS: Readonly<Record<WantedLaid['from'] | 'noStarts', string>> = {
+  joint: 'which wants',
+  file: 'so against what the file itself lays most:',
+  noStarts: ' and no start points on it;',
+};

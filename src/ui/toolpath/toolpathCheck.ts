@@ -74,7 +74,10 @@ useToolpaths.subscribe(({ values }, { values: were }) => {
   checks.check({ file, key, isSample, ...asSaid() });
 });
 
+/** A box that is moved leaves what lay near it behind; so many are remembered. */
+const MOST_OTHERS = 60;
+
 /** Takes in what lies near further places of the toolpath on screen. */
 export function takeOthers(of: CheckedToolpath<GcodeText>, found: readonly PlaceNear[]): void {
-  if (get().standing?.value === of) set({ others: [...get().others, ...found] });
+  if (get().standing?.value === of) set({ others: [...get().others, ...found].slice(-MOST_OTHERS) });
 }

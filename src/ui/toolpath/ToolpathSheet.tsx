@@ -1,0 +1,103 @@
+import type { ReactNode } from 'react';
+import type { Place } from '../../core/inspect/toolpath/place.ts';
+import { VerdictShape } from '../app/VerdictShape.tsx';
+import { SourcesTable } from '../check/SourcesTable.tsx';
+import { sourcesOfToolpath } from '../text/toolpathSourcesText.ts';
+import { cautionsOf, nothingText } from '../text/toolpathText.ts';
+import { Boxes } from './Boxes.tsx';
+import { LaidChanges } from './LaidChanges.tsx';
+import { LaidFindings } from './LaidFindings.tsx';
+import { LaidRows } from './LaidRows.tsx';
+import { LaidVerdict } from './LaidVerdict.tsx';
+import { useShown, useShownPlace } from './shown.ts';
+import { ToolpathBrief } from './ToolpathBrief.tsx';
+import { ToolpathFacts } from './ToolpathFacts.tsx';
+import { LookUpTo, ToolpathLooked } from './ToolpathLooked.tsx';
+import { ToolpathReport } from './ToolpathReport.tsx';
+import { ToolpathStrip } from './ToolpathStrip.tsx';
+
+/** What must be known before anything else is believed. */
+function Cautions() {
+  const { toolpath, name, places } = useShown();
+  const said = cautionsOf(
+    toolpath,
+    name,
+    places.some(({ near }) => near.isCut),
+  );
+  return said.map((text) => (
+    <p className="caution-line" key={text}>
+      <span className="caution">
+        <VerdictShape grade="caution" />
+      </span>
+      <span>{text}</span>
+    </p>
+  ));
+}
+
+function Nothing() {
+  const { toolpath, name, unit } = useShown();
+  const { head, says, isLaid } = nothingText(toolpath, name, unit);
+  return (
+    <section className="verdict beyond" aria-label="Verdict" aria-live="polite">
+      <h2>
+        <VerdictShape grade="beyond" />
+        {head}
+      </h2>
+      <p>{says}</p>
+      {isLaid && <LookUpTo />}
+    </section>
+  );
+}
+
+function Sources() {
+  const at = useShownPlace();
+  return <SourcesTable rows={sourcesOfToolpath(at?.judged)} />;
+}
+
+interface Props {
+  readonly missing: readonly Place[];
+  readonly trouble: string | undefined;
+  readonly notRead: ReactNode;
+}
+
+/** A toolpath that was read: what it lays across each thin section, and what to change. */
+export function ToolpathSheet({ missing, trouble, notRead }: Props) {
+  const { judged, toolpath } = useShown();
+  const hasAny = judged.length > 0;
+  const isLaid = toolpath.figures.box !== undefined;
+  return (
+    <>
+      <ToolpathStrip />
+      <main className={hasAny ? 'main checks tool' : 'main checks tool no-thin'}>
+        <ToolpathBrief />
+        <div className="answer">
+          <div className="first-answer">
+            {notRead}
+            <Cautions />
+            {hasAny ? <LaidVerdict /> : <Nothing />}
+          </div>
+        </div>
+        {hasAny && (
+          <div className="draw">
+            <LaidChanges />
+          </div>
+        )}
+        {hasAny && <LaidFindings />}
+        {isLaid && (
+          <div className="plan">
+            <Boxes places={[...judged.map(({ place }) => place), ...missing]} missing={missing} trouble={trouble} />
+          </div>
+        )}
+        <div className="foot facts">
+          {hasAny && <LaidRows />}
+          <ToolpathFacts />
+          <div>
+            <Sources />
+            <ToolpathLooked />
+          </div>
+        </div>
+        {hasAny && <ToolpathReport />}
+      </main>
+    </>
+  );
+}
