@@ -139,7 +139,7 @@ const SAY: Readonly<Record<LaidFindingKind, (saying: Saying) => FindingSaid>> = 
   }),
   'too-many': (saying) => ({
     said: [
-      num(counts(saying)),
+      num(capital(counts(saying))),
       ` lie ${across(saying)} where ${saying.judged.wanted.count} ${saying.judged.wanted.count === 1 ? 'was' : 'were'} wanted${on(saying)}.`,
     ],
     more: 'Each line more makes it stiffer and strains it more.',
@@ -222,8 +222,8 @@ const SAY: Readonly<Record<LaidFindingKind, (saying: Saying) => FindingSaid>> = 
     more: 'Turn the part so that lines run along it.',
   }),
   whole: (saying) => ({
-    said: [`${capital(layersOf(saying))}: `, num(linesOf(saying)), `, whole and equal ${across(saying)}.`],
-    more: '',
+    said: [`${capital(layersOf(saying))}: `, num(linesOf(saying)), '.'],
+    more: 'Whole and equal from end to end.',
   }),
   'free-of-starts': () => ({ said: ['No contour starts on it, and no line stops inside it.'], more: '' }),
   'as-thick': ({ judged, unit }) => ({

@@ -21,27 +21,30 @@ export function LookUpTo() {
   );
 }
 
-/** Thin, but no flexures. */
-function Passed() {
-  const { toolpath, unit } = useShown();
-  const all = toolpath.passedOver.map((one) => passedOverText(one, unit));
-  if (all.length === 0) return TOOLPATH.nothingPassed;
-  const shown = all.length <= MOST + 1 ? all.length : MOST;
-  const list = (some: readonly string[]) => (
+function List({ some }: { readonly some: readonly string[] }) {
+  return (
     <ul>
       {some.map((text) => (
         <li key={text}>{text}</li>
       ))}
     </ul>
   );
+}
+
+/** Thin, but no flexures. */
+function Passed() {
+  const { toolpath, unit } = useShown();
+  const all = toolpath.passedOver.map((one) => passedOverText(one, unit));
+  if (all.length === 0) return TOOLPATH.nothingPassed;
+  const shown = all.length <= MOST + 1 ? all.length : MOST;
   return (
     <div className="passed">
       {TOOLPATH.passed(all.length)}
-      {list(all.slice(0, shown))}
+      <List some={all.slice(0, shown)} />
       {all.length > shown && (
         <details>
           <summary>{morePassed(all.length - shown)}</summary>
-          {list(all.slice(shown))}
+          <List some={all.slice(shown)} />
         </details>
       )}
     </div>
