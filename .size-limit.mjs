@@ -34,6 +34,7 @@ export default [
   entry('all that any sheet loads', '302 kB', ...LEAF, 'everyKind', 'SolvedDrawing', 'SolvedCurves', 'ScalingTable'),
   entry('all that the place of filaments loads', '186 kB', 'first', 'FilamentsPlace'),
   entry('all that the place of part files loads', '248 kB', 'first', 'MeshPlace'),
+  entry('Toolpath place: all that it loads', '248 kB', 'first', 'ToolpathPlace'),
   entry('all that the finder loads', '206 kB', 'first', 'Choosing', 'Finder'),
   entry('the solver in its worker', '84 kB', 'solve.worker'),
 ];

@@ -90,26 +90,6 @@ export async function runRequest(
   tell: Tell = () => undefined,
 ): Promise<Output<JobName>> {
   putOnShelf(own);
-  switch (job) {
-    case 'doubt':
-      return (await import('./doubtJob.ts')).doubtJob(input as Input<'doubt'>, alive);
-    case 'nudges':
-      return (await import('./tuningJobs.ts')).nudgesJob(input as Input<'nudges'>, alive);
-    case 'matchEffort':
-      return (await import('./tuningJobs.ts')).matchEffortJob(input as Input<'matchEffort'>, alive);
-    case 'find':
-      return (await import('./findJob.ts')).findJob(input as Input<'find'>, alive, tell);
-    case 'checkPart':
-      return (await import('./partJobs.ts')).checkPartJob(input as Input<'checkPart'>, alive, tell);
-    case 'drawPart':
-      return (await import('./partJobs.ts')).drawPartJob(input as Input<'drawPart'>, alive);
-    case 'checkToolpath':
-      return (await import('./toolpathJobs.ts')).checkToolpathJob(input as Input<'checkToolpath'>, alive, tell);
-    case 'nearPlaces':
-      return (await import('./toolpathJobs.ts')).nearPlacesJob(input as Input<'nearPlaces'>, alive);
-    case 'assess':
-    case 'waysOut':
-      return runJob(job, input as Input<AtOnce>, alive);
-  }
-  throw new RangeError(`there is no job called ${String(job)}`);
+  if (job === 'assess' || job === 'waysOut') return runJob(job, input as Input<AtOnce>, alive);
+  return (await import('./lateJobs.ts')).lateJob(job, input, alive, tell);
 }

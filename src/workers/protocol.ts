@@ -61,7 +61,7 @@ interface ToolpathFile {
   readonly key: string;
 }
 
-/** Every job with what it takes and gives. A new one is a line here and a function in `jobs.ts`. */
+/** Every job with what it takes and gives. A new one is a line here and a function that `jobs.ts` or `lateJobs.ts` calls. */
 interface Jobs {
   /** `drawn`: with the whole way and its shapes; a verdict alone does without. */
   readonly assess: {

@@ -75,7 +75,7 @@ export function figureRows({ figures, filament }: CheckedToolpath<GcodeText>, un
   const by = filament.by === 'told' ? 'as you said' : 'by how wide the lines come out';
   return [
     ['Layers', layersTold(figures, unit)],
-    ['What is laid measures', boxTold(figures, unit)],
+    ['Around the middles of its lines', boxTold(figures, unit)],
     ['Line laid in all', `${longLength(figures.printingLength, unit)}, ${grouped(figures.printingMoves)} moves`],
     ['Travel', `${longLength(figures.travelLength, unit)}, ${grouped(figures.travelMoves)} moves`],
     [
