@@ -14,7 +14,9 @@ const LONGEST = 65_536;
 const TOLD = 80;
 /** Digits that a whole number of 31 bits holds. */
 const FAST_DIGITS = 9;
-const TENS = Float64Array.from({ length: FAST_DIGITS + 1 }, (_, i) => 10 ** i);
+/** And one of 53 bits. */
+const EXACT_DIGITS = 15;
+const TENS = Float64Array.from({ length: EXACT_DIGITS + 1 }, (_, i) => 10 ** i);
 
 const NEW_LINE = 10;
 const RETURN = 13;
@@ -24,6 +26,9 @@ export interface GcodeOptions {
   /** Of the filament that lengths are told in [mm]. */
   readonly filamentDiameter: Mm;
 }
+
+/** Letters whose numbers are no lengths. */
+const NO_LENGTH = [G, M, N, T].reduce((bits, place) => bits | (1 << place), 0);
 
 const isLetter = (code: number) => (code >= 65 && code <= 90) || (code >= 97 && code <= 122);
 
@@ -43,12 +48,10 @@ export class GcodeReader {
   #badChecksums = 0;
   #named = 0;
   #bad = 0;
-  /** Of the line that is read: its motion, another thing to do, and what is wrong with it. */
-  #motion = -1;
+  /** Of the line that is read: what else than to move, which amount to set (M200, M221), and what is wrong with it. */
   #action = -1;
+  #amount = 0;
   #why: BadLineWhy | undefined;
-  /** An M word whose other words matter. */
-  #held = 0;
 
   constructor({ filamentDiameter }: GcodeOptions, sink: MoveSink) {
     this.#machine = new Machine(this.#words, filamentDiameter, sink);
@@ -76,13 +79,13 @@ export class GcodeReader {
   end(): GcodeText {
     if (this.#isSkipping || this.#carried.length > 0) this.#joined(Uint8Array.of(NEW_LINE));
     this.#machine.flush();
-    const { moves, modal, isEver, tools } = this.#machine;
+    const { modal, isEver, tools } = this.#machine;
     const { resets, feedResets, firmwareRetractions, firmwareRestores, toolChanges } = this.#machine;
     return {
       bytes: this.#bytes,
       lines: this.#lines,
       commands: this.#commands,
-      moves: [...moves],
+      moves: this.#machine.moves(),
       modal,
       isEver: { ...isEver },
       numbered: this.#numbered,
@@ -128,107 +131,147 @@ export class GcodeReader {
     this.#read(line, 0, line.length);
   }
 
-  /** Whole lines. */
+  /** Whole lines. One loop over all bytes: a call for each line would cost as much as the line. */
   #read(bytes: Uint8Array, from: number, to: number): void {
-    let at = from;
-    while (at < to) at = this.#line(bytes, at);
-  }
-
-  /** One line; gives where the next begins. The last byte there is ends a line. */
-  #line(bytes: Uint8Array, start: number): number {
     const words = this.#words;
+    const machine = this.#machine;
     const { value } = words;
-    this.#lines += 1;
-    let i = start;
-    let seen = 0;
-    let isCommand = false;
-    let isModal = true;
-    words.bare = 0;
-    let c = bytes[i]!;
-    while (c !== NEW_LINE) {
-      if (c === 32) {
+    let start = from;
+    while (start < to) {
+      this.#lines += 1;
+      let i = start;
+      let seen = 0;
+      let bare = 0;
+      let motion = -1;
+      // Another command than a motion, or words that hold from now on.
+      let isOther = false;
+      let c = bytes[i]!;
+      while (c !== NEW_LINE) {
+        if (c === 32) {
+          i += 1;
+          c = bytes[i]!;
+          continue;
+        }
+        if ((c | 32) < 97 || (c | 32) > 122) {
+          i = this.#other(bytes, start, i, seen !== 0 || motion >= 0 || isOther);
+          c = bytes[i]!;
+          continue;
+        }
+        const place = c & 31;
         i += 1;
         c = bytes[i]!;
-        continue;
-      }
-      const place = c & 31;
-      if (!isLetter(c)) {
-        i = this.#other(bytes, start, i, isCommand || seen !== 0);
-        c = bytes[i]!;
-        continue;
-      }
-      i += 1;
-      c = bytes[i]!;
-      while (c === 32) {
-        i += 1;
-        c = bytes[i]!;
-      }
-      let isBelow = false;
-      if (c === 45 || c === 43) {
-        isBelow = c === 45;
-        i += 1;
-        c = bytes[i]!;
-      }
-      const first = i;
-      let whole = 0;
-      while (c >= 48 && c <= 57) {
-        whole = (10 * whole + c - 48) | 0;
-        i += 1;
-        c = bytes[i]!;
-      }
-      let digits = i - first;
-      let number = whole;
-      if (c === 46) {
-        i += 1;
-        c = bytes[i]!;
-        const point = i;
+        while (c === 32) {
+          i += 1;
+          c = bytes[i]!;
+        }
+        const sign = c;
+        if (c === 45 || c === 43) {
+          i += 1;
+          c = bytes[i]!;
+        }
+        const first = i;
+        let whole = 0;
         while (c >= 48 && c <= 57) {
           whole = (10 * whole + c - 48) | 0;
           i += 1;
           c = bytes[i]!;
         }
-        digits += i - point;
-        number = digits > FAST_DIGITS ? 0 : whole / TENS[i - point]!;
-      }
-      if (digits > FAST_DIGITS) number = longNumber(bytes, first, i);
-      if (digits === 0) {
-        if (!isCommand && seen === 0 && (isLetter(c) || c === 95)) {
+        let digits = i - first;
+        let decimals = 0;
+        if (c === 46) {
+          i += 1;
+          c = bytes[i]!;
+          const point = i;
+          while (c >= 48 && c <= 57) {
+            whole = (10 * whole + c - 48) | 0;
+            i += 1;
+            c = bytes[i]!;
+          }
+          decimals = i - point;
+          digits += decimals;
+        }
+        if (place === G && digits > 0 && digits < 3 && whole <= 3 && decimals === 0) {
+          motion = whole;
+          continue;
+        }
+        const size = digits > FAST_DIGITS ? longNumber(bytes, first, i) : whole / TENS[decimals]!;
+        value[place] = sign === 45 ? -size : size;
+        if (((NO_LENGTH >> place) & 1) === 0 && digits > 0) {
+          seen |= 1 << place;
+          continue;
+        }
+        const isFirst = seen === 0 && motion < 0 && !isOther;
+        if (place === G || place === M || (isFirst && (place === N || place === T) && digits > 0)) {
+          isOther ||= place !== N;
+          const goesOn = this.#special(place, digits > 0 ? value[place]! : -1);
+          if (!goesOn) i = this.#rest(bytes, start, i);
+          c = bytes[i]!;
+          continue;
+        }
+        if (digits === 0 && isFirst && (isLetter(c) || c === 95)) {
           // A command by a word, of printers that know such: what follows is not in words of letters and numbers.
           this.#named += 1;
-          isCommand = true;
-          isModal = false;
+          isOther = true;
           i = bytes.indexOf(NEW_LINE, i);
           break;
         }
-        words.bare |= 1 << place;
+        if (digits === 0) bare |= 1 << place;
+        seen |= 1 << place;
       }
-      value[place] = isBelow ? -number : number;
-      if (place === G) {
-        if (!this.#g(digits === 0 ? -1 : number)) isModal = false;
-        isCommand = true;
-      } else if (place === M) {
-        isCommand = true;
-        isModal = false;
-        if (!this.#m(digits === 0 ? -1 : number)) {
-          i = this.#rest(bytes, start, i);
-          break;
-        }
-      } else if (place === T && this.#action < 0 && this.#motion < 0) {
-        // In other commands it names the tool that they are about.
-        isCommand = true;
-        isModal = false;
-        if (digits > 0) this.#machine.tool(number);
-      } else if (place === N && seen === 0 && !isCommand) this.#numbered += 1;
-      else seen |= 1 << place;
+      words.seen = seen;
+      words.bare = bare;
+      if (motion >= 0 && !isOther && this.#why === undefined) {
+        this.#commands += 1;
+        machine.motion = motion;
+        const why = machine.move(this.#lines);
+        if (why !== undefined) this.#tell(bytes, start, why, this.#lines);
+      } else if (seen !== 0 || isOther || motion >= 0 || this.#why !== undefined) {
+        this.#finish(bytes, start, motion, isOther);
+      }
+      start = i + 1;
     }
-    words.seen = seen;
-    if (this.#why === undefined && (isCommand || (seen !== 0 && isModal))) this.#do(seen, isCommand, isModal);
+  }
+
+  /** A word that is no length: tells whether the words after it are. A number below 0 is none. */
+  #special(place: number, number: number): boolean {
+    if (place === N) this.#numbered += 1;
+    else if (place === T) this.#machine.tool(number);
+    else if (place === G) this.#g(number);
+    else return this.#m(number);
+    return true;
+  }
+
+  #g(number: number): void {
+    const code = Math.round(10 * number);
+    if (number < 0) this.#why = 'bad-number';
+    else if (!this.#machine.hold(code)) this.#action = code;
+  }
+
+  /** Tells whether the words beside it matter: after some come names and texts. */
+  #m(number: number): boolean {
+    if (number === 82 || number === 83) this.#machine.holdFeed(number === 83);
+    if (number !== 200 && number !== 221) return false;
+    this.#amount = number;
+    return true;
+  }
+
+  /** A line that is not just a motion with its words. */
+  #finish(bytes: Uint8Array, start: number, motion: number, isOther: boolean): void {
+    const machine = this.#machine;
+    const moves = motion >= 0 || (this.#action < 0 && this.#amount === 0 && (this.#words.seen & MOVING) !== 0);
+    if (this.#why === undefined && (isOther || moves)) {
+      this.#commands += 1;
+      if (motion >= 0) machine.motion = motion;
+      else if (moves) machine.modal += 1;
+      if (this.#action >= 0) this.#act(this.#action);
+      else if (this.#amount === 200) machine.volumetric();
+      else if (this.#amount === 221) machine.flow();
+      else if (moves) this.#why = machine.move(this.#lines);
+    }
     if (this.#why !== undefined) this.#tell(bytes, start, this.#why, this.#lines);
-    this.#motion = -1;
     this.#action = -1;
-    this.#held = 0;
+    this.#amount = 0;
     this.#why = undefined;
-    return i + 1;
   }
 
   /** What is neither a word nor a blank; gives where to go on. */
@@ -257,7 +300,7 @@ export class GcodeReader {
     const end = bytes.indexOf(NEW_LINE, at);
     const isNumbered = (bytes[start]! & 31) === N;
     const star = isNumbered ? bytes.lastIndexOf(42, end) : -1;
-    if (star > at) this.#checksum(bytes, start, star, end);
+    if (star >= at) this.#checksum(bytes, start, star, end);
     return end;
   }
 
@@ -268,56 +311,6 @@ export class GcodeReader {
     let told = 0;
     for (let i = at + 1; i < end && bytes[i]! >= 48 && bytes[i]! <= 57; i += 1) told = 10 * told + bytes[i]! - 48;
     if (told !== sum) this.#badChecksums += 1;
-  }
-
-  /** A G word; tells whether a motion may still be meant by the words beside it. */
-  #g(number: number): boolean {
-    if (number >= 0 && number <= 3 && Number.isInteger(number)) {
-      this.#motion = number;
-      return false;
-    }
-    if (number < 0) this.#why = 'bad-number';
-    const code = Math.round(10 * number);
-    if (this.#machine.hold(code)) return true;
-    this.#action = Math.max(0, code);
-    return false;
-  }
-
-  /** An M word; tells whether the words beside it matter. */
-  #m(number: number): boolean {
-    if (number === 82 || number === 83) this.#machine.holdFeed(number === 83);
-    if (number === 200 || number === 221) {
-      this.#held = number;
-      this.#action = 0;
-      return true;
-    }
-    return false;
-  }
-  /** What the words of a line ask for. */
-  #do(seen: number, isCommand: boolean, isModal: boolean): void {
-    if (this.#held !== 0) {
-      this.#commands += 1;
-      if (this.#held === 200) this.#machine.volumetric();
-      else this.#machine.flow();
-      return;
-    }
-    const machine = this.#machine;
-    if (this.#motion >= 0) {
-      this.#commands += 1;
-      machine.motion = this.#motion;
-      this.#why = machine.move(this.#lines);
-      return;
-    }
-    if (this.#action >= 0) {
-      this.#commands += 1;
-      this.#act(this.#action);
-      return;
-    }
-    const moves = isModal && (seen & MOVING) !== 0;
-    if (isCommand || moves) this.#commands += 1;
-    if (!moves) return;
-    machine.modal += 1;
-    this.#why = machine.move(this.#lines);
   }
 
   #act(code: number): void {
@@ -338,9 +331,20 @@ export class GcodeReader {
   }
 }
 
-/** A number of more digits than whole numbers of 31 bits hold. */
+/** A number of more digits than whole numbers of 31 bits hold: exact up to 15, as near as can be beyond. */
 function longNumber(bytes: Uint8Array, from: number, to: number): number {
-  let text = '';
-  for (let i = from; i < Math.min(to, from + 400); i += 1) text += String.fromCharCode(bytes[i]!);
-  return Number(text);
+  let whole = 0;
+  let digits = 0;
+  let decimals = -1;
+  for (let i = from; i < to; i += 1) {
+    const c = bytes[i]!;
+    if (c === 46) decimals = 0;
+    else {
+      whole = 10 * whole + c - 48;
+      digits += 1;
+      if (decimals >= 0) decimals += 1;
+    }
+  }
+  if (digits <= EXACT_DIGITS) return decimals > 0 ? whole / TENS[decimals]! : whole;
+  return Number(new TextDecoder().decode(bytes.subarray(from, Math.min(to, from + 400))));
 }

@@ -30,6 +30,10 @@ const FARTHEST = 1e6;
 const MOST_TOOLS = 64;
 
 const bit = (place: number) => 1 << place;
+const HAS_X = bit(X);
+const HAS_Y = bit(Y);
+const HAS_Z = bit(Z);
+const HAS_E = bit(E);
 const PLACES = bit(X) | bit(Y) | bit(Z);
 const MOVES = PLACES | bit(E);
 const ARC_WORDS = bit(I) | bit(J) | bit(K) | bit(R);
@@ -66,7 +70,7 @@ export class Machine {
   #tool = -1;
   /** Of moves that come without a word for how; −1 before any. */
   motion = -1;
-  readonly moves: [number, number, number, number] = [0, 0, 0, 0];
+  readonly #moves = new Float64Array(4);
   modal = 0;
   resets = 0;
   feedResets = 0;
@@ -194,22 +198,22 @@ export class Machine {
     let y = s[PY]!;
     let z = s[PZ]!;
     if (this.#isRelative) {
-      if (seen & bit(X)) x += value[X]! * scale;
-      if (seen & bit(Y)) y += value[Y]! * scale;
-      if (seen & bit(Z)) z += value[Z]! * scale;
+      if (seen & HAS_X) x += value[X]! * scale;
+      if (seen & HAS_Y) y += value[Y]! * scale;
+      if (seen & HAS_Z) z += value[Z]! * scale;
     } else {
-      if (seen & bit(X)) x = value[X]! * scale + s[OFF_X]!;
-      if (seen & bit(Y)) y = value[Y]! * scale + s[OFF_X + 1]!;
-      if (seen & bit(Z)) z = value[Z]! * scale + s[OFF_X + 2]!;
+      if (seen & HAS_X) x = value[X]! * scale + s[OFF_X]!;
+      if (seen & HAS_Y) y = value[Y]! * scale + s[OFF_X + 1]!;
+      if (seen & HAS_Z) z = value[Z]! * scale + s[OFF_X + 2]!;
     }
     let feed = 0;
     let pushed = s[PE]!;
-    if (seen & bit(E)) {
+    if (seen & HAS_E) {
       const told = value[E]! * scale;
       if (this.#isRelative || this.#isFeedRelative) {
         pushed += told;
         feed = told * s[FEED_SCALE]!;
-        this.isEver.relativeFeed = true;
+        this.isEver.relativeFeed ||= this.#isFeedRelative;
       } else {
         feed = (told - pushed) * s[FEED_SCALE]!;
         pushed = told;
@@ -221,7 +225,7 @@ export class Machine {
       return 'bad-number';
     }
     s[PE] = pushed;
-    this.moves[motion as 0 | 1 | 2 | 3] += 1;
+    this.#moves[motion]! += 1;
     let laid = 0;
     if (feed !== 0) {
       const tool = this.#tool < 0 ? 0 : this.#tool;
@@ -309,6 +313,12 @@ export class Machine {
       ? ([off[0] + this.#s[OFF_X + a]!, off[1] + this.#s[OFF_X + b]!] as const)
       : ([from[0] + off[0], from[1] + off[1]] as const);
     return arcRound(from, to, centre, isClockwise);
+  }
+
+  /** How many of each, from G0 to G3. */
+  moves(): readonly [number, number, number, number] {
+    const [g0, g1, g2, g3] = this.#moves;
+    return [g0!, g1!, g2!, g3!];
   }
 
   /** Hands on what has been gathered. */

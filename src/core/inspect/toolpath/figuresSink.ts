@@ -13,12 +13,6 @@ const PER_MM = 1e4;
 /** Over this share of what is laid that rises as it goes it is a spiral. */
 const MOSTLY = 0.5;
 
-type Place = { x: number; y: number };
-type Open = { -readonly [K in keyof LayerFigures]: LayerFigures[K] } & {
-  readonly least: Place;
-  readonly greatest: Place;
-};
-
 const layerAt = (z: Mm, height: Mm): Open => ({
   z,
   height,
@@ -29,92 +23,164 @@ const layerAt = (z: Mm, height: Mm): Open => ({
   greatest: { x: -Infinity, y: -Infinity },
 });
 
+type Place = { x: number; y: number };
+type Open = { -readonly [K in keyof LayerFigures]: LayerFigures[K] } & {
+  readonly least: Place;
+  readonly greatest: Place;
+};
+
+// Sums of the whole: length printed and travelled, filament on printing moves, pushed on, in all; length that rises.
+const PRINTING = 0;
+const TRAVEL = 1;
+const ON_MOVES = 2;
+const FORWARD = 3;
+const NET = 4;
+const RISING = 5;
+// Of the layer that is laid: the same numbers as `LayerFigures`.
+const LONG = 0;
+const LAID_HERE = 1;
+const PIECES = 2;
+const LEAST_X = 3;
+const LEAST_Y = 4;
+const MOST_X = 5;
+const MOST_Y = 6;
+const NOTHING = [0, 0, 0, Infinity, Infinity, -Infinity, -Infinity];
+/** Tools that are told apart. */
+const TOOLS = 64;
+const TOOL_BITS = Math.log2(TOOL);
+
+/** Sums stand in arrays of numbers: fields of an object would each be put into a box of its own, for every move. */
 export class FiguresSink implements MoveSink {
   readonly #layers = new Map<number, Open>();
   readonly #steps = new Steps();
   readonly #spiral = new Spiral();
-  readonly #owed = new Map<number, number>();
-  readonly #filament = new Map<number, number>();
+  readonly #owed = new Float64Array(TOOLS);
+  readonly #filament = new Float64Array(TOOLS);
   #layer: Open | undefined;
   #layerZ = Number.NaN;
   #isCut = false;
-  // Where the move before ended, and sums of printing, travel, filament on moves, forward, net, rising: plain numbers in one array, which a loop over all rows keeps at hand.
-  readonly #at = new Float64Array(3);
+  /** Where the move before ended, and whether it laid something. */
+  readonly #from = new Float64Array(3);
+  #isOn = false;
   readonly #sums = new Float64Array(6);
+  readonly #here = Float64Array.from(NOTHING);
   #printing = 0;
   #travel = 0;
   #feedOnly = 0;
   #retractions = 0;
 
   take(rows: Float64Array, count: number): void {
-    for (let row = 0; row < count; row += 1) this.#move(rows, row * MOVE_SIZE);
+    const from = this.#from;
+    const here = this.#here;
+    let isOn = this.#isOn;
+    let [x, y, z, printing, onMoves] = [from[0]!, from[1]!, from[2]!, 0, 0];
+    for (let i = 0; i < count * MOVE_SIZE; i += MOVE_SIZE) {
+      const feed = rows[i + FEED]!;
+      const length = rows[i + LENGTH]!;
+      if (feed > 0 && length > 0) {
+        if ((rows[i + FLAGS]! & GOES_ON) === 0) this.#printing += 1;
+        this.#push(rows, i);
+        printing += length;
+        onMoves += feed;
+        if (!isOn || rows[i + Z]! !== z) {
+          from[0] = x;
+          from[1] = y;
+          from[2] = z;
+          isOn = this.#begin(rows, i);
+        }
+        x = rows[i + X]!;
+        y = rows[i + Y]!;
+        if (isOn) {
+          here[LONG]! += length;
+          here[LAID_HERE]! += rows[i + LAID]!;
+          here[PIECES]! += 1;
+          if (x < here[LEAST_X]!) here[LEAST_X] = x;
+          if (y < here[LEAST_Y]!) here[LEAST_Y] = y;
+          if (x > here[MOST_X]!) here[MOST_X] = x;
+          if (y > here[MOST_Y]!) here[MOST_Y] = y;
+        }
+      } else {
+        this.#layNothing(rows, i);
+        isOn = false;
+        x = rows[i + X]!;
+        y = rows[i + Y]!;
+      }
+      z = rows[i + Z]!;
+    }
+    from[0] = x;
+    from[1] = y;
+    from[2] = z;
+    this.#isOn = isOn;
+    this.#sums[PRINTING]! += printing;
+    this.#sums[ON_MOVES]! += onMoves;
   }
 
-  #move(rows: Float64Array, i: number): void {
+  /** A move without filament, or filament without a move. */
+  #layNothing(rows: Float64Array, i: number): void {
     const feed = rows[i + FEED]!;
     const length = rows[i + LENGTH]!;
     const flags = rows[i + FLAGS]!;
-    const sums = this.#sums;
-    if (feed !== 0) this.#push(feed, flags);
+    if (feed !== 0) this.#push(rows, i);
     if (length > 0) {
-      if (feed > 0) {
-        if ((flags & GOES_ON) === 0) this.#printing += 1;
-        sums[0]! += length;
-        sums[2]! += feed;
-        this.#lay(rows, i);
-      } else {
-        if ((flags & GOES_ON) === 0) this.#travel += 1;
-        sums[1]! += length;
-      }
-    } else if ((flags & JUMP) === 0 && feed !== 0) {
+      if ((flags & GOES_ON) === 0) this.#travel += 1;
+      this.#sums[TRAVEL]! += length;
+    } else if (feed !== 0 && (flags & JUMP) === 0) {
       this.#feedOnly += 1;
       if (feed < 0) this.#retractions += 1;
     }
-    this.#at[0] = rows[i + X]!;
-    this.#at[1] = rows[i + Y]!;
-    this.#at[2] = rows[i + Z]!;
   }
 
   /** Filament: what had been drawn back is pushed on first, and counts for nothing. */
-  #push(feed: number, flags: number): void {
-    this.#sums[4]! += feed;
-    if (feed > 0) this.#sums[3]! += feed;
-    const tool = Math.floor(flags / TOOL);
-    const owed = this.#owed.get(tool) ?? 0;
-    if (feed < 0) {
-      this.#owed.set(tool, owed - feed);
-      return;
+  #push(rows: Float64Array, i: number): void {
+    const feed = rows[i + FEED]!;
+    const tool = (rows[i + FLAGS]! | 0) >> TOOL_BITS;
+    const owed = this.#owed[tool]!;
+    this.#sums[NET]! += feed;
+    if (feed < 0) this.#owed[tool] = owed - feed;
+    else {
+      const back = owed < feed ? owed : feed;
+      this.#owed[tool] = owed - back;
+      this.#filament[tool]! += feed - back;
+      this.#sums[FORWARD]! += feed;
     }
-    const back = Math.min(owed, feed);
-    if (back > 0) this.#owed.set(tool, owed - back);
-    this.#filament.set(tool, (this.#filament.get(tool) ?? 0) + feed - back);
   }
 
-  #lay(rows: Float64Array, i: number): void {
-    const [fromX, fromY, fromZ] = [this.#at[0]!, this.#at[1]!, this.#at[2]!];
+  /** The first piece of a path, or one at another height; tells whether it is laid anywhere. */
+  #begin(rows: Float64Array, i: number): boolean {
+    const [fromX, fromY, fromZ] = [this.#from[0]!, this.#from[1]!, this.#from[2]!];
     const [x, y, z] = [rows[i + X]!, rows[i + Y]!, rows[i + Z]!];
-    if (x === fromX && y === fromY) return;
-    const rises = z !== fromZ;
-    if (rises) this.#sums[5]! += rows[i + LENGTH]!;
-    this.#spiral.take(fromX, fromY, fromZ, x, y, z, rises);
+    if (x === fromX && y === fromY) return false;
+    if (z !== fromZ) {
+      this.#sums[RISING]! += rows[i + LENGTH]!;
+      this.#spiral.take(fromX, fromY, fromZ, x, y, z);
+    }
     if (z !== this.#layerZ) this.#enter(z);
+    const here = this.#here;
+    here[LEAST_X] = Math.min(here[LEAST_X]!, fromX);
+    here[LEAST_Y] = Math.min(here[LEAST_Y]!, fromY);
+    here[MOST_X] = Math.max(here[MOST_X]!, fromX);
+    here[MOST_Y] = Math.max(here[MOST_Y]!, fromY);
+    return true;
+  }
+
+  /** Puts the sums of the layer that was laid to what is known of it. */
+  #leave(): void {
     const layer = this.#layer;
-    if (!layer) return;
-    layer.length += rows[i + LENGTH]!;
-    layer.laid += rows[i + LAID]!;
-    layer.pieces += 1;
-    const { least, greatest } = layer;
-    if (x < least.x) least.x = x;
-    if (y < least.y) least.y = y;
-    if (x > greatest.x) greatest.x = x;
-    if (y > greatest.y) greatest.y = y;
-    if (fromX < least.x) least.x = fromX;
-    if (fromY < least.y) least.y = fromY;
-    if (fromX > greatest.x) greatest.x = fromX;
-    if (fromY > greatest.y) greatest.y = fromY;
+    const here = this.#here;
+    if (layer) {
+      layer.length += here[LONG]!;
+      layer.laid += here[LAID_HERE]!;
+      layer.pieces += here[PIECES]!;
+      layer.least.x = Math.min(layer.least.x, here[LEAST_X]!);
+      layer.least.y = Math.min(layer.least.y, here[LEAST_Y]!);
+      layer.greatest.x = Math.max(layer.greatest.x, here[MOST_X]!);
+      layer.greatest.y = Math.max(layer.greatest.y, here[MOST_Y]!);
+    }
+    here.set(NOTHING);
   }
 
   #enter(z: Mm): void {
+    this.#leave();
     this.#layerZ = z;
     const key = Math.round(z * PER_MM);
     const known = this.#layers.get(key);
@@ -130,23 +196,24 @@ export class FiguresSink implements MoveSink {
 
   /** After the last move. */
   end(): ToolpathFigures {
-    const [printing, travel, onMoves, forward, net, rising] = this.#sums;
+    this.#leave();
+    const sums = this.#sums;
     const heights = [...this.#layers.values()].toSorted((a, b) => a.z - b.z);
-    const pitch = rising! > MOSTLY * printing! ? this.#spiral.pitch() : undefined;
+    const pitch = sums[RISING]! > MOSTLY * sums[PRINTING]! ? this.#spiral.pitch() : undefined;
     const box = boxOf(heights);
-    const filaments = [...this.#filament].filter(([, filament]) => filament > 0).toSorted(([a], [b]) => a - b);
+    const byTool = [...this.#filament.entries()].map(([tool, filament]) => ({ tool, filament }));
     return {
       printingMoves: this.#printing,
       travelMoves: this.#travel,
       feedOnlyMoves: this.#feedOnly,
       retractions: this.#retractions,
-      printingLength: printing!,
-      travelLength: travel!,
-      filament: filaments.reduce((sum, [, filament]) => sum + filament, 0),
-      byTool: filaments.map(([tool, filament]) => ({ tool, filament })),
-      filamentOnMoves: onMoves!,
-      feedForward: forward!,
-      feedNet: net!,
+      printingLength: sums[PRINTING]!,
+      travelLength: sums[TRAVEL]!,
+      filament: this.#filament.reduce((sum, filament) => sum + filament, 0),
+      byTool: byTool.filter(({ filament }) => filament > 0),
+      filamentOnMoves: sums[ON_MOVES]!,
+      feedForward: sums[FORWARD]!,
+      feedNet: sums[NET]!,
       ...(box && { box }),
       heights: heights.length,
       layers: pitch === undefined ? heights : turnsOf(heights, pitch),

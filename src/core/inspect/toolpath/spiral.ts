@@ -17,9 +17,9 @@ export class Spiral {
   #best = Infinity;
   #bestZ = 0;
 
-  /** A piece that is laid, from place to place [mm]. */
-  take(fromX: Mm, fromY: Mm, fromZ: Mm, x: Mm, y: Mm, z: Mm, rises: boolean): void {
-    if (!rises || this.#rises.length >= MOST_TURNS) return;
+  /** A piece that rises as it is laid, from place to place [mm]. */
+  take(fromX: Mm, fromY: Mm, fromZ: Mm, x: Mm, y: Mm, z: Mm): void {
+    if (this.#rises.length >= MOST_TURNS) return;
     if (Number.isNaN(this.#z)) {
       this.#begin(fromX, fromY, fromZ);
       return;

@@ -1,0 +1,155 @@
+/** Tells what is laid across a thin section. */
+import type { Mm } from '../../units.ts';
+import type { LayerLaid, PlaceAudit, Span } from './audit.ts';
+import { cutLayer, type Cover, type Crossing, type LayerCut } from './cutLayer.ts';
+import { nearLayers, type NearLayer } from './laidLayers.ts';
+import type { Near } from './near.ts';
+import { openPlaces, type Looked } from './openPlaces.ts';
+import { pathEnds } from './pathEnds.ts';
+import type { Place } from './place.ts';
+import { runFrame, type RunFrame } from './runFrame.ts';
+import { tracksOf } from './tracks.ts';
+import { travelCrossings, type Crossed } from './travelCrossings.ts';
+
+/** Taken for a line where nothing is laid that could tell [mm]. Common practice, no source. */
+const USUAL_LINE: Mm = 0.42;
+/** Half a usual line: middles of lines that lie so far outside what was drawn tell of it still [mm]. */
+const HALF_LINE: Mm = 0.2;
+/** Fillets are left out of where lines are counted, but never more than this share of the run at either end [-]. */
+const MOST_OF_FILLET = 1 / 3;
+
+/** How wide lines of the section usually are: the middle of all widths at all cuts. */
+function usualLine(cuts: readonly LayerCut[], reach: Mm): Mm {
+  const widths = cuts.flatMap(({ walks }) =>
+    walks.flatMap(({ crossings }) =>
+      crossings.flatMap(({ off, width }) => (Math.abs(off) <= reach / 2 + HALF_LINE ? [width] : [])),
+    ),
+  );
+  const sorted = Float64Array.from(widths).toSorted();
+  return sorted[sorted.length >> 1] ?? USUAL_LINE;
+}
+
+/** Stations at which whole lines are asked for: not in the fillets of a flat one, nor where the lines of an upright one turn back. */
+function looked({ lying, flexure, reach }: Place, { length, step, stations }: RunFrame, line: Mm): Looked {
+  const most = MOST_OF_FILLET * length;
+  const fillets = flexure && lying === 'flat' ? flexure.roots.map(({ fillet }) => fillet) : [];
+  const margin = lying === 'upright' ? line : Math.max(0, ...fillets);
+  const skipped = Math.min(Math.round(Math.min(most, margin) / step), (stations.length - 1) >> 1);
+  return { first: skipped, end: stations.length - skipped, reach };
+}
+
+interface Section {
+  readonly frame: RunFrame;
+  readonly looked: Looked;
+  readonly line: Mm;
+  readonly diameter: Mm;
+}
+
+/** What is on the section of each cut: lines whose middle is no farther out than half a line, and what is covered between them. */
+interface AtStation {
+  readonly lines: readonly Crossing[];
+  readonly covers: readonly Cover[];
+  /** Lines, or where none runs along it how many beads that hang together cover it. */
+  readonly count: number;
+}
+
+function stationsOf({ walks, covers, beads }: LayerCut, { looked: { reach }, line }: Section): readonly AtStation[] {
+  const lines = covers.map((): Crossing[] => []);
+  for (const { crossings } of walks) {
+    for (const crossing of crossings) if (isOn(crossing, reach, line)) lines[crossing.station]!.push(crossing);
+  }
+  return covers.map((here, k) => {
+    const own = lines[k]!;
+    const [low, high] = own.length > 0 ? outer(own) : [-reach / 2, reach / 2];
+    const covered = here.flatMap((cover) => {
+      const cut = { ...cover, low: Math.max(low, cover.low), high: Math.min(high, cover.high) };
+      return cut.high > cut.low ? [cut] : [];
+    });
+    const count = own.length > 0 ? own.length : covered.length > 0 ? Math.max(1, beads[k]!) : 0;
+    return { lines: own, covers: covered, count };
+  });
+}
+
+const isOn = ({ off }: Crossing, reach: Mm, line: Mm) => Math.abs(off) <= (reach + line) / 2 + 1e-6;
+
+function outer(lines: readonly Crossing[]): readonly [Mm, Mm] {
+  let [low, high] = [Infinity, -Infinity];
+  for (const { off, half } of lines) {
+    low = Math.min(low, off - half);
+    high = Math.max(high, off + half);
+  }
+  return [low, high];
+}
+
+/** The value that most have; of equals the greatest. */
+function usual(counts: readonly number[]): number {
+  const often = new Map<number, number>();
+  for (const count of counts) often.set(count, (often.get(count) ?? 0) + 1);
+  return [...often].toSorted((a, b) => b[1] - a[1] || b[0] - a[0])[0]?.[0] ?? 0;
+}
+
+const span = (values: readonly number[]): Span => ({ least: Math.min(...values), most: Math.max(...values) });
+const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+
+function layerOf(layer: NearLayer, cut: LayerCut, crossed: Crossed, section: Section): LayerLaid {
+  const { frame, looked: where, line, diameter } = section;
+  const all = stationsOf(cut, section);
+  const stations = all.slice(where.first, where.end);
+  const counts = stations.map(({ count }) => count);
+  const widths = stations.flatMap(({ lines, covers }) => (lines.length > 0 ? lines : covers).map(({ width }) => width));
+  const across = stations.flatMap(({ lines, covers }) => {
+    if (lines.length > 0) return [outer(lines)];
+    return covers.length > 0
+      ? [[span(covers.map(({ low }) => low)).least, span(covers.map(({ high }) => high)).most]]
+      : [];
+  });
+  return {
+    layer: layer.layer,
+    z: layer.z,
+    height: layer.height,
+    lines: { ...span(counts), usual: usual(counts) },
+    ...(widths.length > 0 && { widths: { ...span(widths), mean: mean(widths) } }),
+    thickness: across.length > 0 ? mean(across.map(([low, high]) => high! - low!)) : 0,
+    tracks: tracksOf(cut.walks, (crossing) => isOn(crossing, where.reach, line), frame),
+    open: openPlaces(
+      all.map(({ covers }) => covers),
+      frame,
+      where,
+    ),
+    ...pathEnds(frame, layer, { reach: where.reach, line, diameter }),
+    along: cut.length > 0 ? cut.along / cut.length : 0,
+    ...crossed,
+  };
+}
+
+/**
+ * What is laid across a thin section, layer by layer.
+ *
+ * Its run is cut square to it at stations at most 0.25 mm apart and never fewer than twelve. A line lies there where its middle
+ * meets the cut, within half a line of what was drawn, and runs along the section to within 46°; its width is what its filament
+ * makes it at the height of its layer here. Where no line runs along, beads that cover the cut are counted instead: those
+ * that hang together once. Two beads touch as far as they cover the cut together, seen from above. In fillets, where lines
+ * part as they should, nothing is counted; nor within a line of the free ends of an upright section.
+ *
+ * Of a crease the run goes from root to root as well, and lines lie beside one another over its depth.
+ *
+ * @param place - where to look [mm]
+ * @param near - what lies near it [mm]
+ * @param diameter - of the filament [mm], > 0
+ * @returns layers from the bottom up [mm]; none where the run has no length or nothing lies near
+ *
+ * Source: bead-section, common-practice.
+ */
+export function auditPlace(place: Place, near: Near, diameter: Mm): PlaceAudit {
+  const frame = runFrame(place.run);
+  if (!frame) return { length: 0, layers: [] };
+  const layers = nearLayers(place, near);
+  const cuts = layers.map((layer) => cutLayer(frame, place.reach, layer, diameter));
+  const line = usualLine(cuts, place.reach);
+  const crossed = travelCrossings(frame, { reach: place.reach, line }, layers, near.travels);
+  const section: Section = { frame, looked: looked(place, frame, line), line, diameter };
+  return {
+    length: frame.length,
+    layers: layers.map((layer, i) => layerOf(layer, cuts[i]!, crossed[i]!, section)),
+  };
+}

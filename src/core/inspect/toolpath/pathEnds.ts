@@ -1,0 +1,81 @@
+/** Where in a layer of a thin section contours start, lines begin and lines end. */
+import type { Point } from '../../geometry/outline.ts';
+import type { Mm } from '../../units.ts';
+import type { PathEnd } from './audit.ts';
+import { pieceWidths, type NearLayer } from './laidLayers.ts';
+import type { NearPath } from './near.ts';
+import { onRun, type OnRun, type RunFrame } from './runFrame.ts';
+
+/** What runs within so much of the run is a line along it, as where lines are counted. */
+const ALONG = Math.cos((46 * Math.PI) / 180);
+/** A line thinner than this share of a usual one is pressed in between others; where it begins is no start of a contour [-]. Ours. */
+const WHOLE_LINE = 0.75;
+
+export interface Ends {
+  readonly starts: readonly PathEnd[];
+  readonly stops: readonly PathEnd[];
+}
+
+/** The section as its ends are looked at: its reach square to the run, and how wide its lines usually are [mm]. */
+export interface EndsLooked {
+  readonly reach: Mm;
+  readonly line: Mm;
+  readonly diameter: Mm;
+}
+
+interface End extends OnRun {
+  readonly point: Point;
+  /** Whether the line runs along the section there, and how wide it is. */
+  readonly isAlong: boolean;
+  readonly width: Mm;
+}
+
+function endOf(frame: RunFrame, { points }: NearPath, widths: Float64Array, isFirst: boolean): End {
+  const last = points.length / 2 - 1;
+  const [a, b] = isFirst ? [0, 1] : [last, last - 1];
+  const point = { x: points[2 * a]!, y: points[2 * a + 1]! };
+  const inner = { x: points[2 * b]!, y: points[2 * b + 1]! };
+  const place = onRun(frame, point);
+  const run = frame.pieces.findLast(({ from }) => from <= place.at) ?? frame.pieces[0]!;
+  const [dx, dy] = [inner.x - point.x, inner.y - point.y];
+  const isAlong = Math.abs(dx * run.ux + dy * run.uy) >= ALONG * Math.hypot(dx, dy);
+  return { ...place, point, isAlong, width: widths[isFirst ? 0 : widths.length - 1]! };
+}
+
+/**
+ * Starts and stops of a layer.
+ *
+ * A contour that starts from root to root, up to one line width beside the section, starts on it. So does a whole line that is
+ * no contour and begins farther from both roots than it is wide. Where such a line ends in there, or a thin one begins or ends, it stops.
+ *
+ * @param frame - the run [mm]
+ * @param layer - what is laid [mm]
+ * @param looked - reach, usual line width, filament [mm]
+ * @returns starts and stops, by where along the run they are [mm]
+ */
+export function pathEnds(frame: RunFrame, { paths, height }: NearLayer, looked: EndsLooked): Ends {
+  const { reach, line, diameter } = looked;
+  const starts: PathEnd[] = [];
+  const stops: PathEnd[] = [];
+  const isBeside = ({ off }: OnRun) => Math.abs(off) <= reach / 2 + line;
+  const isOn = ({ at }: OnRun, margin: Mm) => at >= margin && at <= frame.length - margin;
+  const take = (list: PathEnd[], { point, at, off }: End, path: NearPath) =>
+    list.push({ point, at, off, line: path.line });
+  for (const path of paths) {
+    if (path.feeds.length === 0 || !(path.begins || path.ends)) continue;
+    const widths = pieceWidths(path, height, diameter);
+    if (path.begins) {
+      const begin = endOf(frame, path, widths, true);
+      const isInside = begin.isAlong && isOn(begin, line) && isBeside(begin);
+      if (path.isClosed && isOn(begin, 0) && isBeside(begin)) take(starts, begin, path);
+      if (!path.isClosed && isInside) take(begin.width >= WHOLE_LINE * line ? starts : stops, begin, path);
+    }
+    if (path.ends && !path.isClosed) {
+      const end = endOf(frame, path, widths, false);
+      if (end.isAlong && isOn(end, line) && isBeside(end)) take(stops, end, path);
+    }
+  }
+  return { starts: starts.toSorted(byPlace), stops: stops.toSorted(byPlace) };
+}
+
+const byPlace = (a: PathEnd, b: PathEnd) => a.at - b.at || a.off - b.off;
