@@ -88,8 +88,26 @@ function usual(counts: readonly number[]): number {
   return [...often].toSorted((a, b) => b[1] - a[1] || b[0] - a[0])[0]?.[0] ?? 0;
 }
 
-const span = (values: readonly number[]): Span => ({ least: Math.min(...values), most: Math.max(...values) });
+/** One after the other: of a long crease there are too many for arguments of a call. */
+function span(values: readonly number[]): Span {
+  let [least, most] = [Infinity, -Infinity];
+  for (const value of values) {
+    least = Math.min(least, value);
+    most = Math.max(most, value);
+  }
+  return { least, most };
+}
+
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+
+/** From the outer side of one outermost line, or of what is covered, to that of the other. */
+function widthAcross({ lines, covers }: AtStation): Mm {
+  const [low, high] =
+    lines.length > 0
+      ? outer(lines)
+      : [Math.min(...covers.map((one) => one.low)), Math.max(...covers.map((one) => one.high))];
+  return high - low;
+}
 
 function layerOf(layer: NearLayer, cut: LayerCut, crossed: Crossed, section: Section): LayerLaid {
   const { frame, looked: where, line, diameter } = section;
@@ -97,19 +115,14 @@ function layerOf(layer: NearLayer, cut: LayerCut, crossed: Crossed, section: Sec
   const stations = all.slice(where.first, where.end);
   const counts = stations.map(({ count }) => count);
   const widths = stations.flatMap(({ lines, covers }) => (lines.length > 0 ? lines : covers).map(({ width }) => width));
-  const across = stations.flatMap(({ lines, covers }) => {
-    if (lines.length > 0) return [outer(lines)];
-    return covers.length > 0
-      ? [[span(covers.map(({ low }) => low)).least, span(covers.map(({ high }) => high)).most]]
-      : [];
-  });
+  const across = stations.filter(({ count }) => count > 0).map(widthAcross);
   return {
     layer: layer.layer,
     z: layer.z,
     height: layer.height,
     lines: { ...span(counts), usual: usual(counts) },
     ...(widths.length > 0 && { widths: { ...span(widths), mean: mean(widths) } }),
-    thickness: across.length > 0 ? mean(across.map(([low, high]) => high! - low!)) : 0,
+    thickness: across.length > 0 ? mean(across) : 0,
     tracks: tracksOf(cut.walks, (crossing) => isOn(crossing, where.reach, line), frame),
     open: openPlaces(
       all.map(({ covers }) => covers),

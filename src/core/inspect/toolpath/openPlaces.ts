@@ -34,7 +34,7 @@ function holes(covers: readonly Cover[]): readonly Hole[] {
 }
 
 interface Growing {
-  from: number;
+  readonly from: number;
   to: number;
   last: Hole;
   widest: Hole;
@@ -44,15 +44,21 @@ interface Growing {
 const width = ({ low, high }: Hole) => high - low;
 const meets = (a: Hole, b: Hole) => a.low < b.high && b.low < a.high;
 
-function grow(open: Growing[], hole: Hole, station: number, kind: OpenPlace['kind']): void {
-  const on = open.find((one) => one.kind === kind && one.to === station - 1 && meets(one.last, hole));
-  if (!on) {
-    open.push({ from: station, to: station, last: hole, widest: hole, kind });
-    return;
+/** Holes of a station go on those of the station before, one on one: where one parts into two, or two join, others begin. */
+function grow(open: Growing[], found: readonly Hole[], station: number, kind: OpenPlace['kind']): void {
+  const before = open.filter((one) => one.kind === kind && one.to === station - 1);
+  for (const hole of found) {
+    const met = before.filter(({ last }) => meets(last, hole));
+    const on =
+      met.length === 1 && found.filter((other) => meets(met[0]!.last, other)).length === 1 ? met[0] : undefined;
+    if (!on) open.push({ from: station, to: station, last: hole, widest: hole, kind });
+    else on.to = station;
   }
-  on.to = station;
-  on.last = hole;
-  if (width(hole) > width(on.widest) + 1e-9) on.widest = hole;
+  for (const on of before) {
+    if (on.to !== station) continue;
+    on.last = found.find((hole) => meets(on.last, hole))!;
+    if (width(on.last) > width(on.widest) + 1e-9) on.widest = on.last;
+  }
 }
 
 /**
@@ -73,9 +79,9 @@ export function openPlaces(
   let isLaid = false;
   for (let k = first; k < end; k += 1) {
     const here = covers[k]!;
-    if (here.length === 0) grow(open, { low: -reach / 2, high: reach / 2 }, k, 'along');
+    if (here.length === 0) grow(open, [{ low: -reach / 2, high: reach / 2 }], k, 'along');
     else isLaid = true;
-    for (const hole of holes(here)) grow(open, hole, k, 'between');
+    grow(open, holes(here), k, 'between');
   }
   if (!isLaid) return [];
   return open.map(({ from, to, widest, kind }) => ({

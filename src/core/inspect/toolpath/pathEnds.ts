@@ -59,23 +59,23 @@ export function pathEnds(frame: RunFrame, { paths, height }: NearLayer, looked: 
   const stops: PathEnd[] = [];
   const isBeside = ({ off }: OnRun) => Math.abs(off) <= reach / 2 + line;
   const isOn = ({ at }: OnRun, margin: Mm) => at >= margin && at <= frame.length - margin;
-  const take = (list: PathEnd[], { point, at, off }: End, path: NearPath) =>
-    list.push({ point, at, off, line: path.line });
   for (const path of paths) {
     if (path.feeds.length === 0 || !(path.begins || path.ends)) continue;
     const widths = pieceWidths(path, height, diameter);
     if (path.begins) {
       const begin = endOf(frame, path, widths, true);
       const isInside = begin.isAlong && isOn(begin, line) && isBeside(begin);
-      if (path.isClosed && isOn(begin, 0) && isBeside(begin)) take(starts, begin, path);
-      if (!path.isClosed && isInside) take(begin.width >= WHOLE_LINE * line ? starts : stops, begin, path);
+      if (path.isClosed && isOn(begin, 0) && isBeside(begin)) starts.push(told(begin, path));
+      if (!path.isClosed && isInside) (begin.width >= WHOLE_LINE * line ? starts : stops).push(told(begin, path));
     }
     if (path.ends && !path.isClosed) {
       const end = endOf(frame, path, widths, false);
-      if (end.isAlong && isOn(end, line) && isBeside(end)) take(stops, end, path);
+      if (end.isAlong && isOn(end, line) && isBeside(end)) stops.push(told(end, path));
     }
   }
   return { starts: starts.toSorted(byPlace), stops: stops.toSorted(byPlace) };
 }
+
+const told = ({ point, at, off }: End, { line }: NearPath): PathEnd => ({ point, at, off, line });
 
 const byPlace = (a: PathEnd, b: PathEnd) => a.at - b.at || a.off - b.off;

@@ -83,9 +83,9 @@ function piecesOf(points: readonly Point[], stations: Float64Array): readonly Ru
   for (const [i, b] of points.slice(1).entries()) {
     const a = points[i]!;
     const length = apart(a, b);
-    const isLast = i === points.length - 2;
+    const to = i === points.length - 2 ? Infinity : from + length;
     let end = first;
-    while (end < stations.length && (isLast || stations[end]! < from + length)) end += 1;
+    while (end < stations.length && stations[end]! < to) end += 1;
     pieces.push({ x: a.x, y: a.y, ux: (b.x - a.x) / length, uy: (b.y - a.y) / length, from, length, first, end });
     from += length;
     first = end;
