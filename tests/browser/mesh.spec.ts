@@ -193,11 +193,14 @@ test('a press on what was passed over shows in the picture where it is', async (
   await expect(page.locator('.part-picture .passed-over')).toHaveText('a');
 });
 
-test('G-code is refused with what to drop instead', async ({ page }) => {
-  await page.goto('/#mesh');
-  const moves = { name: 'clip.gcode', mimeType: 'text/plain', buffer: Buffer.from('G1 X1 Y1 E1') };
+test('G-code dropped here goes to where toolpaths are looked at', async ({ page }) => {
+  await openWithPart(page, LEAVES);
+  const moves = { name: 'clip.gcode', mimeType: 'text/plain', buffer: Buffer.from('G1 X1 Y1\nG1 X5 Y1\n') };
   await chooser(page).setInputFiles(moves);
-  await expect(page.getByText('drop the part itself, as STL, 3MF or OBJ')).toBeVisible();
+  await expect(page.locator('.fname')).toHaveText('clip.gcode', LONG);
+  expect(new URL(page.url()).hash).toBe('#toolpath');
+  await page.getByRole('link', { name: 'Mesh' }).click();
+  await expect(rows(page)).toHaveCount(3);
 });
 
 test('a unit in doubt is asked about, and the answer stands', async ({ page }) => {

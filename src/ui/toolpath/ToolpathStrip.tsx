@@ -18,11 +18,13 @@ function Cell({ judged, isOn }: { readonly judged: JudgedPlace; readonly isOn: b
         type="button"
         data-number={place.number}
         aria-current={isOn ? 'true' : undefined}
-        aria-label={`${placeName(place)}: ${laidShort(judged, unit)}, ${gradeWord(grade)}`}
         tabIndex={isOn ? 0 : -1}
         onClick={() => choosePlace(place.number)}
       >
-        <span className="n">{place.number}</span>
+        <span className="n">
+          {place.number}
+          <span className="vh">{placeName(place).slice(String(place.number).length)}</span>
+        </span>
         <span className="room">
           <SectionGlyph audit={audit} />
         </span>
