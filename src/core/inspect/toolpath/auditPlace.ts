@@ -1,13 +1,14 @@
 /** Tells what is laid across a thin section. */
 import type { Mm } from '../../units.ts';
 import type { LayerLaid, PlaceAudit, Span } from './audit.ts';
-import { cutLayer, type Cover, type Crossing, type LayerCut } from './cutLayer.ts';
+import { cutLayer, type Crossing, type LayerCut } from './cutLayer.ts';
 import { nearLayers, type NearLayer } from './laidLayers.ts';
 import type { Near } from './near.ts';
 import { openPlaces, type Looked } from './openPlaces.ts';
 import { pathEnds } from './pathEnds.ts';
 import type { Place } from './place.ts';
 import { runFrame, type RunFrame } from './runFrame.ts';
+import { addWidths, isOnSection, sectionCuts, widthAcross } from './sectionCuts.ts';
 import { tracksOf } from './tracks.ts';
 import { travelCrossings, type Crossed } from './travelCrossings.ts';
 
@@ -18,14 +19,20 @@ const HALF_LINE: Mm = 0.2;
 /** Fillets are left out of where lines are counted, but never more than this share of the run at either end [-]. */
 const MOST_OF_FILLET = 1 / 3;
 
-/** How wide lines of the section usually are: the middle of all widths at all cuts. */
-function usualLine(cuts: readonly LayerCut[], reach: Mm): Mm {
-  const widths = cuts.flatMap(({ walks }) =>
-    walks.flatMap(({ crossings }) =>
-      crossings.flatMap(({ off, width }) => (Math.abs(off) <= reach / 2 + HALF_LINE ? [width] : [])),
-    ),
-  );
-  const sorted = Float64Array.from(widths).toSorted();
+/** So many layers, spread over the height, tell how wide lines usually are [-]. */
+const LAYERS_ASKED = 24;
+
+/** How wide lines of the section usually are: the middle of all widths at all cuts of some layers. */
+function usualLine(layers: readonly NearLayer[], cut: (layer: NearLayer) => LayerCut, reach: Mm): Mm {
+  const laid = layers.filter(({ paths }) => paths.length > 0);
+  const every = Math.max(1, laid.length / LAYERS_ASKED);
+  const widths: number[] = [];
+  for (let i = 0; i < laid.length; i += every) {
+    for (const { crossings } of cut(laid[Math.floor(i)]!).walks) {
+      for (const { off, width } of crossings) if (Math.abs(off) <= reach / 2 + HALF_LINE) widths.push(width);
+    }
+  }
+  const sorted = Float64Array.from(widths).sort();
   return sorted[sorted.length >> 1] ?? USUAL_LINE;
 }
 
@@ -43,42 +50,6 @@ interface Section {
   readonly looked: Looked;
   readonly line: Mm;
   readonly diameter: Mm;
-}
-
-/** What is on the section of each cut: lines whose middle is no farther out than half a line, and what is covered between them. */
-interface AtStation {
-  readonly lines: readonly Crossing[];
-  readonly covers: readonly Cover[];
-  /** Lines, or where none runs along it how many beads that hang together cover it. */
-  readonly count: number;
-}
-
-function stationsOf({ walks, covers, beads }: LayerCut, { looked: { reach }, line }: Section): readonly AtStation[] {
-  const lines = covers.map((): Crossing[] => []);
-  for (const { crossings } of walks) {
-    for (const crossing of crossings) if (isOn(crossing, reach, line)) lines[crossing.station]!.push(crossing);
-  }
-  return covers.map((here, k) => {
-    const own = lines[k]!;
-    const [low, high] = own.length > 0 ? outer(own) : [-reach / 2, reach / 2];
-    const covered = here.flatMap((cover) => {
-      const cut = { ...cover, low: Math.max(low, cover.low), high: Math.min(high, cover.high) };
-      return cut.high > cut.low ? [cut] : [];
-    });
-    const count = own.length > 0 ? own.length : covered.length > 0 ? Math.max(1, beads[k]!) : 0;
-    return { lines: own, covers: covered, count };
-  });
-}
-
-const isOn = ({ off }: Crossing, reach: Mm, line: Mm) => Math.abs(off) <= (reach + line) / 2 + 1e-6;
-
-function outer(lines: readonly Crossing[]): readonly [Mm, Mm] {
-  let [low, high] = [Infinity, -Infinity];
-  for (const { off, half } of lines) {
-    low = Math.min(low, off - half);
-    high = Math.max(high, off + half);
-  }
-  return [low, high];
 }
 
 /** The value that most have; of equals the greatest. */
@@ -100,22 +71,16 @@ function span(values: readonly number[]): Span {
 
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 
-/** From the outer side of one outermost line, or of what is covered, to that of the other. */
-function widthAcross({ lines, covers }: AtStation): Mm {
-  const [low, high] =
-    lines.length > 0
-      ? outer(lines)
-      : [Math.min(...covers.map((one) => one.low)), Math.max(...covers.map((one) => one.high))];
-  return high - low;
-}
-
 function layerOf(layer: NearLayer, cut: LayerCut, crossed: Crossed, section: Section): LayerLaid {
   const { frame, looked: where, line, diameter } = section;
-  const all = stationsOf(cut, section);
-  const stations = all.slice(where.first, where.end);
-  const counts = stations.map(({ count }) => count);
-  const widths = stations.flatMap(({ lines, covers }) => (lines.length > 0 ? lines : covers).map(({ width }) => width));
-  const across = stations.filter(({ count }) => count > 0).map(widthAcross);
+  const { reach, first, end } = where;
+  const cuts = sectionCuts(cut, reach, line);
+  const asked = cuts.slice(first, end);
+  const counts = asked.map(({ count }) => count);
+  const widths: number[] = [];
+  for (const one of asked) addWidths(one, widths);
+  const across = asked.filter(({ count }) => count > 0).map(widthAcross);
+  const isOn = ({ off, station }: Crossing) => station >= first && station < end && isOnSection(off, reach, line);
   return {
     layer: layer.layer,
     z: layer.z,
@@ -123,13 +88,9 @@ function layerOf(layer: NearLayer, cut: LayerCut, crossed: Crossed, section: Sec
     lines: { ...span(counts), usual: usual(counts) },
     ...(widths.length > 0 && { widths: { ...span(widths), mean: mean(widths) } }),
     thickness: across.length > 0 ? mean(across) : 0,
-    tracks: tracksOf(cut.walks, (crossing) => isOn(crossing, where.reach, line), frame),
-    open: openPlaces(
-      all.map(({ covers }) => covers),
-      frame,
-      where,
-    ),
-    ...pathEnds(frame, layer, { reach: where.reach, line, diameter }),
+    tracks: tracksOf(cut.walks, isOn, frame),
+    open: openPlaces(cuts, frame, where),
+    ...pathEnds(frame, layer, { reach, line, diameter, margin: first * frame.step }),
     along: cut.length > 0 ? cut.along / cut.length : 0,
     ...crossed,
   };
@@ -157,12 +118,12 @@ export function auditPlace(place: Place, near: Near, diameter: Mm): PlaceAudit {
   const frame = runFrame(place.run);
   if (!frame) return { length: 0, layers: [] };
   const layers = nearLayers(place, near);
-  const cuts = layers.map((layer) => cutLayer(frame, place.reach, layer, diameter));
-  const line = usualLine(cuts, place.reach);
+  const cut = (layer: NearLayer) => cutLayer(frame, place.reach, layer, diameter);
+  const line = usualLine(layers, cut, place.reach);
   const crossed = travelCrossings(frame, { reach: place.reach, line }, layers, near.travels);
   const section: Section = { frame, looked: looked(place, frame, line), line, diameter };
   return {
     length: frame.length,
-    layers: layers.map((layer, i) => layerOf(layer, cuts[i]!, crossed[i]!, section)),
+    layers: layers.map((layer, i) => layerOf(layer, cut(layer), crossed[i]!, section)),
   };
 }

@@ -25,12 +25,9 @@ export interface Crossing {
   readonly path: number;
 }
 
-/** What a bead covers of the cut of a station [mm off the run]. */
-export interface Cover {
-  readonly low: Mm;
-  readonly high: Mm;
-  readonly width: Mm;
-}
+/** What beads cover of the cut of a station: three numbers each, from and to [mm off the run], and width [mm]. */
+export type Covers = readonly number[];
+export const COVER_SIZE = 3;
 
 /** Crossings of one path as they follow one another; `closes` where the last goes on into the first. */
 export interface Walk {
@@ -41,7 +38,7 @@ export interface Walk {
 export interface LayerCut {
   readonly walks: readonly Walk[];
   /** By station. */
-  readonly covers: readonly (readonly Cover[])[];
+  readonly covers: readonly Covers[];
   /** By station: how many beads that hang together cover it. */
   readonly beads: Int32Array;
   /** Length that lies in the section [mm], and how much of it runs along. */
@@ -61,7 +58,7 @@ interface Local {
 
 class Cutting {
   readonly walks: Walk[] = [];
-  readonly covers: Cover[][];
+  readonly covers: number[][];
   readonly beads: Int32Array;
   length = 0;
   along = 0;
@@ -89,17 +86,19 @@ class Cutting {
     this.#firstPiece.fill(-2);
     let piece = 0;
     for (let i = 0; i < widths.length; i += 1) {
-      const [x1, y1, x2, y2] = [points[2 * i]!, points[2 * i + 1]!, points[2 * i + 2]!, points[2 * i + 3]!];
+      const x1 = points[2 * i]!;
+      const y1 = points[2 * i + 1]!;
+      const x2 = points[2 * i + 2]!;
+      const y2 = points[2 * i + 3]!;
       const long = Math.hypot(x2 - x1, y2 - y1);
       if (!(long > 0) || !(widths[i]! > 0)) continue;
       for (const run of this.#frame.pieces) {
-        const [ax, ay, bx, by] = [x1 - run.x, y1 - run.y, x2 - run.x, y2 - run.y];
-        const s1 = ax * run.ux + ay * run.uy;
-        const t1 = ay * run.ux - ax * run.uy;
-        const s2 = bx * run.ux + by * run.uy;
-        const t2 = by * run.ux - bx * run.uy;
+        const s1 = (x1 - run.x) * run.ux + (y1 - run.y) * run.uy;
+        const s2 = (x2 - run.x) * run.ux + (y2 - run.y) * run.uy;
         const half = widths[i]! / 2;
         if (Math.max(s1, s2) < -half || Math.min(s1, s2) > run.length + half) continue;
+        const t1 = (y1 - run.y) * run.ux - (x1 - run.x) * run.uy;
+        const t2 = (y2 - run.y) * run.ux - (x2 - run.x) * run.uy;
         const reach = this.#reach / 2 + BEYOND + half;
         if (Math.max(t1, t2) < -reach || Math.min(t1, t2) > reach) continue;
         this.#piece(run, { s1, t1, s2, t2, long, width: widths[i]! }, path.path, piece);
@@ -123,7 +122,8 @@ class Cutting {
     this.#measure(run, local);
     const { s1, s2, width } = local;
     const { step, stations } = this.#frame;
-    const [low, high] = [Math.min(s1, s2) - width / 2 + run.from, Math.max(s1, s2) + width / 2 + run.from];
+    const low = Math.min(s1, s2) - width / 2 + run.from;
+    const high = Math.max(s1, s2) + width / 2 + run.from;
     const from = Math.max(run.first, Math.ceil(low / step - 0.5 - 1e-9));
     const end = Math.min(run.end, Math.floor(high / step - 0.5 + 1e-9) + 1);
     // Crossings come in the order in which the path meets them.
@@ -142,11 +142,46 @@ class Cutting {
       const sense = s2 > s1 ? 1 : -1;
       this.#crossings.push({ station: k, off, width, half: width / 2 / share, sense, path });
     }
-    const cover = covered(s, local);
-    if (!cover) return;
-    this.covers[k]!.push(cover);
-    if (cover.high < -this.#reach / 2 || cover.low > this.#reach / 2) return;
-    if (this.#lastPiece[k]! < piece - 1) this.beads[k]! += 1;
+    this.#cover(k, s, local, piece);
+  }
+
+  /** What a piece with round ends covers of a cut: of a rectangle and two circles. Numbers one by one, as most of the work is here. */
+  #cover(k: number, s: Mm, { s1, t1, s2, t2, long, width }: Local, piece: number): void {
+    const r = width / 2;
+    let low = Infinity;
+    let high = -Infinity;
+    for (let end = 0; end < 2; end += 1) {
+      const ds = s - (end === 0 ? s1 : s2);
+      if (Math.abs(ds) >= r) continue;
+      const chord = Math.sqrt(r * r - ds * ds);
+      const t = end === 0 ? t1 : t2;
+      low = Math.min(low, t - chord);
+      high = Math.max(high, t + chord);
+    }
+    const ms = (-r * (t2 - t1)) / long;
+    const mt = (r * (s2 - s1)) / long;
+    for (let side = -1; side < 2; side += 2) {
+      const a = s1 + side * ms;
+      const b = s2 + side * ms;
+      if (a < s === b < s) continue;
+      const t = t1 + side * mt + ((s - a) / (b - a)) * (t2 - t1);
+      low = Math.min(low, t);
+      high = Math.max(high, t);
+    }
+    if (high > low) this.#addCover(k, low, high, width, piece);
+  }
+
+  #addCover(k: number, low: Mm, high: Mm, width: Mm, piece: number): void {
+    const covers = this.covers[k]!;
+    const last = covers.length - COVER_SIZE;
+    const hangsOn = this.#lastPiece[k]! >= piece - 1 && last >= 0;
+    // Pieces that follow one another overlap at their corner: they are one cover, as wide as the wider.
+    if (hangsOn && covers[last]! <= high && covers[last + 1]! >= low) {
+      covers[last] = Math.min(covers[last]!, low);
+      covers[last + 1] = Math.max(covers[last + 1]!, high);
+      covers[last + 2] = Math.max(covers[last + 2]!, width);
+    } else covers.push(low, high, width);
+    if (this.#lastPiece[k]! < piece - 1 && high >= -this.#reach / 2 && low <= this.#reach / 2) this.beads[k]! += 1;
     this.#lastPiece[k] = piece;
     if (piece === 0) this.#firstPiece[k] = 0;
   }
@@ -166,30 +201,6 @@ function clipped(a: number, b: number, low: number, high: number, from: number, 
   if (a === b) return a >= low && a <= high ? [from, to] : [0, 0];
   const [p, q] = [(low - a) / (b - a), (high - a) / (b - a)];
   return [Math.max(from, Math.min(p, q)), Math.min(to, Math.max(p, q))];
-}
-
-/** What a piece with round ends covers of the cut at `s`: of a rectangle and two circles. */
-function covered(s: Mm, { s1, t1, s2, t2, long, width }: Local): Cover | undefined {
-  const r = width / 2;
-  let [low, high] = [Infinity, -Infinity];
-  const take = (a: number, b: number) => {
-    low = Math.min(low, a);
-    high = Math.max(high, b);
-  };
-  for (let end = 0; end < 2; end += 1) {
-    const [ds, t] = end === 0 ? [s - s1, t1] : [s - s2, t2];
-    if (Math.abs(ds) >= r) continue;
-    const chord = Math.sqrt(r * r - ds * ds);
-    take(t - chord, t + chord);
-  }
-  const [ms, mt] = [(-r * (t2 - t1)) / long, (r * (s2 - s1)) / long];
-  for (let side = -1; side < 2; side += 2) {
-    const [a, b] = [s1 + side * ms, s2 + side * ms];
-    if (a < s === b < s) continue;
-    const t = t1 + side * mt + ((s - a) / (b - a)) * (t2 - t1);
-    take(t, t);
-  }
-  return high > low ? { low, high, width } : undefined;
 }
 
 /**

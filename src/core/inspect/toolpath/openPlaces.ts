@@ -1,7 +1,7 @@
 /** Where in a layer of a thin section nothing lies. */
 import type { Mm } from '../../units.ts';
 import type { OpenPlace } from './audit.ts';
-import type { Cover } from './cutLayer.ts';
+import { COVER_SIZE, type Covers } from './cutLayer.ts';
 import type { RunFrame } from './runFrame.ts';
 
 /**
@@ -10,11 +10,19 @@ import type { RunFrame } from './runFrame.ts';
  */
 export const OPEN_OVER: Mm = 0.02;
 
-/** What is looked at: these stations, and of each cut what lies between these two. */
+/** Stations that are looked at: from `first` up to, and without, `end`; and how far the section reaches square to its run. */
 export interface Looked {
   readonly first: number;
   readonly end: number;
   readonly reach: Mm;
+}
+
+/** A cut of the section: what is covered of it, between which limits it is looked at, and whether anything lies there. */
+export interface Cut {
+  readonly covers: Covers;
+  readonly low: Mm;
+  readonly high: Mm;
+  readonly count: number;
 }
 
 interface Hole {
@@ -22,15 +30,22 @@ interface Hole {
   readonly high: Mm;
 }
 
-/** Between what is covered of one cut, from the lowest to the highest. */
-function holes(covers: readonly Cover[]): readonly Hole[] {
-  const found: Hole[] = [];
+const NO_HOLES: readonly Hole[] = [];
+
+/** Between what is covered of one cut, from the lowest to the highest, as far as that lies between two limits. */
+function holes(covers: Covers, low: Mm, high: Mm): readonly Hole[] {
+  const sorted: number[] = [];
+  for (let i = 0; i < covers.length; i += COVER_SIZE) if (covers[i + 1]! > low && covers[i]! < high) sorted.push(i);
+  sorted.sort((a, b) => covers[a]! - covers[b]!);
+  let found: Hole[] | undefined;
   let reached = Infinity;
-  for (const { low, high } of covers.toSorted((a, b) => a.low - b.low)) {
-    if (low - reached > OPEN_OVER) found.push({ low: reached, high: low });
-    reached = reached === Infinity ? high : Math.max(reached, high);
+  for (const i of sorted) {
+    const from = Math.max(low, covers[i]!);
+    if (from - reached > OPEN_OVER) (found ??= []).push({ low: reached, high: from });
+    const to = Math.min(high, covers[i + 1]!);
+    reached = reached === Infinity ? to : Math.max(reached, to);
   }
-  return found;
+  return found ?? NO_HOLES;
 }
 
 interface Growing {
@@ -46,7 +61,7 @@ const meets = (a: Hole, b: Hole) => a.low < b.high && b.low < a.high;
 
 /** Holes of a station go on those of the station before, one on one: where one parts into two, or two join, others begin. */
 function grow(open: Growing[], found: readonly Hole[], station: number, kind: OpenPlace['kind']): void {
-  const before = open.filter((one) => one.kind === kind && one.to === station - 1);
+  const before = open.filter((one) => one.to === station - 1 && one.kind === kind);
   for (const hole of found) {
     const met = before.filter(({ last }) => meets(last, hole));
     const on =
@@ -65,23 +80,24 @@ function grow(open: Growing[], found: readonly Hole[], station: number, kind: Op
  * Open places of a layer: gaps between what lies beside one another, and stretches of the run across which nothing lies.
  * Where a place begins and ends is known to half a step of the stations. A layer in which nothing is laid at all has none.
  *
- * @param covers - by station: what of its cut is covered [mm]
+ * @param cuts - by station [mm]
  * @param frame - the stations [mm]
  * @param looked - which stations, and how far square to the run [mm]
  * @returns open places [mm]
  */
 export function openPlaces(
-  covers: readonly (readonly Cover[])[],
+  cuts: readonly Cut[],
   { stations, step }: Pick<RunFrame, 'stations' | 'step'>,
   { first, end, reach }: Looked,
 ): readonly OpenPlace[] {
   const open: Growing[] = [];
   let isLaid = false;
   for (let k = first; k < end; k += 1) {
-    const here = covers[k]!;
-    if (here.length === 0) grow(open, [{ low: -reach / 2, high: reach / 2 }], k, 'along');
+    const { covers, low, high, count } = cuts[k]!;
+    if (count === 0) grow(open, [{ low: -reach / 2, high: reach / 2 }], k, 'along');
     else isLaid = true;
-    grow(open, holes(here), k, 'between');
+    const found = holes(covers, low, high);
+    if (found.length > 0) grow(open, found, k, 'between');
   }
   if (!isLaid) return [];
   return open.map(({ from, to, widest, kind }) => ({

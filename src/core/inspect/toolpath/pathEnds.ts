@@ -1,8 +1,9 @@
 /** Where in a layer of a thin section contours start, lines begin and lines end. */
 import type { Point } from '../../geometry/outline.ts';
+import { laidWidth } from '../../print/bead.ts';
 import type { Mm } from '../../units.ts';
 import type { PathEnd } from './audit.ts';
-import { pieceWidths, type NearLayer } from './laidLayers.ts';
+import type { NearLayer } from './laidLayers.ts';
 import type { NearPath } from './near.ts';
 import { onRun, type OnRun, type RunFrame } from './runFrame.ts';
 
@@ -16,11 +17,15 @@ export interface Ends {
   readonly stops: readonly PathEnd[];
 }
 
-/** The section as its ends are looked at: its reach square to the run, and how wide its lines usually are [mm]. */
+/** The section as its ends are looked at [mm]. */
 export interface EndsLooked {
+  /** Square to the run. */
   readonly reach: Mm;
+  /** How wide its lines usually are. */
   readonly line: Mm;
   readonly diameter: Mm;
+  /** How far from either end of the run lines are not counted, as in fillets. */
+  readonly margin: Mm;
 }
 
 interface End extends OnRun {
@@ -30,7 +35,7 @@ interface End extends OnRun {
   readonly width: Mm;
 }
 
-function endOf(frame: RunFrame, { points }: NearPath, widths: Float64Array, isFirst: boolean): End {
+function endOf(frame: RunFrame, { points, feeds }: NearPath, width: (feed: number) => Mm, isFirst: boolean): End {
   const last = points.length / 2 - 1;
   const [a, b] = isFirst ? [0, 1] : [last, last - 1];
   const point = { x: points[2 * a]!, y: points[2 * a + 1]! };
@@ -39,14 +44,14 @@ function endOf(frame: RunFrame, { points }: NearPath, widths: Float64Array, isFi
   const run = frame.pieces.findLast(({ from }) => from <= place.at) ?? frame.pieces[0]!;
   const [dx, dy] = [inner.x - point.x, inner.y - point.y];
   const isAlong = Math.abs(dx * run.ux + dy * run.uy) >= ALONG * Math.hypot(dx, dy);
-  return { ...place, point, isAlong, width: widths[isFirst ? 0 : widths.length - 1]! };
+  return { ...place, point, isAlong, width: width(feeds[isFirst ? 0 : feeds.length - 1]!) };
 }
 
 /**
  * Starts and stops of a layer.
  *
  * A contour that starts from root to root, up to one line width beside the section, starts on it. So does a whole line that is
- * no contour and begins farther from both roots than it is wide. Where such a line ends in there, or a thin one begins or ends, it stops.
+ * no contour and begins farther than that from both roots, fillets left out. Where such a line ends in there, or a thin one begins or ends, it stops.
  *
  * @param frame - the run [mm]
  * @param layer - what is laid [mm]
@@ -54,23 +59,24 @@ function endOf(frame: RunFrame, { points }: NearPath, widths: Float64Array, isFi
  * @returns starts and stops, by where along the run they are [mm]
  */
 export function pathEnds(frame: RunFrame, { paths, height }: NearLayer, looked: EndsLooked): Ends {
-  const { reach, line, diameter } = looked;
+  const { reach, line, diameter, margin } = looked;
+  const inside = margin + line;
   const starts: PathEnd[] = [];
   const stops: PathEnd[] = [];
+  const width = (feed: number) => laidWidth(diameter, feed, height);
   const isBeside = ({ off }: OnRun) => Math.abs(off) <= reach / 2 + line;
-  const isOn = ({ at }: OnRun, margin: Mm) => at >= margin && at <= frame.length - margin;
+  const isOn = ({ at }: OnRun, from: Mm) => at >= from && at <= frame.length - from;
   for (const path of paths) {
     if (path.feeds.length === 0 || !(path.begins || path.ends)) continue;
-    const widths = pieceWidths(path, height, diameter);
     if (path.begins) {
-      const begin = endOf(frame, path, widths, true);
-      const isInside = begin.isAlong && isOn(begin, line) && isBeside(begin);
+      const begin = endOf(frame, path, width, true);
+      const isInside = begin.isAlong && isOn(begin, inside) && isBeside(begin);
       if (path.isClosed && isOn(begin, 0) && isBeside(begin)) starts.push(told(begin, path));
       if (!path.isClosed && isInside) (begin.width >= WHOLE_LINE * line ? starts : stops).push(told(begin, path));
     }
     if (path.ends && !path.isClosed) {
-      const end = endOf(frame, path, widths, false);
-      if (end.isAlong && isOn(end, line) && isBeside(end)) stops.push(told(end, path));
+      const end = endOf(frame, path, width, false);
+      if (end.isAlong && isOn(end, inside) && isBeside(end)) stops.push(told(end, path));
     }
   }
   return { starts: starts.toSorted(byPlace), stops: stops.toSorted(byPlace) };

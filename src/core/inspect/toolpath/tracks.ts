@@ -28,13 +28,18 @@ function stretches({ crossings, closes }: Walk, isOn: (crossing: Crossing) => bo
 }
 
 function trackOf(crossings: readonly Crossing[], stations: Float64Array): Track {
-  const rising = crossings[0]!.sense > 0 ? crossings : crossings.toReversed();
-  return {
-    path: crossings[0]!.path,
-    at: Float64Array.from(rising, ({ station }) => stations[station]!),
-    off: Float64Array.from(rising, ({ off }) => off),
-    width: Float64Array.from(rising, ({ width }) => width),
-  };
+  const count = crossings.length;
+  const { sense, path } = crossings[0]!;
+  const at = new Float64Array(count);
+  const off = new Float64Array(count);
+  const width = new Float64Array(count);
+  for (let i = 0; i < count; i += 1) {
+    const crossing = crossings[sense > 0 ? i : count - 1 - i]!;
+    at[i] = stations[crossing.station]!;
+    off[i] = crossing.off;
+    width[i] = crossing.width;
+  }
+  return { path, at, off, width };
 }
 
 const meanOf = (values: Float64Array) => values.reduce((sum, value) => sum + value, 0) / values.length;
