@@ -1,0 +1,249 @@
+/** Where everything of Fig. 2 lies: how wide each line of a layer is along the run [px]. */
+import type { LayerLaid, Track } from '../../../core/inspect/toolpath/audit.ts';
+import type { WantedLaid } from '../../../core/inspect/toolpath/judgedPlace.ts';
+import type { Mm } from '../../../core/units.ts';
+import { clearPaper } from '../../drawing/clearPaper.ts';
+import { letteringWidth, type Box, type Label } from '../../drawing/lettering.ts';
+import type { Room } from '../../drawing/room.ts';
+import { linear, type Linear } from '../../mesh/linear.ts';
+import { MM_PER_INCH, type LengthUnit } from '../../text/numbers.ts';
+import { innerWord, openWords, outerWord, thinLineWord, wantedWords } from '../../text/toolpathFigureText.ts';
+import type { Lengthwise } from './lengthwise.ts';
+import { placeLabel } from './placeWords.ts';
+import { halfStep } from './trackAt.ts';
+
+/** The two at the sides, the second dashed; those between; one that is much too narrow, heavy. */
+export type WidthLine = 'outer' | 'outer-second' | 'inner' | 'thin';
+
+export interface WidthCurve {
+  readonly kind: WidthLine;
+  readonly d: string;
+}
+
+export interface AxisMark {
+  readonly at: number;
+  readonly text: string;
+}
+
+export interface WidthsPlan {
+  readonly width: number;
+  readonly height: number;
+  readonly box: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
+  readonly curves: readonly WidthCurve[];
+  readonly wanted: { readonly y: number; readonly band: Box } | undefined;
+  /** Open places, hatched. */
+  readonly open: readonly Box[];
+  readonly across: readonly AxisMark[];
+  readonly along: readonly AxisMark[];
+  /** Every millimetre, and every fifth. */
+  readonly fine: readonly number[];
+  readonly heavy: readonly number[];
+  readonly labels: readonly Label[];
+  /** Whether a place along the run is straight under the same place of Fig. 1. */
+  readonly isSameScale: boolean;
+  /** Whether lines are named at the right side. */
+  readonly isNamed: boolean;
+  readonly kinds: ReadonlySet<WidthLine>;
+}
+
+/** What is wanted within this share of its width is shaded [-]. */
+const BAND = 0.1;
+/** Under this share of what is wanted a line is thin [-]. */
+const THIN = 0.75;
+const NAMES = 104;
+const TOP = 24;
+const BOTTOM = 28;
+const meanOf = (values: Float64Array) => values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
+
+/** Which of the tracks lie outermost most of their way, and which are too narrow. */
+function kindOf(track: Track, { tracks, widths }: LayerLaid, wanted: WantedLaid): WidthLine {
+  const each = wanted.countOf === 'lines' ? wanted.each : (widths?.mean ?? 0);
+  if (meanOf(track.width) < THIN * each) return 'thin';
+  const whole = tracks.filter(({ width }) => meanOf(width) >= THIN * each);
+  const offs = whole.map(({ off }) => meanOf(off));
+  const [low, high] = [Math.min(...offs), Math.max(...offs)];
+  const off = meanOf(track.off);
+  const near = each / 2;
+  return high - off < near ? 'outer' : off - low < near ? 'outer-second' : 'inner';
+}
+
+/** Level at each station, with steps half way between them: no more is known. */
+function steps({ at, width }: Track, x: (along: Mm) => number, y: Linear, length: Mm): string {
+  const half = halfStep(at);
+  const end = (along: Mm) => x(Math.min(length, Math.max(0, along))).toFixed(1);
+  const parts = Array.from(at, (along, i) => {
+    const to = at[i + 1] === undefined ? along + half : (along + at[i + 1]!) / 2;
+    return `${i === 0 ? `M${end(along - half)} ${y(width[0]!).toFixed(1)}` : `V${y(width[i]!).toFixed(1)}`}H${end(to)}`;
+  });
+  return parts.join('');
+}
+
+/** As many decimals as marks need to be told apart. */
+function marksOf(scale: Linear, most: number, places: (value: number) => number): readonly AxisMark[] {
+  const marks = scale.marks(most);
+  const step = marks.length > 1 ? marks[1]! - marks[0]! : 1;
+  const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+  return marks.map((value) => ({ at: places(value), text: value === 0 ? '0' : value.toFixed(decimals) }));
+}
+
+interface Asked {
+  readonly layer: LayerLaid;
+  readonly length: Mm;
+  readonly wanted: WantedLaid;
+  readonly unit: LengthUnit;
+}
+
+/** The way along: under Fig. 1 where the run is straight, else drawn straight and made to fit. */
+function alongOf({ frame, pxPerMm, rootX, width }: Lengthwise, length: Mm) {
+  if (!frame.isCurved) return { by: pxPerMm, left: rootX, isSameScale: true };
+  const left = 44;
+  const by = Math.min(pxPerMm, (width - left - 24) / Math.max(length, 1e-6));
+  return { by, left, isSameScale: false };
+}
+
+/** Every whole so many millimetres along the run. */
+function wholes(length: Mm, x: (along: Mm) => number, by: number): Pick<WidthsPlan, 'fine' | 'heavy'> {
+  const all = Array.from({ length: Math.floor(length + 1e-6) + 1 }, (_, n) => n);
+  return {
+    fine: by >= 3 ? all.filter((n) => n % 5 !== 0).map(x) : [],
+    heavy: all.filter((n) => n % 5 === 0).map(x),
+  };
+}
+
+export function widthsPlan({ layer, length, wanted, unit }: Asked, page: Lengthwise): WidthsPlan {
+  const { by, left, isSameScale } = alongOf(page, length);
+  const height = page.small ? 172 : 200;
+  const box = { left, right: left + length * by, top: TOP, bottom: height - BOTTOM };
+  const isLines = wanted.countOf === 'lines';
+  const widest = Math.max(layer.widths?.most ?? 0, isLines ? wanted.each : 0);
+  const top = Math.max(0.1, 1.35 * widest);
+  const y = linear([0, top], [box.bottom, box.top]);
+  const x = (along: Mm) => left + along * by;
+  const per = unit === 'mm' ? 1 : MM_PER_INCH;
+  const curves = layer.tracks.map((track): WidthCurve => ({
+    kind: kindOf(track, layer, wanted),
+    d: steps(track, x, y, length),
+  }));
+  const kinds = new Set(curves.map(({ kind }) => kind));
+  const isNamed = page.width - box.right >= NAMES;
+  const plan = {
+    width: page.width,
+    height,
+    box,
+    curves,
+    wanted: isLines
+      ? {
+          y: y(wanted.each),
+          band: {
+            x: left,
+            y: y((1 + BAND) * wanted.each),
+            width: length * by,
+            height: y((1 - BAND) * wanted.each) - y((1 + BAND) * wanted.each),
+          },
+        }
+      : undefined,
+    open: layer.open.map(({ from, to, kind }) => {
+      const high = kind === 'along' ? box.top + 4 : y(0.55 * widest);
+      return { x: x(from), y: high, width: Math.max(1.5, (to - from) * by), height: box.bottom - high };
+    }),
+    across: marksOf(linear([0, top / per], [box.bottom, box.top]), 4, (value) => y(value * per)),
+    along: marksOf(linear([0, length / per], [0, 1]), page.small ? 4 : 7, (value) => x(value * per)),
+    ...wholes(length, x, by),
+    isSameScale,
+    isNamed,
+    kinds,
+  };
+  return { ...plan, labels: labelsOf({ layer, length, wanted, unit }, plan, y) };
+}
+
+/** From now on words keep off the curves. */
+function inkCurves({ paper }: Room, { layer, length }: Asked, { box }: Pick<WidthsPlan, 'box'>, y: Linear): void {
+  const by = (box.right - box.left) / Math.max(length, 1e-6);
+  for (const { at, width } of layer.tracks)
+    for (const [i, along] of at.entries()) {
+      const step = Math.max(4, 2 * halfStep(at) * by);
+      paper.inkBox({ x: box.left + along * by - step / 2, y: y(width[i]!) - 2, width: step, height: 4 });
+    }
+}
+
+function labelsOf(asked: Asked, plan: Omit<WidthsPlan, 'labels'>, y: Linear): readonly Label[] {
+  const { layer, length, wanted, unit } = asked;
+  const over = { x: 0, y: 0, width: plan.width, height: plan.height };
+  const room: Room = { paper: clearPaper(over), words: clearPaper(over), figures: [] };
+  inkCurves(room, asked, plan, y);
+  for (const hatch of plan.open) room.paper.inkBox(hatch);
+  const found: Label[] = [];
+  const place = (labels: readonly Label[]) => {
+    const label = placeLabel(room, labels);
+    if (label) found.push(label);
+    return label !== undefined;
+  };
+  for (const kind of ['along', 'between'] as const) {
+    const open = layer.open.filter((one) => one.kind === kind);
+    openWords(open, length, unit).some((text) => place(besideOpen(text, plan, layer, kind)));
+  }
+  if (plan.wanted) wantedWords(wanted.each, unit).some((text) => place(overBand(text, plan)));
+  if (plan.isNamed) found.push(...names(asked, plan, y));
+  return found;
+}
+
+/** Beside the hatches of one kind, high up first. */
+function besideOpen(
+  text: string,
+  { open, box }: Omit<WidthsPlan, 'labels'>,
+  layer: LayerLaid,
+  kind: 'along' | 'between',
+): readonly Label[] {
+  const label = { text, tone: 'fault', size: 12 } as const;
+  const boxes = open.filter((_, i) => layer.open[i]?.kind === kind).toSorted((a, b) => b.width - a.width);
+  const rows = Array.from({ length: 8 }, (_, i) => box.top + 12 + 14 * i).filter((row) => row < box.bottom - 4);
+  return boxes.flatMap(({ x, width }) =>
+    rows.flatMap((row): readonly Label[] => [
+      { ...label, x: x - 6, y: row, anchor: 'end' },
+      { ...label, x: x + width + 6, y: row, anchor: 'start' },
+      { ...label, x: x + width / 2, y: row, anchor: 'middle' },
+    ]),
+  );
+}
+
+/** What is wanted, over the band at its right end, else wherever it is clear. */
+function overBand(text: string, { wanted, box }: Omit<WidthsPlan, 'labels'>): readonly Label[] {
+  if (!wanted) return [];
+  const { band } = wanted;
+  const label = { text, tone: 'pencil', size: 12 } as const;
+  const rows = [band.y - 5, band.y - 12, band.y + band.height + 14, band.y + band.height + 28];
+  const width = letteringWidth(text, 12);
+  const middle = (box.left + box.right) / 2;
+  return rows.flatMap((row): readonly Label[] => [
+    { ...label, x: box.right - 4, y: row, anchor: 'end' },
+    { ...label, x: box.left + 6, y: row, anchor: 'start' },
+    { ...label, x: middle, y: row, anchor: 'middle' },
+    { ...label, x: middle + width, y: row, anchor: 'middle' },
+  ]);
+}
+
+/** Names of the lines at the right side, none on another. */
+function names({ layer, wanted }: Asked, { curves, box, kinds }: Omit<WidthsPlan, 'labels'>, y: Linear): Label[] {
+  const lastOf = (isIt: (kind: WidthLine) => boolean) => {
+    const own = layer.tracks.filter((_, i) => isIt(curves[i]!.kind));
+    const last = own.toSorted((a, b) => b.at.at(-1)! - a.at.at(-1)!)[0];
+    return last && { y: y(last.width.at(-1)!), count: own.length };
+  };
+  const outer = lastOf((kind) => kind === 'outer' || kind === 'outer-second');
+  const inner = lastOf((kind) => kind === 'inner');
+  const thin = lastOf((kind) => kind === 'thin');
+  const whole = wanted.countOf === 'lines' ? wanted.count : 0;
+  const asked = [
+    ...(outer ? [{ y: outer.y, text: outerWord(kinds.has('outer') && kinds.has('outer-second') ? 2 : 1) }] : []),
+    ...(inner ? [{ y: inner.y, text: innerWord(inner.count) }] : []),
+    ...(thin ? [{ y: thin.y, text: thinLineWord(whole) }] : []),
+  ];
+  let least = box.top;
+  return asked
+    .toSorted((a, b) => a.y - b.y)
+    .map(({ y: at, text }): Label => {
+      const row = Math.max(at + 4, least);
+      least = row + 14;
+      return { text, x: box.right + 8, y: row, anchor: 'start', tone: 'ink', size: 12 };
+    });
+}
