@@ -32,7 +32,7 @@ function usualLine(layers: readonly NearLayer[], cut: (layer: NearLayer) => Laye
       for (const { off, width } of crossings) if (Math.abs(off) <= reach / 2 + HALF_LINE) widths.push(width);
     }
   }
-  const sorted = Float64Array.from(widths).sort();
+  const sorted = Float64Array.from(widths).toSorted();
   return sorted[sorted.length >> 1] ?? USUAL_LINE;
 }
 
