@@ -55,7 +55,7 @@ function placesIn(name: string, slicing: Slicing) {
   const paths = new Paths(plans, slicing.diameter);
   lay(mesh, slicing, paths);
   paths.end();
-  return findPlaces(stack(plans.end()), 3.4);
+  return findPlaces(stack(plans.end()), 3.4, slicing.layerHeight);
 }
 
 const distance = ({ x, y, z }: Point3, [a, b, c]: KnownNeck['centre_mm']) => Math.hypot(x - a, y - b, z - c);

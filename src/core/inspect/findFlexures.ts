@@ -20,6 +20,8 @@ import type { Alive } from './thin/thinSpots.ts';
 export interface FindOptions {
   /** The thickest that counts as thin [mm], > 0. */
   readonly thickest: Mm;
+  /** What is thinner is no part of it but noise of its surface [mm]; 0 when left out. */
+  readonly thinnest?: Mm;
   /** Away from the plate in the file, of length 1. */
   readonly build: Point3;
 }
@@ -98,7 +100,7 @@ export function findFlexures(
     return { flexures: [], passedOver: [], sections: [], pads: 0, isCut: false };
   }
   const solid = new Solid(mesh, size);
-  const search = new Search(solid, options.thickest, alive, found);
+  const search = new Search(solid, options, alive, found);
   search.look();
   return finish(solid, search, options.build);
 }

@@ -4,7 +4,7 @@ import type { CheckedToolpath, LayerPlan, PlaceNear } from '../../core/inspect/t
 import { FiguresSink } from '../../core/inspect/toolpath/figuresSink.ts';
 import { filamentOf } from '../../core/inspect/toolpath/filamentOf.ts';
 import { findPlaces } from '../../core/inspect/toolpath/findPlaces.ts';
-import { bandsOf, LayerPlans } from '../../core/inspect/toolpath/layerPlans.ts';
+import { bandsOf, LayerPlans, usualHeight } from '../../core/inspect/toolpath/layerPlans.ts';
 import { NearPaths } from '../../core/inspect/toolpath/nearPaths.ts';
 import { Paths, type PathHandler } from '../../core/inspect/toolpath/paths.ts';
 import type { Place } from '../../core/inspect/toolpath/place.ts';
@@ -95,7 +95,9 @@ export async function checkGcode(
   const slabs = stack(outlined.end(), () => alive(OUTLINED));
   say('looking', 0);
   const found: Found = (count) => say('looking', count);
-  const thin = findPlaces(slabs, asked.thickest, within(OUTLINED, LOOKED), found);
+  // A spiral is one wall all round, all of it thin: where something bends in it only the user can tell.
+  const solid = pitch === undefined ? slabs : [];
+  const thin = findPlaces(solid, asked.thickest, usualHeight(layers), within(OUTLINED, LOOKED), found);
   const places = [...thin.places, ...(asked.boxes ?? [])];
   say('gathering', thin.places.length);
   const near = await nearPlaces(source, diameter, places, pitch, within(LOOKED, 1));
@@ -106,7 +108,7 @@ export async function checkGcode(
     places: near,
     passedOver: thin.passedOver,
     plans: slabs.map(planOf),
-    looked: { layers: bands.length, of: layers.length },
+    looked: { layers: pitch === undefined ? bands.length : 0, of: layers.length },
     thickest: asked.thickest,
     isCut: thin.isCut,
   });

@@ -13,6 +13,8 @@ import { roughness, thinSpots, type Alive, type ThinSpot } from './thinSpots.ts'
 
 /** Most sections of one part: a panel of some hundred cells shows in a few, a part full of them ends here. */
 const MOST_SECTIONS = 60;
+/** Most corners of all sections together: rough outlines make thousands of each, and a section of sixty thousand takes a second. */
+const MOST_CORNERS = 400_000;
 /** Most places at which an axis is looked for. */
 const MOST_PLACES = 1500;
 /** Places nearer than this share of the part are one, unless it is thinner. */
@@ -35,9 +37,16 @@ const SHALLOW = 0.5;
 /** An axis that meets its edges less squarely may give way to a better one. */
 const SQUARE = 0.95;
 
+/** What counts as thin [mm]. */
+interface Thin {
+  readonly thickest: Mm;
+  readonly thinnest?: Mm;
+}
+
 export class Search {
   readonly #solid: Solid;
   readonly #thickest: Mm;
+  readonly #thinnest: Mm;
   readonly #alive: Alive;
   readonly #rough: Mm;
   readonly #found: (flexures: number) => void;
@@ -47,18 +56,22 @@ export class Search {
   drafts: Draft[] = [];
   readonly passedOver: PassedOver[] = [];
   isCut = false;
+  #corners = 0;
 
-  constructor(solid: Solid, thickest: Mm, alive: Alive, found: (flexures: number) => void) {
+  constructor(solid: Solid, { thickest, thinnest = 0 }: Thin, alive: Alive, found: (flexures: number) => void) {
     this.#solid = solid;
     this.#thickest = thickest;
+    this.#thinnest = thinnest;
     this.#alive = alive;
-    this.#rough = roughness(solid.size);
+    this.#rough = Math.max(thinnest, roughness(solid.size));
     this.#found = found;
   }
 
   look(): void {
     let places = 0;
-    const spots = thinSpots(this.#solid, this.#thickest, (share) => this.#alive(SPOTS * share));
+    const spots = thinSpots(this.#solid, this.#thickest, (share) => this.#alive(SPOTS * share)).filter(
+      ({ thickness }) => thickness >= this.#thinnest,
+    );
     for (const [i, spot] of this.#distinct(spots).entries()) {
       this.#alive(SPOTS + ((1 - SPOTS) * i) / spots.length);
       if (this.#isExplained(spot) || this.#isLikeFailed(spot)) continue;
@@ -101,7 +114,7 @@ export class Search {
     const axes = bendingAxes(this.#solid, spot);
     let why: PassedOverWhy = 'held-at-side';
     for (const axis of axes) {
-      if (this.sections.length >= MOST_SECTIONS) {
+      if (this.sections.length >= MOST_SECTIONS || this.#corners > MOST_CORNERS) {
         this.isCut = true;
         return;
       }
@@ -146,6 +159,7 @@ export class Search {
       spot.thickness,
     );
     this.#planes.push({ axis, isOpen: section?.isOpen ?? false });
+    this.#corners += section?.triangles.boundary.x.length ?? 0;
     if (!section) return false;
     if (section.isOpen) return true;
     this.#take(section, axis.squareness);

@@ -36,7 +36,7 @@ export interface CheckedToolpath<Text> {
   readonly passedOver: readonly PassedOver[];
   /** The whole body, from the bottom up. */
   readonly plans: readonly LayerPlan[];
-  /** How many of the layers were looked through for thin sections: all, unless there are very many. */
+  /** How many of the layers were looked through for thin sections: all, unless there are very many; of a spiral, which is one wall all round, none. */
   readonly looked: { readonly layers: number; readonly of: number };
   /** The thickest that was looked for [mm]. */
   readonly thickest: Mm;

@@ -24,11 +24,13 @@ export interface FlatPath {
 /** Chords of the arcs round corners of a bead stay within this [mm]; finer than a printer places. */
 const FINE: Mm = 0.01;
 /** Corners that do not matter to what is drawn [mm]. */
-const ROUGH: Mm = 0.006;
+const ROUGH: Mm = 0.008;
 /** The inside of a contour that is covered by this share of beads at least is the inside of a body: the least that is set is some 5 %. */
 const FILLED = 0.025;
 /** Pieces whose widths differ by less are drawn by one brush. */
 const ALIKE = 1.08;
+/** A contour is drawn by one brush where no piece of it is wider or narrower than its first by more: cuts leave bumps. */
+const EVEN = 1.25;
 /** Gaps of this share of a line between beads of one body are closed: they leave no two bodies. */
 const CLOSED_GAP = 0.3;
 
@@ -63,9 +65,12 @@ function meanWidth(paths: readonly FlatPath[]): Mm {
   return length > 0 ? area / length : 0;
 }
 
-/** Cuts a path where its width leaves the band that it is in. */
+/** Cuts a path where its width leaves the band that it is in, unless it is about equally wide all along. */
 function strokesOf({ points, widths, isClosed }: FlatPath): readonly Stroke[] {
   const strokes: Stroke[] = [];
+  if (isClosed && widths.every((width) => width < EVEN * widths[0]! && widths[0]! < EVEN * width)) {
+    return [{ points: points.slice(0, -1), width: meanOf(points, widths)[0], isClosed }];
+  }
   let from = 0;
   for (let i = 1; i <= widths.length; i += 1) {
     if (i < widths.length && bandOf(widths[i]!) === bandOf(widths[from]!)) continue;

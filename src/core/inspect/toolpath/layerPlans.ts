@@ -28,8 +28,8 @@ export interface Band {
   readonly to: Mm;
 }
 
-/** The height of a layer that most of what is laid has. */
-function usualHeight(layers: readonly LayerFigures[]): Mm {
+/** The height of a layer that most of what is laid has [mm]. */
+export function usualHeight(layers: readonly LayerFigures[]): Mm {
   const sorted = layers.toSorted((a, b) => a.height - b.height);
   const half = sorted.reduce((sum, { length }) => sum + length, 0) / 2;
   let sum = 0;
