@@ -14,7 +14,7 @@ export const TOOLPATH_FIGURES = {
   sameScale: 'same lengthwise scale as Fig. 1',
   straightened: 'along the run, drawn straight',
   stave: 'Every layer',
-  staveAid: 'up and down keys: layer; n and p: findings',
+  staveAid: 'keys: arrows, n and p',
   cut: 'section B–B',
   plan: 'The whole layer from above',
   keepOut: ['keep start points off, both sides', 'keep start points off', 'no starts here'],
@@ -134,7 +134,7 @@ export function innerWord(count: number): string {
 export function widthsKey(hasThin: boolean, hasInner: boolean): string {
   const key = [
     'light: outer lines',
-    ...(hasInner ? ['between: inner lines'] : []),
+    ...(hasInner ? ['medium: inner lines'] : []),
     ...(hasThin ? ['heavy: thin line'] : []),
   ];
   return key.join('; ');
@@ -188,3 +188,8 @@ export const PLAN_BOX = {
   aid: 'drag from root to root to draw a box',
   noDrag: 'dashed: passed over',
 } as const;
+
+/** “12.00 × 1.00”, beside a box while it is dragged out. */
+export function boxSize(length: Mm, thickness: Mm, unit: LengthUnit): string {
+  return `${figure(length, unit)} × ${figure(thickness, unit)}`;
+}

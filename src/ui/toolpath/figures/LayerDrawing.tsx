@@ -36,8 +36,8 @@ function Drawn({ figure }: { readonly figure: LayerFigure }) {
             </g>
           );
         })}
-        <path className="K" d={keepOut} />
       </g>
+      <path className="K" d={keepOut} />
       <path className="L" d={edges.d} />
       {rings.map(({ x, y, reach, kind }) => (
         <circle key={`${kind} ${x} ${y}`} className={kind === 'pad' ? 'L' : 'fault-ring'} cx={x} cy={y} r={reach} />

@@ -1,4 +1,4 @@
-import { useMemo, type KeyboardEvent, type PointerEvent } from 'react';
+import { useId, useMemo, type KeyboardEvent, type PointerEvent } from 'react';
 import { scaleText } from '../../drawing/sheet.ts';
 import { usePxPerMm } from '../../drawing/usePxPerMm.ts';
 import { useWidth } from '../../drawing/useWidth.ts';
@@ -67,18 +67,32 @@ function Handle({ plan, at: { judged, layer }, valueText }: HandleProps) {
   );
 }
 
+interface ChosenProps {
+  readonly plan: StavePlan;
+  readonly layer: number;
+}
+
+/** Beads wider than their column are drawn as far as its edges. */
+function SectionClip({ plan: { section, top, bottom }, id }: { readonly plan: StavePlan; readonly id: string }) {
+  return (
+    <clipPath id={id}>
+      <rect x={section.left - 1} y={top - 2} width={section.right - section.left + 2} height={bottom - top + 4} />
+    </clipPath>
+  );
+}
+
 /** The row that is looked at: the others are not drawn again for it. */
-function Chosen({ plan, layer }: { readonly plan: StavePlan; readonly layer: number }) {
+function Chosen({ plan, layer, clip }: ChosenProps & { readonly clip: string | undefined }) {
   const row = rowOfLayer(plan, layer);
   if (!row) return null;
   return (
-    <g aria-hidden="true" className="cut-beads on">
+    <g aria-hidden="true" className="cut-beads on" clipPath={clip}>
       <RowBeads plan={plan} row={row} />
     </g>
   );
 }
 
-function ChosenWash({ plan, layer }: { readonly plan: StavePlan; readonly layer: number }) {
+function ChosenWash({ plan, layer }: ChosenProps) {
   const row = rowOfLayer(plan, layer);
   return row ? (
     <rect className="stave-now" x={plan.axis} y={row.y} width={plan.width - plan.axis} height={row.high} />
@@ -91,6 +105,7 @@ export function LayerStave() {
   const at = useShownPlace();
   const [ref, width] = useWidth<HTMLElement>();
   const [screenPxPerMm] = usePxPerMm();
+  const id = useId();
   const judged = at?.judged;
   const numbered = useMemo(() => bracketNumbers(judged?.findings ?? []), [judged]);
   const plan = useMemo(
@@ -100,6 +115,7 @@ export function LayerStave() {
   const layer = judged?.audit.layers[(at?.layer ?? 1) - 1];
   if (!at || !judged || !layer) return null;
   const { wanted, audit } = judged;
+  const clip = plan?.section.isBroken ? `url(#${id})` : undefined;
   const paper = plan && { plan, wanted, unit };
   return (
     <figure className="tool-figure layer-stave" ref={ref}>
@@ -121,10 +137,11 @@ export function LayerStave() {
         >
           <StavePaper {...paper} />
           <ChosenWash plan={plan} layer={layer.layer} />
+          <SectionClip plan={plan} id={id} />
           <g aria-hidden="true">
-            <StaveRows plan={plan} wanted={wanted} />
+            <StaveRows plan={plan} wanted={wanted} clip={clip} />
           </g>
-          <Chosen plan={plan} layer={layer.layer} />
+          <Chosen plan={plan} layer={layer.layer} clip={clip} />
           <StaveWanted {...paper} />
           <StaveBrackets plan={plan} />
           <text className="s12 ta" aria-hidden="true" x={plan.axis} y={plan.height - 8}>

@@ -101,7 +101,7 @@ export const StaveBrackets = memo(function StaveBrackets({ plan }: { readonly pl
   return (
     <g aria-hidden="true">
       {plan.brackets.map(({ number, y, lane, runs }) => {
-        const x = plan.laneAt(lane) + 7;
+        const x = plan.laneAt(lane) + 6;
         const spine = runs.length > 1 ? `M${x} ${runs[0]![0] + 1.5}V${runs.at(-1)![1] - 1.5}` : '';
         return (
           <g key={`${number} ${y}`}>
@@ -109,7 +109,7 @@ export const StaveBrackets = memo(function StaveBrackets({ plan }: { readonly pl
               className="L"
               d={`${runs.map(([from, to]) => `M${x - 5} ${from + 1.5}h5V${to - 1.5}h-5`).join('')}${spine}`}
             />
-            <Balloon x={x + LANE - 18} y={y} text={String(number)} isOn={false} />
+            <Balloon x={x + LANE - 16} y={y} text={String(number)} isOn={false} />
           </g>
         );
       })}

@@ -1,4 +1,4 @@
-import { memo, useId } from 'react';
+import { memo } from 'react';
 import type { JudgedPlace } from '../../../core/inspect/toolpath/judgedPlace.ts';
 import { FailSquare } from './FailSquare.tsx';
 import type { PlacedRow } from './staveScale.ts';
@@ -72,24 +72,20 @@ function brokenEdges({ section: { left, right }, top, bottom }: StavePlan): stri
 }
 
 /** All rows: drawn anew only when the section changes, not when another layer is looked at. */
-export const StaveRows = memo(function StaveRows({ plan, wanted }: Props) {
-  const { rows, section, starts, isTrue, top, bottom } = plan;
-  const clip = useId();
+export const StaveRows = memo(function StaveRows({
+  plan,
+  wanted,
+  clip,
+}: Props & { readonly clip: string | undefined }) {
+  const { rows, section, starts, isTrue } = plan;
   return (
     <>
-      <clipPath id={clip}>
-        <rect x={section.left - 1} y={top - 2} width={section.right - section.left + 2} height={bottom - top + 4} />
-      </clipPath>
-      <g className="cut-beads" clipPath={section.isBroken ? `url(#${clip})` : undefined}>
+      <g className="cut-beads" clipPath={clip}>
         {rows.map((row) => (
           <RowBeads key={row.first} plan={plan} row={row} />
         ))}
       </g>
-      {section.isBroken && (
-        <g clipPath={`url(#${clip})`}>
-          <path className="L" d={brokenEdges(plan)} />
-        </g>
-      )}
+      {section.isBroken && <path className="L" clipPath={clip} d={brokenEdges(plan)} />}
       {rows.map((row) => (
         <g key={row.first}>
           {!isTrue && row.last > row.first && (

@@ -13,6 +13,9 @@ import { widthsPlan, type WidthsPlan } from './widthsPlan.ts';
 const upright = (places: readonly number[], { top, bottom }: WidthsPlan['box']) =>
   places.map((x) => `M${x.toFixed(1)} ${top}V${bottom}`).join('');
 
+/** Whether lines must be told apart in the caption, since they are not named beside the chart. */
+const needsKey = ({ isNamed, kinds }: WidthsPlan) => !isNamed && (kinds.has('thin') || kinds.has('inner'));
+
 function Axes({ plan, unit }: { readonly plan: WidthsPlan; readonly unit: LengthUnit }) {
   const { box, across, along } = plan;
   return (
@@ -81,7 +84,7 @@ export function WidthsAlong() {
         <span>
           <b>Fig. 2</b> {TOOLPATH_FIGURES.widths}, layer <b>{layer.layer}</b>
         </span>
-        <span>{plan?.isNamed === false ? widthsKey(plan.kinds.has('thin'), plan.kinds.has('inner')) : aid}</span>
+        <span>{plan && needsKey(plan) ? widthsKey(plan.kinds.has('thin'), plan.kinds.has('inner')) : aid}</span>
       </figcaption>
       {plan && (
         <svg

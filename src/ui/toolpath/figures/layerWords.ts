@@ -144,7 +144,7 @@ function sectionMark({ layer, audit, place, page }: Lettered, room: Room): Marks
 }
 
 function keepOutWords({ keepOut, page }: Lettered, room: Room): Marks {
-  const shares = [0.12, 0.3, 0.5, 0.06, 0.62, 0.75];
+  const shares = [0.12, 0.3, 0.5, 0, 0.06, 0.62, 0.75];
   for (const text of TOOLPATH_FIGURES.keepOut) {
     const labels = shares.flatMap((share) =>
       [22, 30, 38].map((down): Label => {

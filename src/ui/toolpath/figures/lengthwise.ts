@@ -32,6 +32,8 @@ const TALLEST = 340;
 /** Of the pads so much is shown across the run [mm], and more where that is little on the screen [px]. */
 const ACROSS: Mm = 1.6;
 const ACROSS_PX = 64;
+/** The line that keeps start points off lies within this much of the section [px]. */
+const ROUND_PX = 22;
 /** Round the beads stays some paper [mm]. */
 const PAPER: Mm = 0.5;
 
@@ -45,7 +47,7 @@ function shownAt(by: number, run: Extent, laid: Extent, reach: Mm, small: boolea
   const across = Math.min(AROUND, Math.max(ACROSS, ACROSS_PX / by));
   const beside = small ? Math.max(1.7, 30 / by) : AROUND;
   const wanted = wider(run, Math.min(AROUND, beside), reach / 2 + across);
-  const least = wider(run, 0, reach / 2);
+  const least = wider(run, 0, reach / 2 + ROUND_PX / by);
   const inked = commonExtent(wanted, wider(laid, PAPER));
   return {
     left: Math.min(least.left, inked.left),

@@ -37,7 +37,7 @@ export function ringsOf(
 ): readonly Ring[] {
   const { frame } = page;
   const across = beads.filter(({ isAcross }) => isAcross);
-  const numbers = new Set(across.map(({ path }) => path));
+  const numbers = new Set(layer.tracks.map(({ path }) => path));
   const faults = [...layer.starts, ...layer.stops].map(({ point }) => point);
   const isFault = ({ x, y }: Point) => faults.some((one) => Math.hypot(one.x - x, one.y - y) < SAME_PLACE);
   const harmless = paths

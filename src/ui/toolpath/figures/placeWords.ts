@@ -54,8 +54,8 @@ function triesFor({ tip, clear }: Words): readonly Try[] {
 }
 
 function labelOf(text: string, { elbow, side }: Try, { tone, isFailed }: Words): Label {
-  // The square stands before the words, whichever side of the leader they are on.
-  const lead = LANDING + GAP + (isFailed && side > 0 ? SQUARE : 0);
+  // The square stands between the leader and the words.
+  const lead = LANDING + GAP + (isFailed ? SQUARE : 0);
   return { text, x: elbow.x + side * lead, y: elbow.y + 4.5, anchor: side > 0 ? 'start' : 'end', tone, size: 13 };
 }
 
@@ -63,7 +63,8 @@ function labelOf(text: string, { elbow, side }: Try, { tone, isFailed }: Words):
 function boxOf(label: Label, isFailed: boolean): Box {
   const box = labelBox(label);
   if (!isFailed) return box;
-  return { x: box.x - SQUARE, y: box.y - 2, width: box.width + SQUARE, height: box.height + 4 };
+  const left = label.anchor === 'start' ? box.x - SQUARE : box.x;
+  return { x: left, y: box.y - 2, width: box.width + SQUARE, height: box.height + 4 };
 }
 
 function leaderOf({ tip, clear }: Words, { elbow, side }: Try): readonly Point[] {
@@ -81,6 +82,10 @@ function fitsAt(room: Room, box: Box, line: readonly Point[], clear: number): bo
   const [start, elbow, end] = line;
   if (!start || !elbow || !end || hitsFigure(room, start, elbow) || hitsFigure(room, elbow, end)) return false;
   return isClearWay(room.words, start, elbow, clear + 2) && isClearWay(room.words, elbow, end);
+}
+
+function squareOf({ x, y, anchor }: Label): Point {
+  return { x: x + (anchor === 'start' ? -1 : 1) * (SQUARE / 2 + 1.5), y: y - 4.5 };
 }
 
 interface Found {
@@ -119,7 +124,7 @@ export function placeWords(room: Room, words: Words): PlacedWords | undefined {
   keepLine(room, line);
   return {
     marks: { ...NO_MARKS, lines: through(line), labels: [label] },
-    square: words.isFailed ? { x: box.x + SQUARE / 2 - 2, y: label.y - 4.5 } : undefined,
+    square: words.isFailed ? squareOf(label) : undefined,
   };
 }
 

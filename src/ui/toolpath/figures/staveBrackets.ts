@@ -42,10 +42,24 @@ function spreadOf(runs: readonly Run[]): Spread {
   return { from: Math.min(from, middle - BALLOON / 2), to: Math.max(to, middle + BALLOON / 2) };
 }
 
+/** Every cluster of a finding in the first lane in which it is clear; nothing unless all of them find one. */
+function placed(runs: readonly Run[], number: number, lanes: readonly (readonly Spread[])[]): readonly Bracket[] {
+  const taken = lanes.map((lane) => [...lane]);
+  const found: Bracket[] = [];
+  for (const tied of clusters(runs)) {
+    const spread = spreadOf(tied);
+    const lane = taken.findIndex((own) => own.every(({ from, to }) => spread.to <= from || spread.from >= to));
+    if (lane < 0) return [];
+    taken[lane]!.push(spread);
+    found.push({ number, y: (tied[0]![0] + tied.at(-1)![1]) / 2, lane, runs: tied });
+  }
+  return found;
+}
+
 /**
- * Findings of some layers come first, each in the first lane in which it is clear; those of all layers say least here.
+ * Findings of some layers come first, then those of all, which say least here.
  *
- * @param most - lanes there is room for; what finds none is left out, and is said of a layer by the slider
+ * @param most - lanes there is room for; a finding that finds none is left out, and is said of a layer by the slider
  */
 export function staveBrackets(
   numbered: ReadonlyMap<LaidFinding, number>,
@@ -53,21 +67,18 @@ export function staveBrackets(
   count: number,
   most: number,
 ): readonly Bracket[] {
-  const isOfAll = ({ layers }: LaidFinding) =>
-    layers.reduce((sum, [first, last]) => sum + last - first + 1, 0) >= count;
+  const isOfAll = (finding: LaidFinding) => finding.count >= count;
   const order = [...numbered].toSorted((a, b) => Number(isOfAll(a[0])) - Number(isOfAll(b[0])) || a[1] - b[1]);
   const lanes: Spread[][] = Array.from({ length: most }, () => []);
-  const found: Bracket[] = [];
+  const all: Bracket[] = [];
   for (const [{ layers }, number] of order) {
-    for (const runs of clusters(layers.map(([first, last]) => place(first, last)))) {
-      const spread = spreadOf(runs);
-      const lane = lanes.findIndex((taken) => taken.every(({ from, to }) => spread.to <= from || spread.from >= to));
-      if (lane < 0) continue;
-      lanes[lane]!.push(spread);
-      found.push({ number, y: (runs[0]![0] + runs.at(-1)![1]) / 2, lane, runs });
+    const runs = layers.map(([first, last]) => place(first, last));
+    for (const bracket of placed(runs, number, lanes)) {
+      lanes[bracket.lane]!.push(spreadOf(bracket.runs));
+      all.push(bracket);
     }
   }
-  return found;
+  return all;
 }
 
 /** How many lanes are in use. */

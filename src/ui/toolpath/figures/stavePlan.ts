@@ -38,11 +38,11 @@ export interface StavePlan extends StaveScale {
   readonly laneAt: (lane: number) => number;
 }
 
-const AXIS = 30;
+const AXIS = 36;
 const SECTION = AXIS + 12;
 const GAP = 15;
 const STARTS = 38;
-export const LANE = 28;
+export const LANE = 26;
 const FOOT = 26;
 /** “× 24” beside a joined row. */
 const TIMES = 38;
@@ -63,7 +63,7 @@ function heightsOf({ rows, isTrue, top, bottom, pxPerMm }: StaveScale, unit: Len
   if (isTrue) {
     const [low, high] = [rows[0]?.bottom ?? 0, rows.at(-1)?.top ?? 0];
     const y = linear([low / per, Math.max(high, low + 1e-3) / per], [bottom, top]);
-    const most = Math.max(2, Math.floor(((high - low) * pxPerMm) / 44));
+    const most = Math.max(1, Math.floor(((high - low) * pxPerMm) / 32));
     const marks = y.marks(most);
     const step = marks.length > 1 ? marks[1]! - marks[0]! : 1;
     const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
@@ -80,10 +80,11 @@ function heightsOf({ rows, isTrue, top, bottom, pxPerMm }: StaveScale, unit: Len
 /** Whole counts that stand far enough apart, and always the wanted one. */
 function countMarks(x: Linear, most: number, wanted: number | undefined): readonly StaveMark[] {
   const apart = x(1) - x(0);
-  const every = Math.max(1, Math.ceil(13 / Math.max(apart, 0.1)));
+  const room = letteringWidth(String(most), 12) + 5;
+  const every = Math.max(1, Math.ceil(room / Math.max(apart, 0.1)));
   const all = Array.from({ length: most + 1 }, (_, n) => n);
   const kept = all.filter(
-    (n) => n === wanted || (n % every === 0 && (wanted === undefined || Math.abs(x(n) - x(wanted)) >= 12)),
+    (n) => n === wanted || (n % every === 0 && (wanted === undefined || Math.abs(x(n) - x(wanted)) >= room)),
   );
   return kept.map((n) => ({ at: x(n), text: String(n) }));
 }

@@ -37,11 +37,16 @@ function likenesses(numbered: ReadonlyMap<LaidFinding, number>): readonly Likene
   return [measured, counted, found];
 }
 
+function joinedSpan(spans: readonly Span[]): Span {
+  return {
+    least: Math.min(...spans.map(({ least }) => least)),
+    most: Math.max(...spans.map(({ most }) => most)),
+  };
+}
+
 function rowOf(layers: readonly LayerLaid[], at: Mm): StaveRow {
   const middle = layers[layers.length >> 1]!;
   const [first, last] = [layers[0]!, layers.at(-1)!];
-  const least = (values: readonly number[]) => Math.min(...values);
-  const most = (values: readonly number[]) => Math.max(...values);
   const widths = layers.flatMap((layer) => layer.widths ?? []);
   return {
     first: first.layer,
@@ -50,11 +55,8 @@ function rowOf(layers: readonly LayerLaid[], at: Mm): StaveRow {
     top: last.z,
     height: middle.height,
     beads: linesAt(middle, at),
-    lines: { least: least(layers.map(({ lines }) => lines.least)), most: most(layers.map(({ lines }) => lines.most)) },
-    widths:
-      widths.length > 0
-        ? { least: least(widths.map((one) => one.least)), most: most(widths.map((one) => one.most)) }
-        : undefined,
+    lines: joinedSpan(layers.map(({ lines }) => lines)),
+    widths: widths.length > 0 ? joinedSpan(widths) : undefined,
     starts: layers.reduce((sum, { starts }) => sum + starts.length, 0),
   };
 }

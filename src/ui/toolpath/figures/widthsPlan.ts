@@ -147,7 +147,11 @@ export function widthsPlan({ layer, length, wanted, unit }: Asked, page: Lengthw
       return { x: x(from), y: high, width: Math.max(1.5, (to - from) * by), height: box.bottom - high };
     }),
     across: marksOf(linear([0, top / per], [box.bottom, box.top]), 4, (value) => y(value * per)),
-    along: marksOf(linear([0, length / per], [0, 1]), page.small ? 4 : 7, (value) => x(value * per)),
+    along: marksOf(
+      linear([0, length / per], [0, 1]),
+      Math.min(7, Math.max(1, Math.floor((length * by) / 44))),
+      (value) => x(value * per),
+    ),
     ...wholes(length, x, by),
     isSameScale,
     isNamed,
@@ -183,7 +187,9 @@ function labelsOf(asked: Asked, plan: Omit<WidthsPlan, 'labels'>, y: Linear): re
     openWords(open, length, unit).some((text) => place(besideOpen(text, plan, layer, kind)));
   }
   if (plan.wanted) wantedWords(wanted.each, unit).some((text) => place(overBand(text, plan)));
-  if (plan.isNamed) found.push(...names(asked, plan, y));
+  if (plan.isNamed)
+    for (const name of names(asked, plan, y))
+      place([0, 14, -14, 28, -28].map((down) => ({ ...name, y: name.y + down })));
   return found;
 }
 
@@ -211,8 +217,17 @@ function overBand(text: string, { wanted, box }: Omit<WidthsPlan, 'labels'>): re
   if (!wanted) return [];
   const { band } = wanted;
   const label = { text, tone: 'pencil', size: 12 } as const;
-  const rows = [band.y - 5, band.y - 12, band.y + band.height + 14, band.y + band.height + 28];
   const width = letteringWidth(text, 12);
+  if (width > box.right - box.left - 8) {
+    const beside = [band.y - 2, box.top + 8].map((row): Label => ({
+      ...label,
+      x: box.right + 8,
+      y: row,
+      anchor: 'start',
+    }));
+    return beside;
+  }
+  const rows = [band.y - 5, band.y - 12, band.y + band.height + 14, band.y + band.height + 28];
   const middle = (box.left + box.right) / 2;
   return rows.flatMap((row): readonly Label[] => [
     { ...label, x: box.right - 4, y: row, anchor: 'end' },
@@ -222,8 +237,12 @@ function overBand(text: string, { wanted, box }: Omit<WidthsPlan, 'labels'>): re
   ]);
 }
 
-/** Names of the lines at the right side, none on another. */
-function names({ layer, wanted }: Asked, { curves, box, kinds }: Omit<WidthsPlan, 'labels'>, y: Linear): Label[] {
+/** Names of the lines at the right side, each at the height at which it ends. */
+function names(
+  { layer, wanted }: Asked,
+  { curves, box, kinds }: Omit<WidthsPlan, 'labels'>,
+  y: Linear,
+): readonly Label[] {
   const lastOf = (isIt: (kind: WidthLine) => boolean) => {
     const own = layer.tracks.filter((_, i) => isIt(curves[i]!.kind));
     const last = own.toSorted((a, b) => b.at.at(-1)! - a.at.at(-1)!)[0];
@@ -238,12 +257,12 @@ function names({ layer, wanted }: Asked, { curves, box, kinds }: Omit<WidthsPlan
     ...(inner ? [{ y: inner.y, text: innerWord(inner.count) }] : []),
     ...(thin ? [{ y: thin.y, text: thinLineWord(whole) }] : []),
   ];
-  let least = box.top;
-  return asked
-    .toSorted((a, b) => a.y - b.y)
-    .map(({ y: at, text }): Label => {
-      const row = Math.max(at + 4, least);
-      least = row + 14;
-      return { text, x: box.right + 8, y: row, anchor: 'start', tone: 'ink', size: 12 };
-    });
+  return asked.map(({ y: at, text }): Label => ({
+    text,
+    x: box.right + 8,
+    y: Math.max(at + 4, box.top + 8),
+    anchor: 'start',
+    tone: 'ink',
+    size: 12,
+  }));
 }
