@@ -8,6 +8,7 @@ import { boxSpec, firstBox } from './boxSpecs.ts';
 import { CarryOver } from './CarryOver.tsx';
 import { boxNumber } from './places.ts';
 import { choosePlace, useShown } from './shown.ts';
+import type { Carried } from './useCarried.ts';
 
 interface BoxProps {
   readonly box: DrawnBox;
@@ -46,10 +47,11 @@ interface Props {
   readonly places: readonly Place[];
   readonly missing: readonly Place[];
   readonly trouble: string | undefined;
+  readonly carried: Carried | undefined;
 }
 
 /** Sections that are not found but told: carried over from a part, or boxed in by hand. */
-export function Boxes({ places, missing, trouble }: Props) {
+export function Boxes({ places, missing, trouble, carried }: Props) {
   const { toolpath } = useShown();
   const { values, change } = useToolpaths();
   const { boxes } = values;
@@ -65,7 +67,7 @@ export function Boxes({ places, missing, trouble }: Props) {
         {BOXES.name}
         <span className="aside">{BOXES.aside}</span>
       </h2>
-      <CarryOver />
+      <CarryOver carried={carried} />
       <ol>
         {boxes.map((box, i) => {
           const number = boxNumber(places, i);

@@ -1,12 +1,13 @@
 import { useToolpaths } from '../../store/toolpaths.ts';
 import { CARRY } from '../text/toolpathBoxText.ts';
-import { useCarried } from './useShownToolpath.ts';
+import type { Carried } from './useCarried.ts';
 
 /** Takes the sections of the part that was checked under Mesh, or goes back to those found in the layers. */
-export function CarryOver() {
-  const { part, places } = useCarried();
+export function CarryOver({ carried }: { readonly carried: Carried | undefined }) {
   const { values, change } = useToolpaths();
-  if (part === undefined) return <p className="small">{CARRY.none}</p>;
+  if (carried === undefined) return <p className="small">{CARRY.none}</p>;
+  const { part, places } = carried;
+  if (places === undefined) return null;
   if (places.length === 0) return <p className="small">{CARRY.other(part)}</p>;
   const { isCarried } = values;
   const turn = () => change({ ...values, isCarried: !isCarried }, isCarried ? CARRY.given : CARRY.taken(part));

@@ -45,7 +45,8 @@ function Progress() {
 
 /** The place where a toolpath is checked before it is printed. */
 export default function ToolpathPlace() {
-  const { shown, missing, trouble } = useShownToolpath();
+  const looking = useShownToolpath();
+  const { shown } = looking;
   const history = useToolpaths();
   const name = shown?.name ?? TOOLPATH.title;
   useEffect(() => {
@@ -55,7 +56,7 @@ export default function ToolpathPlace() {
     <ShownProvider value={shown}>
       <Progress />
       {shown ? (
-        <ToolpathSheet missing={missing} trouble={trouble} notRead={<ToolpathNotRead />} />
+        <ToolpathSheet looking={looking} notRead={<ToolpathNotRead />} />
       ) : (
         <main className="main checks tool nothing">
           <div className="whole">

@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react';
-import type { Place } from '../../core/inspect/toolpath/place.ts';
 import { VerdictShape } from '../app/VerdictShape.tsx';
 import { SourcesTable } from '../check/SourcesTable.tsx';
 import { sourcesOfToolpath } from '../text/toolpathSourcesText.ts';
@@ -15,6 +14,7 @@ import { ToolpathFacts } from './ToolpathFacts.tsx';
 import { LookUpTo, ToolpathLooked } from './ToolpathLooked.tsx';
 import { ToolpathReport } from './ToolpathReport.tsx';
 import { ToolpathStrip } from './ToolpathStrip.tsx';
+import type { Looking } from './useShownToolpath.ts';
 
 /** What must be known before anything else is believed. */
 function Cautions() {
@@ -55,13 +55,12 @@ function Sources() {
 }
 
 interface Props {
-  readonly missing: readonly Place[];
-  readonly trouble: string | undefined;
+  readonly looking: Looking;
   readonly notRead: ReactNode;
 }
 
 /** A toolpath that was read: what it lays across each thin section, and what to change. */
-export function ToolpathSheet({ missing, trouble, notRead }: Props) {
+export function ToolpathSheet({ looking: { missing, trouble, carried }, notRead }: Props) {
   const { judged, toolpath } = useShown();
   const hasAny = judged.length > 0;
   const isLaid = toolpath.figures.box !== undefined;
@@ -85,7 +84,7 @@ export function ToolpathSheet({ missing, trouble, notRead }: Props) {
         {hasAny && <LaidFindings />}
         {isLaid && (
           <div className="plan">
-            <Boxes places={[...judged.map(({ place }) => place), ...missing]} missing={missing} trouble={trouble} />
+            <Boxes places={[...judged.map(({ place }) => place), ...missing]} {...{ missing, trouble, carried }} />
           </div>
         )}
         <div className="foot facts">

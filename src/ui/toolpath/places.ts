@@ -1,19 +1,11 @@
 /** Which thin sections of a toolpath are looked at: those found or carried over, then those drawn. */
-import { carriedPlaces } from '../../core/inspect/toolpath/carriedPlaces.ts';
-import type { CheckedPart } from '../../core/inspect/checkedPart.ts';
 import type { CheckedToolpath, PlaceNear } from '../../core/inspect/toolpath/checkedToolpath.ts';
 import { drawnPlace } from '../../core/inspect/toolpath/drawnPlace.ts';
 import type { Place } from '../../core/inspect/toolpath/place.ts';
-import type { Stands } from '../../core/inspect/buildDirection.ts';
 import type { ToolpathValues } from '../../store/toolpaths.ts';
 import type { GcodeText } from '../../files/gcode/gcodeText.ts';
 
 type Toolpath = CheckedToolpath<GcodeText>;
-
-/** The sections of a part where this toolpath lays them; none where it is not of that part. */
-export function carriedInto(toolpath: Toolpath, part: CheckedPart, stands: Stands): readonly Place[] {
-  return carriedPlaces({ findings: part.findings, box: part.facts.box, stands }, toolpath.plans);
-}
 
 /** What is found in the layers, or carried over; and from which number on boxes are counted. */
 function basePlaces(toolpath: Toolpath, carried: readonly Place[], { isCarried }: ToolpathValues) {

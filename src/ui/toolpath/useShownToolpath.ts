@@ -7,16 +7,15 @@ import type { JudgedPlace } from '../../core/inspect/toolpath/judgedPlace.ts';
 import { judgePlace, wantedOfFile, wantedOfJoint } from '../../core/inspect/toolpath/judgePlace.ts';
 import type { Near } from '../../core/inspect/toolpath/near.ts';
 import type { Place } from '../../core/inspect/toolpath/place.ts';
-import { useChecking } from '../../store/checking.ts';
 import { useChoices } from '../../store/choices.ts';
 import { useSession } from '../../store/session.ts';
 import { useToolpaths, type ToolpathValues } from '../../store/toolpaths.ts';
-import { usePartCheck } from '../mesh/partCheck.ts';
 import { problemText } from '../text/problemText.ts';
 import { heldJoint } from './heldAgainst.ts';
-import { carriedInto, knownPlaces, wantedPlaces } from './places.ts';
+import { knownPlaces, wantedPlaces } from './places.ts';
 import type { ShownToolpath } from './shown.ts';
 import { reader, takeOthers, useToolpathCheck } from './toolpathCheck.ts';
+import { useCarried, type Carried } from './useCarried.ts';
 
 /** What was cut already: it hangs on nothing but what lies near and how thick the filament is. */
 const audits = new WeakMap<Near, { readonly diameter: number; readonly audit: PlaceAudit }>();
@@ -34,18 +33,6 @@ function judge(one: PlaceNear, diameter: number, values: ToolpathValues, joints:
   const joint = heldJoint(one.place, values, joints);
   const wanted = joint ? wantedOfJoint(joint) : wantedOfFile(audit, one.place);
   return judgePlace(one.place, audit, wanted, joint);
-}
-
-/** The sections of the part that stands under Mesh, in the toolpath on screen. */
-export function useCarried(): { readonly part: string | undefined; readonly places: readonly Place[] } {
-  const toolpath = useToolpathCheck(({ standing }) => standing?.value);
-  const part = usePartCheck(({ standing }) => standing);
-  const { scale, up } = useChecking((state) => state.values.as);
-  const places = useMemo(
-    () => (toolpath && part ? carriedInto(toolpath, part.value, { scale, up }) : []),
-    [toolpath, part, scale, up],
-  );
-  return { part: part?.asked.file.name, places };
 }
 
 /** Asks for what lies near places of which that is not known yet; says why where it cannot be told. */
@@ -74,6 +61,7 @@ export interface Looking {
   /** Of which it is not known yet what lies near them. */
   readonly missing: readonly Place[];
   readonly trouble: string | undefined;
+  readonly carried: Carried | undefined;
 }
 
 /** The toolpath that stands, judged for what stands in the brief. */
@@ -83,20 +71,21 @@ export function useShownToolpath(): Looking {
   const unit = useChoices((state) => state.unit);
   const joints = useSession((state) => state.part.joints);
   const own = useSession((state) => state.own);
-  const carried = useCarried().places;
+  const carried = useCarried();
+  const carriedOver = carried?.places;
   const { places, missing } = useMemo(() => {
     if (!standing) return { places: [], missing: [] };
     const toolpath = standing.value;
-    return knownPlaces(wantedPlaces(toolpath, carried, values), [...toolpath.places, ...others]);
-  }, [standing, carried, values, others]);
+    return knownPlaces(wantedPlaces(toolpath, carriedOver ?? [], values), [...toolpath.places, ...others]);
+  }, [standing, carriedOver, values, others]);
   const judged = useMemo(
     () => places.map((one) => judge(one, standing?.value.filament.diameter ?? 0, values, joints)),
     // oxlint-disable-next-line react/exhaustive-deps -- a filament of one's own is looked up on its shelf
     [places, standing, values, joints, own],
   );
   const trouble = useOthers(missing);
-  if (!standing) return { shown: undefined, missing, trouble };
+  if (!standing) return { shown: undefined, missing, trouble, carried };
   const { asked, value: toolpath } = standing;
   const { name, size: bytes } = asked.file;
-  return { shown: { toolpath, name, bytes, unit, places, judged }, missing, trouble };
+  return { shown: { toolpath, name, bytes, unit, places, judged }, missing, trouble, carried };
 }
