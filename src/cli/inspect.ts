@@ -1,4 +1,4 @@
-/** `npm run -s inspect -- part.stl`: finds the thin sections of part files and prints one JSON document. */
+/** `npm run -s inspect -- part.stl`: finds the thin sections of part files and toolpaths and prints one JSON document. */
 import { checkPart, mendPart } from '../core/inspect/checkPart.ts';
 import type { PrintedAs } from '../core/inspect/judged.ts';
 import { checkProfile } from '../core/print/checkProfile.ts';
@@ -8,8 +8,10 @@ import { readMesh } from '../files/mesh/readMesh.ts';
 import { INSPECT_USAGE, readInspectArguments, type InspectAsked } from './inspectArguments.ts';
 import { inspectReport } from './inspectReport.ts';
 import { printDocument } from './printDocument.ts';
+import { inspectToolpathFile, isToolpath } from './inspectToolpath.ts';
 import { clearProgress, showProgress } from './progress.ts';
 import { readInput } from './readInput.ts';
+import type { toolpathReport } from './toolpathReport.ts';
 
 const HEADER = {
   format: 'bendbook-inspection',
@@ -34,9 +36,16 @@ function printedAs({ lineWidth, layerHeight, nozzle }: InspectAsked): PrintedAs 
 }
 
 async function inspectFiles(asked: InspectAsked, as: PrintedAs) {
-  const files: ({ readonly file: string } & ReturnType<typeof inspectReport>)[] = [];
+  const files: ({ readonly file: string } & (ReturnType<typeof inspectReport> | ReturnType<typeof toolpathReport>))[] =
+    [];
   const problems: (Problem & { readonly file?: string })[] = [];
   for (const file of asked.files) {
+    if (file !== '-' && (await isToolpath(file))) {
+      const told = await inspectToolpathFile(file, asked);
+      if (told.ok) files.push({ file, ...told.value });
+      else problems.push(...told.problems.map((problem) => ({ file, ...problem })));
+      continue;
+    }
     // One after the other: standard input can be read only once, and the answers keep the order of the files.
     const read = await readInput(file, MAX_FILE_BYTES, (bytes) =>
       readMesh(bytes, file, (share) => showProgress(`reading ${file}, ${Math.round(100 * share)} %`)),

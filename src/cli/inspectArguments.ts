@@ -1,15 +1,17 @@
 import { parseArgs } from 'node:util';
 import { LENGTH_UNITS, type LengthUnit } from '../core/inspect/lengthUnit.ts';
 
-export const INSPECT_USAGE = `Finds the thin sections of part files and prints one JSON document.
+export const INSPECT_USAGE = `Finds the thin sections of part files and of toolpaths and prints one JSON document.
 
   npm run -s inspect -- part.stl [more.3mf ...] [--line-width mm] [--layer-height mm] [--nozzle mm] [--unit name] [--thickest mm]
+  npm run -s inspect -- part.gcode [--filament mm] [--thickest mm]
 
   -                  in place of a file: reads standard input
   --line-width mm    set width of one line, 0.42 when left out
   --layer-height mm  0.2 when left out; the first layer is as high
   --nozzle mm        0.4 when left out
   --unit name        what the file is drawn in: ${LENGTH_UNITS.join(', ')}; guessed by its size when left out, unless it says so
+  --filament mm      thickness of the filament of a toolpath; 1.75 or 2.85, as its lines tell, when left out
   --thickest mm      thicker sections are not told, 6 lines when left out
 
 Exit code: 0 everything was answered, 1 there are problems (they are in the document), 2 wrong use.
@@ -25,6 +27,8 @@ export interface InspectAsked {
   readonly nozzle: number;
   readonly unit: LengthUnit | undefined;
   readonly thickest: number;
+  /** Of a toolpath; undefined where its lines shall tell [mm]. */
+  readonly filament: number | undefined;
 }
 
 const OPTIONS = {
@@ -33,6 +37,7 @@ const OPTIONS = {
   nozzle: { type: 'string', multiple: true },
   unit: { type: 'string', multiple: true },
   thickest: { type: 'string', multiple: true },
+  filament: { type: 'string', multiple: true },
 } as const;
 
 /** Thrown where the call cannot be understood. */
@@ -78,6 +83,7 @@ export function readInspectArguments(given: readonly string[]): InspectAsked | u
       nozzle: length(values.nozzle, 0.4),
       unit: unitNamed(values.unit),
       thickest: length(values.thickest, THIN_LINES * lineWidth),
+      filament: values.filament === undefined ? undefined : length(values.filament, 0),
     };
   } catch (error) {
     // Unknown options and options without their value come from the reader of arguments as TypeErrors.

@@ -100,7 +100,7 @@ function layerReport(layer: LayerLaid) {
 }
 
 function findingReport(finding: LaidFinding) {
-  const { kind, grade, layers, count, widths, at, lines, share, places, textLines } = finding;
+  const { kind, grade, layers, count, widths, at, lines, share, places, broken, lifted, textLines } = finding;
   return {
     what: kind,
     grade,
@@ -111,6 +111,8 @@ function findingReport(finding: LaidFinding) {
     ...(at && { along_mm: span(at) }),
     ...(lines && { lines: span(lines) }),
     ...(share !== undefined && { share: shown(share) }),
+    ...(broken && { broken_in_layers: broken }),
+    ...(lifted !== undefined && { lifted }),
     ...(textLines && { text_lines: textLines }),
   };
 }
@@ -123,7 +125,7 @@ function placeReport({ place, near }: PlaceNear, diameter: Mm) {
     number: place.number,
     kind: flexure?.kind ?? null,
     lying: place.lying,
-    run_mm: [place.run[0]!, place.run.at(-1)!].map(flat),
+    run_mm: [place.run[0], place.run.at(-1)].flatMap((end) => (end ? [flat(end)] : [])),
     length_mm: shown(audit.length),
     thickness_mm: shown(place.thickness),
     depth_mm: flexure ? shown(flexure.depth) : shown(place.top - place.bottom),

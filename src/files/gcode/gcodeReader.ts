@@ -203,7 +203,7 @@ export class GcodeReader {
         const isFirst = seen === 0 && motion < 0 && !isOther;
         if (place === G || place === M || (isFirst && (place === N || place === T) && digits > 0)) {
           isOther ||= place !== N;
-          const goesOn = this.#special(place, digits > 0 ? value[place]! : -1);
+          const goesOn = this.#special(place, digits > 0 ? value[place] : -1);
           if (!goesOn) i = this.#rest(bytes, start, i);
           c = bytes[i]!;
           continue;

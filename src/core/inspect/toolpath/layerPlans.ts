@@ -61,6 +61,12 @@ function turnsOf(layers: readonly LayerFigures[], pitch: Mm): readonly Band[] {
     }));
 }
 
+/** Where some layers begin, over what lies below them. */
+function bottomOf(group: readonly LayerFigures[], below: readonly LayerFigures[] | undefined): Mm {
+  const own = Math.min(...group.map(({ z, height }) => z - height));
+  return below ? Math.max(own, below.at(-1)!.z) : Math.max(0, own);
+}
+
 /**
  * Which layers are outlined: all, or every so many where there is very much.
  *
@@ -74,10 +80,6 @@ export function bandsOf(layers: readonly LayerFigures[], pitch?: Mm): readonly B
   const pieces = layers.reduce((sum, layer) => sum + layer.pieces, 0);
   const every = Math.max(1, Math.ceil(pieces / MOST_OUTLINED.pieces), Math.ceil(all.length / MOST_OUTLINED.layers));
   const chosen = all.filter((_, i) => i % every === 0);
-  const bottomOf = (group: readonly LayerFigures[], below: readonly LayerFigures[] | undefined) => {
-    const own = Math.min(...group.map(({ z, height }) => z - height));
-    return below ? Math.max(own, below.at(-1)!.z) : Math.max(0, own);
-  };
   return chosen.map((group, i) => {
     const next = chosen[i + 1];
     const index = i * every;

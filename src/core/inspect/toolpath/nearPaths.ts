@@ -20,6 +20,8 @@ interface Zone {
   readonly halfAcross: Mm;
 }
 
+const span = (values: readonly number[]) => [Math.min(...values), Math.max(...values)] as const;
+
 function zoneOf({ run, reach }: Place): Zone {
   const [first, last] = [run[0]!, run.at(-1)!];
   const long = Math.hypot(last.x - first.x, last.y - first.y) || 1;
@@ -30,7 +32,6 @@ function zoneOf({ run, reach }: Place): Zone {
   }));
   const alongs = at.map(({ along }) => along);
   const offs = at.map(({ off }) => off);
-  const span = (values: readonly number[]) => [Math.min(...values), Math.max(...values)] as const;
   const [[a, b], [c, d]] = [span(alongs), span(offs)];
   const [along, off] = [(a + b) / 2, (c + d) / 2];
   return {
