@@ -89,7 +89,7 @@ class Text {
   }
 
   length(value: number): string {
-    return (this.#writing.inch ? value / 25.4 : value).toFixed(this.#writing.inch ? 7 : 6);
+    return (this.#writing.inch ? value / 25.4 : value).toFixed(this.#writing.inch ? 9 : 6);
   }
 
   go({ x, y }: Point, feed = 0): void {

@@ -112,10 +112,13 @@ function endsThin({ at, off }: PathEnd, thin: readonly Track[], line: Mm): boole
   });
 }
 
+/** The middle of a gap lies at a station, or half-way between two [-]. */
+const NEXT_TO = 0.6;
+
 /** A thin line lies beside the middle of a gap. */
-function isBesideThin({ from, to, kind }: OpenPlace, thin: readonly Track[], step: Mm): boolean {
+function isBesideThin({ from, to, kind }: OpenPlace, thin: readonly Track[]): boolean {
   const middle = (from + to) / 2;
-  return kind === 'between' && thin.some(({ at }) => at.some((place) => Math.abs(place - middle) <= step));
+  return kind === 'between' && thin.some(({ at }) => at.some((place) => Math.abs(place - middle) <= NEXT_TO * STATION));
 }
 
 function factsOf(laid: LayerLaid, each: Mm, stations: number, looked: Span): LayerFacts {
@@ -126,7 +129,7 @@ function factsOf(laid: LayerLaid, each: Mm, stations: number, looked: Span): Lay
   const total = sum(whole.map(({ width }) => sum([...width])));
   const thinWidths = spanOf(thin.flatMap(({ width }) => [...width]));
   const long = ALL_ALONG * (looked.most - looked.least);
-  const open = laid.open.filter((one) => !isBesideThin(one, thin, STATION));
+  const open = laid.open.filter((one) => !isBesideThin(one, thin));
   const isAllAlong = ({ from, to, kind }: OpenPlace) => kind === 'between' && to - from >= long;
   return {
     laid,
