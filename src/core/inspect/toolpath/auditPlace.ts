@@ -41,7 +41,7 @@ function looked({ lying, flexure, reach }: Place, { length, step, stations }: Ru
   const most = MOST_OF_FILLET * length;
   const fillets = flexure && lying === 'flat' ? flexure.roots.map(({ fillet }) => fillet) : [];
   const margin = lying === 'upright' ? line : Math.max(0, ...fillets);
-  const skipped = Math.min(Math.round(Math.min(most, margin) / step), (stations.length - 1) >> 1);
+  const skipped = Math.min(Math.ceil(Math.min(most, margin) / step - 1e-9), (stations.length - 1) >> 1);
   return { first: skipped, end: stations.length - skipped, reach };
 }
 

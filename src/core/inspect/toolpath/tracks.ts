@@ -1,4 +1,5 @@
 /** Follows lines from station to station. */
+import type { Mm } from '../../units.ts';
 import type { Track } from './audit.ts';
 import type { Crossing, Walk } from './cutLayer.ts';
 import type { RunFrame } from './runFrame.ts';
@@ -42,7 +43,10 @@ function trackOf(crossings: readonly Crossing[], stations: Float64Array): Track 
   return { path, at, off, width };
 }
 
-const meanOf = (values: Float64Array) => values.reduce((sum, value) => sum + value, 0) / values.length;
+/** Lines no farther apart than this lie in one another's continuation, so that round-off does not put them in order [mm]. */
+const SAME_PLACE: Mm = 1e-6;
+
+const placeOf = ({ off }: Track) => Math.round(off.reduce((sum, value) => sum + value, 0) / off.length / SAME_PLACE);
 
 /**
  * Lines of a layer between their breaks, from the right of the run to its left.
@@ -60,5 +64,5 @@ export function tracksOf(
   return walks
     .flatMap((walk) => stretches(walk, isOn))
     .map((crossings) => trackOf(crossings, stations))
-    .toSorted((a, b) => meanOf(a.off) - meanOf(b.off) || a.at[0]! - b.at[0]!);
+    .toSorted((a, b) => placeOf(a) - placeOf(b) || a.at[0]! - b.at[0]!);
 }
