@@ -120,13 +120,14 @@ function layCosts({ strain, effort }: LaidChange & { kind: 'lay' }): string {
 }
 
 /** Something to do about it: what, what it brings, and what it costs. */
-export function changeSaid(change: LaidChange, { place }: JudgedPlace, unit: LengthUnit): ChangeSaid {
+export function changeSaid(change: LaidChange, { place, wanted }: JudgedPlace, unit: LengthUnit): ChangeSaid {
   switch (change.kind) {
     case 'draw':
       return {
         head: `Draw it ${sized(change.thickness, unit)} thick`,
         does: `${counted(change.count, change.of === 'lines' ? 'whole line' : 'whole layer')} and nothing between.`,
-        costs: 'Costs a change in the drawing.',
+        costs:
+          wanted.from === 'joint' ? 'Costs nothing: it is what the joint wants.' : 'Costs a change in the drawing.',
       };
     case 'lay':
       return {

@@ -146,13 +146,7 @@ const SAY: Readonly<Record<LaidFindingKind, (saying: Saying) => FindingSaid>> = 
   }),
   'thin-line': thinLine,
   'open-all-along': (saying) => ({
-    said: [
-      'On ',
-      layersOf(saying),
-      ' ',
-      num(spanText(saying.finding.widths, saying.unit)),
-      ' between two lines stays open all along.',
-    ],
+    said: [num(spanText(saying.finding.widths, saying.unit)), ` between two lines stays open all along${on(saying)}.`],
     more: 'There the halves bend as separate lines, far softer than one piece.',
   }),
   'open-places': (saying) => ({
@@ -222,7 +216,13 @@ const SAY: Readonly<Record<LaidFindingKind, (saying: Saying) => FindingSaid>> = 
     more: 'Turn the part so that lines run along it.',
   }),
   whole: (saying) => ({
-    said: [`${capital(layersOf(saying))}: `, num(linesOf(saying)), '.'],
+    said: [
+      `${capital(layersOf(saying))}: `,
+      ...(saying.judged.wanted.countOf === 'lines'
+        ? [num(linesOf(saying))]
+        : ['each whole, of ', num(size(saying.judged.wanted.each, saying.unit))]),
+      '.',
+    ],
     more: 'Whole and equal from end to end.',
   }),
   'free-of-starts': () => ({ said: ['No contour starts on it, and no line stops inside it.'], more: '' }),

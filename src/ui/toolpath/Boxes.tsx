@@ -1,13 +1,14 @@
 import type { DrawnBox } from '../../core/inspect/toolpath/drawnPlace.ts';
 import type { Place } from '../../core/inspect/toolpath/place.ts';
-import { MOST_BOXES, useToolpaths, withBox, withoutBox } from '../../store/toolpaths.ts';
+import { MOST_BOXES, useToolpaths, withoutBox } from '../../store/toolpaths.ts';
 import { Sentence } from '../controls/Sentence.tsx';
 import { Live } from '../life/Live.tsx';
 import { BOXES } from '../text/toolpathBoxText.ts';
-import { boxSpec, firstBox } from './boxSpecs.ts';
+import { boxSpec } from './boxSpecs.ts';
 import { CarryOver } from './CarryOver.tsx';
+import { lookAt } from './lookAt.ts';
 import { boxNumber } from './places.ts';
-import { choosePlace, useShown } from './shown.ts';
+import { useShown } from './shown.ts';
 import type { Carried } from './useCarried.ts';
 
 interface BoxProps {
@@ -18,7 +19,7 @@ interface BoxProps {
 }
 
 function Box({ box, index, number, isComing }: BoxProps) {
-  const { unit } = useShown();
+  const { unit, judged } = useShown();
   const { values, change } = useToolpaths();
   const field = (name: keyof DrawnBox) => (
     <Live spec={boxSpec({ box, index, number, name }, { values, unit, change })} />
@@ -31,7 +32,7 @@ function Box({ box, index, number, isComing }: BoxProps) {
         {field('length')} long and {field('thickness')} thick, from {field('bottom')} up to {field('top')}.
       </Sentence>
       <div className="row">
-        <button type="button" className="b" aria-label={BOXES.look(number)} onClick={() => choosePlace(number)}>
+        <button type="button" className="b" aria-label={BOXES.look(number)} onClick={() => lookAt(judged, number)}>
           {BOXES.lookShort}
         </button>
         <button type="button" className="b quiet" aria-label={`${BOXES.remove}: ${number}`} onClick={remove}>
@@ -48,19 +49,13 @@ interface Props {
   readonly missing: readonly Place[];
   readonly trouble: string | undefined;
   readonly carried: Carried | undefined;
+  /** Absent once there are too many. */
+  readonly onAdd: (() => void) | undefined;
 }
 
 /** Sections that are not found but told: carried over from a part, or boxed in by hand. */
-export function Boxes({ places, missing, trouble, carried }: Props) {
-  const { toolpath } = useShown();
-  const { values, change } = useToolpaths();
-  const { boxes } = values;
-  const isFull = boxes.length >= MOST_BOXES;
-  const add = () => {
-    const number = boxNumber(places, boxes.length);
-    change(withBox(values, firstBox(toolpath)), BOXES.added(number));
-    choosePlace(number);
-  };
+export function Boxes({ places, missing, trouble, carried, onAdd }: Props) {
+  const { boxes } = useToolpaths((state) => state.values);
   return (
     <section className="boxes" aria-label={BOXES.name}>
       <h2 className="h">
@@ -82,10 +77,10 @@ export function Boxes({ places, missing, trouble, carried }: Props) {
           {BOXES.trouble(trouble)}
         </p>
       )}
-      <button type="button" className="b" aria-disabled={isFull || undefined} onClick={isFull ? undefined : add}>
+      <button type="button" className="b" aria-disabled={onAdd ? undefined : true} onClick={onAdd}>
         {BOXES.add}
       </button>
-      {isFull && <p className="small">{BOXES.full(MOST_BOXES)}</p>}
+      {!onAdd && <p className="small">{BOXES.full(MOST_BOXES)}</p>}
     </section>
   );
 }

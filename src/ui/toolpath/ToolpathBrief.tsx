@@ -11,10 +11,9 @@ function Section({ at, of }: { readonly at: ShownPlace; readonly of: BriefOfTool
   const { judged, unit } = useShown();
   const joints = useSession((state) => state.part.joints);
   const { place, wanted } = at.judged;
-  const places = judged.map((one) => one.place);
   return (
     <>
-      , section <Live spec={sectionSpec(places, place)} stop="," /> held against{' '}
+      , section <Live spec={sectionSpec(judged, place)} stop="," /> held against{' '}
       <Live spec={againstSpec(place, joints, of)} stop="," /> {BRIEF_WORDS[wanted.from]}{' '}
       <span className="num">{wantedSaid(wanted, unit)}</span>
       {BRIEF_WORDS.noStarts}

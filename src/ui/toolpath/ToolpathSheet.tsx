@@ -4,6 +4,10 @@ import { SourcesTable } from '../check/SourcesTable.tsx';
 import { sourcesOfToolpath } from '../text/toolpathSourcesText.ts';
 import { cautionsOf, nothingText } from '../text/toolpathText.ts';
 import { Boxes } from './Boxes.tsx';
+import { LayerDrawing } from './figures/LayerDrawing.tsx';
+import { LayerPlanDrawing } from './figures/LayerPlanDrawing.tsx';
+import { LayerStave } from './figures/LayerStave.tsx';
+import { WidthsAlong } from './figures/WidthsAlong.tsx';
 import { LaidChanges } from './LaidChanges.tsx';
 import { LaidFindings } from './LaidFindings.tsx';
 import { LaidRows } from './LaidRows.tsx';
@@ -14,6 +18,7 @@ import { ToolpathFacts } from './ToolpathFacts.tsx';
 import { LookUpTo, ToolpathLooked } from './ToolpathLooked.tsx';
 import { ToolpathReport } from './ToolpathReport.tsx';
 import { ToolpathStrip } from './ToolpathStrip.tsx';
+import { useAddBox } from './useAddBox.ts';
 import type { Looking } from './useShownToolpath.ts';
 
 /** What must be known before anything else is believed. */
@@ -54,13 +59,27 @@ function Sources() {
   return <SourcesTable rows={sourcesOfToolpath(at?.judged)} />;
 }
 
+/** The layer from above, and what is boxed in on it. */
+function Where({ missing, trouble, carried }: Omit<Looking, 'shown'>) {
+  const { judged } = useShown();
+  const places = [...judged.map(({ place }) => place), ...missing];
+  const add = useAddBox(places);
+  const onAdd = add && (() => add());
+  return (
+    <div className="plan">
+      <LayerPlanDrawing {...(add && { onBox: add })} />
+      <Boxes {...{ places, missing, trouble, carried, onAdd }} />
+    </div>
+  );
+}
+
 interface Props {
   readonly looking: Looking;
   readonly notRead: ReactNode;
 }
 
 /** A toolpath that was read: what it lays across each thin section, and what to change. */
-export function ToolpathSheet({ looking: { missing, trouble, carried }, notRead }: Props) {
+export function ToolpathSheet({ looking, notRead }: Props) {
   const { judged, toolpath } = useShown();
   const hasAny = judged.length > 0;
   const isLaid = toolpath.figures.box !== undefined;
@@ -75,18 +94,21 @@ export function ToolpathSheet({ looking: { missing, trouble, carried }, notRead 
             <Cautions />
             {hasAny ? <LaidVerdict /> : <Nothing />}
           </div>
+          {hasAny && (
+            <div className="layers">
+              <LayerStave />
+            </div>
+          )}
         </div>
         {hasAny && (
           <div className="draw">
+            <LayerDrawing />
+            <WidthsAlong />
             <LaidChanges />
           </div>
         )}
         {hasAny && <LaidFindings />}
-        {isLaid && (
-          <div className="plan">
-            <Boxes places={[...judged.map(({ place }) => place), ...missing]} {...{ missing, trouble, carried }} />
-          </div>
-        )}
+        {isLaid && <Where {...looking} />}
         <div className="foot facts">
           {hasAny && <LaidRows />}
           <ToolpathFacts />

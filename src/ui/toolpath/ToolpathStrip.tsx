@@ -6,10 +6,11 @@ import { useInSight } from '../joints/useInSight.ts';
 import { laidShort, placeName, TOOLPATH, TOOLPATH_CHOOSER } from '../text/toolpathText.ts';
 import { gradeWord } from '../text/verdictText.ts';
 import { SectionGlyph } from './SectionGlyph.tsx';
-import { choosePlace, useShown, useShownPlace } from './shown.ts';
+import { lookAt } from './lookAt.ts';
+import { useShown, useShownPlace } from './shown.ts';
 
 function Cell({ judged, isOn }: { readonly judged: JudgedPlace; readonly isOn: boolean }) {
-  const { unit } = useShown();
+  const { unit, judged: all } = useShown();
   const { place, grade, audit } = judged;
   const cell = useInSight<HTMLLIElement>(isOn);
   return (
@@ -19,7 +20,7 @@ function Cell({ judged, isOn }: { readonly judged: JudgedPlace; readonly isOn: b
         data-number={place.number}
         aria-current={isOn ? 'true' : undefined}
         tabIndex={isOn ? 0 : -1}
-        onClick={() => choosePlace(place.number)}
+        onClick={() => lookAt(all, place.number)}
       >
         <span className="n">
           {place.number}
@@ -64,7 +65,7 @@ export function ToolpathStrip() {
     if (next === undefined) return;
     event.preventDefault();
     moved.current = next !== chosen;
-    choosePlace(next);
+    lookAt(judged, next);
   };
   return (
     <nav className="strip of-part" aria-label={TOOLPATH.strip}>

@@ -7,7 +7,6 @@ import { createClient } from '../../workers/client.ts';
 import { startOnPage, startWorker } from '../../workers/engine.ts';
 import type { ToolpathNews } from '../../workers/protocol.ts';
 import { fileChecks, NO_CHECK, type FileCheck } from '../check/fileCheck.ts';
-import { choosePlace } from './shown.ts';
 
 /** To look through the layers of a large part takes so long on a slow machine, and says nothing meanwhile. */
 const PATIENCE_MS = 180_000;
@@ -45,10 +44,7 @@ const checks = fileChecks<AskedToolpath, CheckedToolpath<GcodeText>, ToolpathNew
       const input = { file, key, name: file.name, thickest, ...(diameter !== undefined && { diameter }) };
       return reader.ask('toolpath', 'checkToolpath', input, onShare, onNews);
     },
-    stood: (asked, { places }, before) => {
-      set({ others: [] });
-      if (before?.asked.file !== asked.file) choosePlace(places[0]?.place.number ?? 1);
-    },
+    stood: () => set({ others: [] }),
   },
 );
 

@@ -1,5 +1,6 @@
 /** The live values of the brief of a toolpath: what each shows, what it may be, and what it puts in force. */
 import type { Joint } from '../../core/design/joint.ts';
+import type { JudgedPlace } from '../../core/inspect/toolpath/judgedPlace.ts';
 import type { Place } from '../../core/inspect/toolpath/place.ts';
 import { TOOLPATH_LIMITS, type Against, type ToolpathValues } from '../../store/toolpaths.ts';
 import type { ChoiceSpec } from '../controls/ChoiceField.tsx';
@@ -9,7 +10,7 @@ import { sayValue, shownNumber, suffixOf } from '../joints/briefValues.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { NO_JOINT, placeName, TOOLPATH_HINTS, TOOLPATH_LABELS, TOOLPATH_SAID } from '../text/toolpathText.ts';
 import { heldJoint } from './heldAgainst.ts';
-import { choosePlace } from './shown.ts';
+import { lookAt } from './lookAt.ts';
 
 export interface BriefOfToolpath {
   readonly values: ToolpathValues;
@@ -74,14 +75,14 @@ export function thickestSpec(of: BriefOfToolpath): ValueSpec {
   return lengthSpec({ name: 'thickest', value: of.values.thickest, step }, of);
 }
 
-export function sectionSpec(places: readonly Place[], chosen: Place): ChoiceSpec {
+export function sectionSpec(judged: readonly JudgedPlace[], chosen: Place): ChoiceSpec {
   return {
     key: 'section',
     label: TOOLPATH_LABELS.section,
     value: String(chosen.number),
-    options: places.map((place) => ({ value: String(place.number), text: placeName(place) })),
+    options: judged.map(({ place }) => ({ value: String(place.number), text: placeName(place) })),
     take: (value) => {
-      choosePlace(Number(value));
+      lookAt(judged, Number(value));
       return undefined;
     },
   };

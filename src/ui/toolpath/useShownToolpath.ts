@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useLayoutEffect, useMemo, useState } from 'react';
 import type { Joint } from '../../core/design/joint.ts';
 import type { PlaceAudit } from '../../core/inspect/toolpath/audit.ts';
 import { auditPlace } from '../../core/inspect/toolpath/auditPlace.ts';
@@ -12,6 +12,7 @@ import { useSession } from '../../store/session.ts';
 import { useToolpaths, type ToolpathValues } from '../../store/toolpaths.ts';
 import { problemText } from '../text/problemText.ts';
 import { heldJoint } from './heldAgainst.ts';
+import { lookAtFile } from './lookAt.ts';
 import { knownPlaces, wantedPlaces } from './places.ts';
 import type { ShownToolpath } from './shown.ts';
 import { reader, takeOthers, useToolpathCheck } from './toolpathCheck.ts';
@@ -84,6 +85,10 @@ export function useShownToolpath(): Looking {
     [places, standing, values, joints, own],
   );
   const trouble = useOthers(missing);
+  const file = standing?.asked.file;
+  useLayoutEffect(() => {
+    if (file) lookAtFile(file, judged);
+  }, [file, judged]);
   if (!standing) return { shown: undefined, missing, trouble, carried };
   const { asked, value: toolpath } = standing;
   const { name, size: bytes } = asked.file;
