@@ -34,6 +34,8 @@ export interface DrawnLayer {
 
 export interface LayerFigure {
   readonly sheet: Sheet;
+  /** Where plastic is drawn. */
+  readonly window: Box;
   readonly beads: readonly LaidBead[];
   readonly edges: BreakEdges;
   readonly open: readonly OpenStrip[];
@@ -127,6 +129,7 @@ export function layerFigure(drawn: DrawnLayer, page: Lengthwise): LayerFigure {
   const { marks, squares } = layerWords({ ...drawn, page, sheet, window, open, rings, keepOut }, room);
   return {
     sheet,
+    window,
     beads,
     edges: breakEdges(
       window,

@@ -3,7 +3,7 @@ import type { Point } from '../../../core/geometry/outline.ts';
 import { letteringWidth, type Box, type Label } from '../../drawing/lettering.ts';
 import { boxAround, levelDimension, measured, NO_MARKS, together, type Marks } from '../../drawing/marks.ts';
 import { densified } from '../../drawing/polygon.ts';
-import { hitsFigure, keep, type Room } from '../../drawing/room.ts';
+import { hitsFigure, keep, keepLabel, type Room } from '../../drawing/room.ts';
 import { FRAME, onSheet, pair, type Sheet } from '../../drawing/sheet.ts';
 import {
   acrossText,
@@ -72,14 +72,16 @@ function runDimension({ audit, page, sheet, window, unit }: Lettered): Marks {
   const y = sheet.bottom - FRAME - 28;
   const text = alongText(audit.length, page.frame.isCurved, unit);
   const isTight = x1 - x0 < letteringWidth(text, 13) + 26;
-  const label: Label = { text, x: (x0 + x1) / 2, y: y - 5, anchor: 'middle', tone: 'ink', size: 13 };
+  const said = { text, tone: 'ink', size: 13 } as const;
+  const label: Label = isTight
+    ? { ...said, x: x1 + 26, y: y + 4.5, anchor: 'start' }
+    : { ...said, x: (x0 + x1) / 2, y: y - 5, anchor: 'middle' };
   return levelDimension(x0, x1, y, window.y + window.height + 4, label, isTight);
 }
 
 function keepDimension({ labels }: Marks, { sheet }: Lettered, room: Room): void {
   const y = sheet.bottom - FRAME - 28;
-  for (const { x, text } of labels)
-    keep(room, { x: x - letteringWidth(text, 13) / 2, y: y - 17, width: letteringWidth(text, 13), height: 14 });
+  for (const label of labels) keepLabel(room, label);
   keep(room, { x: FRAME + 4, y: y - 3, width: sheet.width - FRAME - 8, height: 8 });
 }
 
@@ -137,7 +139,8 @@ function sectionMark({ layer, audit, place, page }: Lettered, room: Room): Marks
       tone: 'bold',
       size: 13,
     });
-    const label = placeLabel(room, [letter(1), letter(-1)]);
+    // One letter beside its dash needs little paper.
+    const label = placeLabel(room, [letter(1), letter(-1)], 1);
     return { ...NO_MARKS, heavy: `M${pair({ x: at.x, y: box.y })}v${DASH}`, labels: label ? [label] : [] };
   });
   return together(...marks);

@@ -128,10 +128,10 @@ export function placeWords(room: Room, words: Words): PlacedWords | undefined {
   };
 }
 
-/** Words without a leader at the first of some places that is clear. */
-export function placeLabel(room: Room, labels: readonly Label[]): Label | undefined {
+/** Words without a leader at the first of some places that is clear, and so much round it. */
+export function placeLabel(room: Room, labels: readonly Label[], margin = MARGIN): Label | undefined {
   const found = labels.find(
-    (label) => isFree(room, labelBox(label)) && room.words.isClear(grown(labelBox(label), MARGIN)),
+    (label) => isFree(room, labelBox(label), margin) && room.words.isClear(grown(labelBox(label), margin)),
   );
   if (!found) return undefined;
   keep(room, labelBox(found));

@@ -47,7 +47,7 @@ const FOOT = 26;
 /** “× 24” beside a joined row. */
 const TIMES = 38;
 /** Lines across and widths together need so much. */
-const TRACKS = 96;
+const TRACKS = 70;
 
 interface Asked {
   readonly judged: JudgedPlace;
@@ -63,7 +63,7 @@ function heightsOf({ rows, isTrue, top, bottom, pxPerMm }: StaveScale, unit: Len
   if (isTrue) {
     const [low, high] = [rows[0]?.bottom ?? 0, rows.at(-1)?.top ?? 0];
     const y = linear([low / per, Math.max(high, low + 1e-3) / per], [bottom, top]);
-    const most = Math.max(1, Math.floor(((high - low) * pxPerMm) / 32));
+    const most = Math.max(1, Math.floor(((high - low) * pxPerMm) / 40));
     const marks = y.marks(most);
     const step = marks.length > 1 ? marks[1]! - marks[0]! : 1;
     const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
@@ -133,7 +133,7 @@ function tracksOf({ judged: { wanted, audit }, unit }: Asked, rows: readonly Pla
 
 /** How many lanes of brackets there is room for beside what must stand. */
 function laneRoom(width: number, taken: number): number {
-  return Math.min(4, Math.max(1, Math.floor((width - taken - STARTS - GAP - TRACKS) / LANE)));
+  return Math.min(4, Math.max(0, Math.floor((width - taken - STARTS - GAP - TRACKS) / LANE)));
 }
 
 export function stavePlan(asked: Asked): StavePlan {
