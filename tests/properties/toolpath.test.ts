@@ -11,7 +11,7 @@ import { NearPaths } from '../../src/core/inspect/toolpath/nearPaths.ts';
 import { Paths } from '../../src/core/inspect/toolpath/paths.ts';
 import type { Place } from '../../src/core/inspect/toolpath/place.ts';
 import { DIAMETER, leafPart, type LaidPart, type LeafLayer } from '../support/laidParts.ts';
-import { carried, movesOf, nearOf, split, turned, type Toolpath } from '../support/toolpaths.ts';
+import { carried, movesOf, nearOf, rolled, split, turned, type Toolpath } from '../support/toolpaths.ts';
 
 /** On a grid of 10 µm, 3 µm beside it: no cut then meets a corner, where two widths would be as true as one another. */
 const place = (min: number, max: number) =>
@@ -38,35 +38,61 @@ const part: fc.Arbitrary<LaidPart> = fc
   .array(layer, { minLength: 3, maxLength: 8 })
   .map((layers) => leafPart({ length: 12, thickness: 1, height: 0.2, layers }));
 
-/** Everything but how paths are numbered, rounded to what must agree. */
-function figuresOf({ length, layers }: PlaceAudit): unknown {
-  const round = (value: number) => Math.round(value * 1e6) / 1e6 + 0;
-  const all = (values: Iterable<number>) => [...values].map(round);
-  return {
-    length: round(length),
-    layers: layers.map((one) => ({
-      ...one,
-      z: round(one.z),
-      height: round(one.height),
-      widths: one.widths && all([one.widths.least, one.widths.most, one.widths.mean]),
-      thickness: round(one.thickness),
-      along: round(one.along),
-      tracks: one.tracks.map(({ at, off, width }) => [all(at), all(off), all(width)]),
-      open: one.open.map(({ from, to, width, off, kind }) => [kind, ...all([from, to, width, off])]),
-      starts: one.starts.map(({ at, off }) => all([at, off])),
-      stops: one.stops.map(({ at, off }) => all([at, off])),
-    })),
-  };
+/** Everything but how paths are numbered, number by number. */
+function figuresOf({ length, layers }: PlaceAudit): readonly (number | string)[] {
+  return [
+    length,
+    ...layers.flatMap((one) => [
+      one.layer,
+      one.z,
+      one.height,
+      ...Object.values(one.lines),
+      ...(one.widths ? [one.widths.least, one.widths.most, one.widths.mean] : ['nothing']),
+      one.thickness,
+      one.along,
+      one.crossings,
+      one.lifted,
+      ...one.tracks.flatMap(({ at, off, width }) => ['track', ...at, ...off, ...width]),
+      ...one.open.flatMap(({ from, to, width, off, kind }) => [kind, from, to, width, off]),
+      ...one.starts.flatMap(({ at, off }) => ['start', at, off]),
+      ...one.stops.flatMap(({ at, off }) => ['stop', at, off]),
+    ]),
+  ];
 }
+
+/** Round-off of places up to 300 mm off, in their squares. */
+const SAME = 1e-9;
+
+function expectAlike(a: PlaceAudit, b: PlaceAudit, within = SAME): void {
+  const [these, others] = [figuresOf(a), figuresOf(b)];
+  expect(these.length).toBe(others.length);
+  const off = these.map((one, i) => {
+    const other = others[i]!;
+    if (typeof one === 'number' && typeof other === 'number') return Math.abs(one - other);
+    return one === other ? 0 : Infinity;
+  });
+  expect(Math.max(0, ...off)).toBeLessThanOrEqual(within);
+}
+
+type Layer = PlaceAudit['layers'][number];
+const allEnds = ({ starts, stops }: Layer) => [...starts, ...stops].toSorted((a, b) => a.at - b.at || a.off - b.off);
 
 /** A line that begins on the section ends there when it is laid the other way round. */
-function endsTogether({ length, layers }: PlaceAudit): PlaceAudit {
-  const ends = ({ starts, stops }: PlaceAudit['layers'][number]) =>
-    [...starts, ...stops].toSorted((a, b) => a.at - b.at || a.off - b.off);
-  return { length, layers: layers.map((one) => ({ ...one, starts: ends(one), stops: [] })) };
-}
+const endsTogether = ({ length, layers }: PlaceAudit): PlaceAudit => ({
+  length,
+  layers: layers.map((one) => ({ ...one, starts: allEnds(one), stops: [] })),
+});
 
-const told = (near: Near, at: Place, diameter = DIAMETER) => figuresOf(auditPlace(at, near, diameter));
+const counts = ({ layers }: PlaceAudit) =>
+  layers.map(({ lines, starts, stops, crossings, open }) => [
+    lines,
+    starts.length,
+    stops.length,
+    crossings,
+    open.length,
+  ]);
+
+const told = (near: Near, at: Place, diameter = DIAMETER) => auditPlace(at, near, diameter);
 
 /** As the program gathers it: only what lies near, stretch by stretch. */
 function gathered(toolpath: Toolpath, at: Place): Near {
@@ -91,7 +117,7 @@ describe('what is told of what is laid', () => {
   it('does not change where moves are split', () => {
     fc.assert(
       fc.property(part, place(0.05, 3), ({ toolpath, place: at }, step) => {
-        expect(told(nearOf(split(toolpath, step)), at)).toEqual(told(nearOf(toolpath), at));
+        expectAlike(told(nearOf(split(toolpath, step)), at), told(nearOf(toolpath), at));
       }),
       { numRuns: 40 },
     );
@@ -100,7 +126,7 @@ describe('what is told of what is laid', () => {
   it('does not change where a split toolpath is gathered near the section', () => {
     fc.assert(
       fc.property(part, place(0.05, 3), ({ toolpath, place: at }, step) => {
-        expect(told(gathered(split(toolpath, step), at), at)).toEqual(told(gathered(toolpath, at), at));
+        expectAlike(told(gathered(split(toolpath, step), at), at), told(gathered(toolpath, at), at));
       }),
       { numRuns: 40 },
     );
@@ -114,7 +140,7 @@ describe('what is told of what is laid', () => {
           .map((path) => ({ path, key: stream.next().value ?? 0 }))
           .toSorted((a, b) => a.key - b.key)
           .map(({ path }, i) => ({ ...path, path: 3 * i + 7, line: 1000 - i }));
-        expect(told({ ...near, paths }, at)).toEqual(told(near, at));
+        expectAlike(told({ ...near, paths }, at), told(near, at));
       }),
       { numRuns: 40 },
     );
@@ -125,7 +151,7 @@ describe('what is told of what is laid', () => {
       fc.property(part, ({ toolpath, place: at }) => {
         const near = nearOf(toolpath);
         const back = auditPlace(at, { ...near, paths: near.paths.map(reversed) }, DIAMETER);
-        expect(figuresOf(endsTogether(back))).toEqual(figuresOf(endsTogether(auditPlace(at, near, DIAMETER))));
+        expectAlike(endsTogether(back), endsTogether(told(near, at)));
       }),
       { numRuns: 40 },
     );
@@ -136,7 +162,7 @@ describe('what is told of what is laid', () => {
       fc.property(part, place(-3, 3), place(-200, 200), place(-200, 200), ({ toolpath, place: at }, angle, x, y) => {
         const to = turned(angle, x, y);
         const moved = { ...at, run: at.run.map(to) };
-        expect(told(nearOf(carried(toolpath, to)), moved)).toEqual(told(nearOf(toolpath), at));
+        expectAlike(told(nearOf(carried(toolpath, to)), moved), told(nearOf(toolpath), at));
       }),
       { numRuns: 40 },
     );
@@ -145,9 +171,24 @@ describe('what is told of what is laid', () => {
   it('does not change with the filament where as much of it is laid', () => {
     fc.assert(
       fc.property(part, place(1, 3), ({ toolpath, place: at }, diameter) => {
-        expect(told(nearOf({ ...toolpath, diameter }), at, diameter)).toEqual(told(nearOf(toolpath), at));
+        expectAlike(told(nearOf({ ...toolpath, diameter }), at, diameter), told(nearOf(toolpath), at));
       }),
       { numRuns: 40 },
+    );
+  });
+
+  it('hardly changes with how finely an arc is chorded', () => {
+    const radius = 9;
+    fc.assert(
+      fc.property(place(0.3, 0.42), place(1, 11), place(0.02, 0.2), place(0.02, 0.2), (width, start, a, b) => {
+        const layers = [{ contours: [width], start }, { contours: [width] }];
+        const { toolpath, place: at } = leafPart({ length: 12, thickness: 0.84, height: 0.2, layers, isFilled: false });
+        const run = Array.from({ length: 241 }, (_, i) => rolled(radius)({ x: i / 20, y: 0 }));
+        const arc = (step: number) => told(nearOf(carried(split(toolpath, step), rolled(radius))), { ...at, run });
+        // Chords of the run itself are up to 2 µm off, so that of two places in a gap that are as wide either may be the widest.
+        expectAlike(arc(a), arc(b), 3e-3);
+      }),
+      { numRuns: 30 },
     );
   });
 
@@ -156,14 +197,6 @@ describe('what is told of what is laid', () => {
       fc.property(part, ({ toolpath, place: at }) => {
         const audit = auditPlace(at, nearOf(toolpath), DIAMETER);
         const other = auditPlace({ ...at, run: at.run.toReversed() }, nearOf(toolpath), DIAMETER);
-        const counts = ({ layers }: PlaceAudit) =>
-          layers.map(({ lines, starts, stops, crossings, open }) => [
-            lines,
-            starts.length,
-            stops.length,
-            crossings,
-            open.length,
-          ]);
         expect(counts(other)).toEqual(counts(audit));
       }),
       { numRuns: 40 },
