@@ -54,6 +54,8 @@ const PE = 6;
 const SCALE = 7;
 const FEED_SCALE = 8;
 const FLOW = 9;
+/** Volumes are in mm³ in any unit. */
+const FEED_UNIT = 10;
 
 export class Machine {
   readonly #sink: MoveSink;
@@ -61,7 +63,7 @@ export class Machine {
   readonly #filamentArea: number;
   readonly #rows = new Float64Array(BATCH * MOVE_SIZE);
   #count = 0;
-  readonly #s = Float64Array.from([0, 0, 0, 0, 0, 0, 0, 1, 1, 1]);
+  readonly #s = Float64Array.from([0, 0, 0, 0, 0, 0, 0, 1, 1, 1, 1]);
   readonly #owed = new Float64Array(MOST_TOOLS);
   #isRelative = false;
   #isFeedRelative = false;
@@ -103,10 +105,10 @@ export class Machine {
         return true;
       case 200:
         this.isEver.inch = true;
-        this.#s[SCALE] = MM_IN_INCH;
+        this.#unit(MM_IN_INCH);
         return true;
       case 210:
-        this.#s[SCALE] = 1;
+        this.#unit(1);
         return true;
       case 900:
       case 910:
@@ -122,6 +124,12 @@ export class Machine {
     }
   }
 
+  #unit(mm: number): void {
+    const isVolume = this.#s[FEED_SCALE] !== 1;
+    this.#s[SCALE] = mm;
+    this.#s[FEED_UNIT] = isVolume ? 1 : mm;
+  }
+
   /** M82 and M83. */
   holdFeed(isRelative: boolean): void {
     this.#isFeedRelative = isRelative;
@@ -133,6 +141,7 @@ export class Machine {
     const isOff = (this.#words.has(D) && !(value[D]! > 0)) || (this.#words.has(S) && !(value[S]! > 0));
     if (!isOff) this.isEver.volumetric = true;
     this.#s[FEED_SCALE] = isOff ? 1 : 1 / this.#filamentArea;
+    this.#unit(this.#s[SCALE]!);
   }
 
   /** M221: more or less filament than the file says. */
@@ -171,7 +180,7 @@ export class Machine {
     for (const [k, place] of [X, Y, Z].entries()) {
       if (all || this.#words.has(place)) this.#s[OFF_X + k] = this.#s[PX + k]! - (all ? 0 : value[place]! * scale);
     }
-    if (all || this.#words.has(E)) this.#s[PE] = all ? 0 : value[E]! * scale;
+    if (all || this.#words.has(E)) this.#s[PE] = all ? 0 : value[E]! * this.#s[FEED_UNIT]!;
   }
 
   /** G92.1: places are called as they are again. */
@@ -209,7 +218,7 @@ export class Machine {
     let feed = 0;
     let pushed = s[PE]!;
     if (seen & HAS_E) {
-      const told = value[E]! * scale;
+      const told = value[E]! * s[FEED_UNIT]!;
       if (this.#isRelative || this.#isFeedRelative) {
         pushed += told;
         feed = told * s[FEED_SCALE]!;

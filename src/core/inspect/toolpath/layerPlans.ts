@@ -95,10 +95,13 @@ export function bandsOf(layers: readonly LayerFigures[], pitch?: Mm): readonly B
   });
 }
 
+/** No nozzle lays wider lines; what is pushed on beyond that makes a blob [mm]. */
+const WIDEST: Mm = 5;
+
 /** Closed ones are closed over where they start and end, so that they go round what they go round. */
 function flatOf({ x, y, feed, count, height, isClosed }: LaidPath, diameter: Mm): FlatPath {
   const points = Array.from({ length: count }, (_, i) => ({ x: x[i]!, y: y[i]! }));
-  const widths = Array.from({ length: count - 1 }, (_, i) => laidWidth(diameter, feed[i]!, height));
+  const widths = Array.from({ length: count - 1 }, (_, i) => Math.min(WIDEST, laidWidth(diameter, feed[i]!, height)));
   if (isClosed) {
     points.push(points[0]!);
     widths.push(widths[0]!);

@@ -32,14 +32,23 @@ interface Hole {
 
 const NO_HOLES: readonly Hole[] = [];
 
+/** The covers that reach into a cut, from the lowest on; most cuts have few, which are in order or nearly so. */
+function inOrder(covers: Covers, low: Mm, high: Mm): readonly number[] {
+  const order: number[] = [];
+  let isSorted = true;
+  for (let i = 0; i < covers.length; i += COVER_SIZE) {
+    if (covers[i + 1]! <= low || covers[i]! >= high) continue;
+    if (order.length > 0 && covers[i]! < covers[order.at(-1)!]!) isSorted = false;
+    order.push(i);
+  }
+  return isSorted ? order : order.toSorted((a, b) => covers[a]! - covers[b]!);
+}
+
 /** Between what is covered of one cut, from the lowest to the highest, as far as that lies between two limits. */
 function holes(covers: Covers, low: Mm, high: Mm): readonly Hole[] {
-  const sorted: number[] = [];
-  for (let i = 0; i < covers.length; i += COVER_SIZE) if (covers[i + 1]! > low && covers[i]! < high) sorted.push(i);
-  sorted.sort((a, b) => covers[a]! - covers[b]!);
   let found: Hole[] | undefined;
   let reached = Infinity;
-  for (const i of sorted) {
+  for (const i of inOrder(covers, low, high)) {
     const from = Math.max(low, covers[i]!);
     if (from - reached > OPEN_OVER) (found ??= []).push({ low: reached, high: from });
     const to = Math.min(high, covers[i + 1]!);

@@ -63,6 +63,7 @@ export function stack(layers: readonly Slab[], done: (share: number) => void = (
   });
   return slabs.map((slab, i) => {
     const [under, over] = [slabs[i - 1], slabs[i + 1]];
-    return under && over && touches(under, slab) && touches(slab, over) ? smoothed(slab, under, over) : slab;
+    const isOne = alike[i]!.length === 1;
+    return isOne && under && over && touches(under, slab) && touches(slab, over) ? smoothed(slab, under, over) : slab;
   });
 }
