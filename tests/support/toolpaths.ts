@@ -48,13 +48,13 @@ export interface Toolpath {
  * Filament per length for a bead of known width: a strip with round sides, an ellipse where it is narrower than high. From the
  * rectangle, the circle and the ellipse, apart from the program's own inverse.
  */
-export function feedFor(width: number, height: number, diameter: number): number {
+function feedFor(width: number, height: number, diameter: number): number {
   const area =
     width >= height ? (width - height) * height + Math.PI * (height / 2) ** 2 : Math.PI * (width / 2) * (height / 2);
   return area / (Math.PI * (diameter / 2) ** 2);
 }
 
-export const isContour = ({ points }: Bead): boolean => {
+const isContour = ({ points }: Bead): boolean => {
   const [first, last] = [points[0]!, points.at(-1)!];
   return points.length > 3 && Math.hypot(first.x - last.x, first.y - last.y) < 1e-6;
 };

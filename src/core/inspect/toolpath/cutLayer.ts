@@ -90,7 +90,7 @@ class Cutting {
       const y1 = points[2 * i + 1]!;
       const x2 = points[2 * i + 2]!;
       const y2 = points[2 * i + 3]!;
-      const long = Math.hypot(x2 - x1, y2 - y1);
+      const long = Math.sqrt((x2 - x1) ** 2 + (y2 - y1) ** 2);
       if (!(long > 0) || !(widths[i]! > 0)) continue;
       for (const run of this.#frame.pieces) {
         const s1 = (x1 - run.x) * run.ux + (y1 - run.y) * run.uy;

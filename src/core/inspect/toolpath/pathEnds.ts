@@ -39,11 +39,11 @@ function endOf(frame: RunFrame, { points, feeds }: NearPath, width: (feed: numbe
   const last = points.length / 2 - 1;
   const [a, b] = isFirst ? [0, 1] : [last, last - 1];
   const point = { x: points[2 * a]!, y: points[2 * a + 1]! };
-  const inner = { x: points[2 * b]!, y: points[2 * b + 1]! };
+  const dx = points[2 * b]! - point.x;
+  const dy = points[2 * b + 1]! - point.y;
   const place = onRun(frame, point);
   const run = frame.pieces.findLast(({ from }) => from <= place.at) ?? frame.pieces[0]!;
-  const [dx, dy] = [inner.x - point.x, inner.y - point.y];
-  const isAlong = Math.abs(dx * run.ux + dy * run.uy) >= ALONG * Math.hypot(dx, dy);
+  const isAlong = Math.abs(dx * run.ux + dy * run.uy) >= ALONG * Math.sqrt(dx * dx + dy * dy);
   return { ...place, point, isAlong, width: width(feeds[isFirst ? 0 : feeds.length - 1]!) };
 }
 

@@ -108,7 +108,7 @@ export function onRun({ pieces }: RunFrame, point: Point): OnRun {
     const s = x * piece.ux + y * piece.uy;
     const off = y * piece.ux - x * piece.uy;
     const beyond = s < 0 ? -s : Math.max(0, s - piece.length);
-    const distance = Math.hypot(beyond, off);
+    const distance = Math.sqrt(beyond * beyond + off * off);
     if (distance >= nearest) continue;
     nearest = distance;
     // Past its ends the run goes on straight; at a corner between pieces a point beyond it is at the corner.

@@ -52,7 +52,7 @@ const placeOf = ({ off }: Track) => Math.round(off.reduce((sum, value) => sum + 
  * Lines of a layer between their breaks, from the right of the run to its left.
  *
  * @param walks - crossings of each path in its order [mm]
- * @param isOn - which of them belong to the section
+ * @param isOn - which of them belong to the section [-]
  * @param frame - the stations [mm]
  * @returns lines [mm]
  */

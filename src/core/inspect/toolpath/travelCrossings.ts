@@ -60,22 +60,21 @@ function ways(travels: readonly NearTravel[]): readonly (readonly NearTravel[])[
  * leaves it, and does not count; one is lifted if it is so wherever it is over the section.
  *
  * @param frame - the run [mm]
- * @param reach - of the section, square to the run [mm]
- * @param line - how wide its lines usually are [mm]
+ * @param section - how far it reaches square to the run, and how wide its lines usually are [mm]
  * @param layers - from the bottom up [mm]
  * @param travels - in the order moved [mm]
  * @returns counts [-], one a layer
  */
 export function travelCrossings(
   frame: RunFrame,
-  { reach, line }: { readonly reach: Mm; readonly line: Mm },
+  section: { readonly reach: Mm; readonly line: Mm },
   layers: readonly NearLayer[],
   travels: readonly NearTravel[],
 ): readonly Crossed[] {
   const counts = layers.map(() => ({ crossings: 0, lifted: 0 }));
   for (const way of ways(travels)) {
-    const over = way.map((travel) => ({ travel, inside: lengthWithin(frame, reach / 2, travel) }));
-    if (!(over.reduce((sum, { inside }) => sum + inside, 0) > line)) continue;
+    const over = way.map((travel) => ({ travel, inside: lengthWithin(frame, section.reach / 2, travel) }));
+    if (!(over.reduce((sum, { inside }) => sum + inside, 0) > section.line)) continue;
     const at = layerAt(layers, way[0]!.over);
     const count = at === undefined ? undefined : counts[at];
     if (!count) continue;
