@@ -118,9 +118,10 @@ describe('joined rows', () => {
   });
 });
 
-describe('brackets', () => {
-  const place = (first: number, last: number) => [600 - 10 * last, 600 - 10 * (first - 1)] as const;
+/** Rows of 10 px, from 600 px up. */
+const place = (first: number, last: number) => [600 - 10 * last, 600 - 10 * (first - 1)] as const;
 
+describe('brackets', () => {
   it('never lie on one another in a lane', () => {
     const numbered = new Map([
       [finding([[1, 6]]), 1],

@@ -19,7 +19,7 @@ function drawn({ placed, judged, diameter }: LaidSample, layer: number, width: n
   const laid = audit.layers[layer - 1]!;
   const paths = pathsIn(place, placed.near, layer);
   const figure = layerFigure({ place, audit, layer: laid, paths, diameter, unit: 'mm' }, page);
-  const widths = widthsPlan({ layer: laid, length: audit.length, wanted, unit: 'mm' }, page);
+  const widths = widthsPlan({ layer: laid, audit, wanted, unit: 'mm' }, page);
   return { page, laid, figure, widths };
 }
 
@@ -148,6 +148,12 @@ describe('what is drawn of a leaf with a third line', () => {
   it('says that nothing is laid where a layer leaves it out', () => {
     const { figure } = drawn(sample, 4, 797);
     expect(figure.marks.labels.map(({ text }) => text)).toContain('nothing is laid across here');
+  });
+
+  it('says of what is open from end to end how wide it is', () => {
+    const { figure, widths } = drawn(sample, 1, 797);
+    expect(figure.marks.labels.map(({ text }) => text)).toContain('0.16 open all along');
+    expect(widths.labels.map(({ text }) => text)).toContain('0.16 open all along');
   });
 
   it('does not move from layer to layer', () => {

@@ -23,8 +23,8 @@ function edgeOf(width: number, isAcross: boolean): number {
 
 /** Each bead at its true width: an inked edge, the plastic, and its ridge where there is room to show it. */
 export const LaidBeadsView = memo(function LaidBeadsView({ beads }: { readonly beads: readonly LaidBead[] }) {
-  return beads.map(({ strokes, isAcross }) => (
-    <g key={strokes[0]?.d} className={isAcross ? 'laid-bead' : 'laid-bead on-pad'}>
+  return beads.map(({ path, strokes, isAcross }) => (
+    <g key={`${path} ${strokes[0]?.d}`} className={isAcross ? 'laid-bead' : 'laid-bead on-pad'}>
       {strokesOf(strokes, 'edge', (width) => width)}
       {strokesOf(strokes, 'body', (width) => width - edgeOf(width, isAcross))}
       {isAcross && strokesOf(strokes, 'ridge', (width) => (width > RIDGED ? width * RIDGE : 0))}

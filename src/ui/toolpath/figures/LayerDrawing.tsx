@@ -27,10 +27,10 @@ function Drawn({ figure }: { readonly figure: LayerFigure }) {
       <Ground sheet={sheet} />
       <g clipPath={`url(#${id}-cut)`}>
         <LaidBeadsView beads={beads} />
-        {open.map(({ corners }) => {
+        {open.map(({ corners, kind }) => {
           const d = through(corners, true);
           return (
-            <g key={d}>
+            <g key={`${kind} ${d}`}>
               <path className="P" d={d} />
               <path className="open-place" style={{ fill: `url(#${id}-hatch)` }} d={d} />
             </g>
@@ -39,8 +39,8 @@ function Drawn({ figure }: { readonly figure: LayerFigure }) {
       </g>
       <path className="K" d={keepOut} />
       <path className="L" d={edges.d} />
-      {rings.map(({ x, y, reach, kind }) => (
-        <circle key={`${kind} ${x} ${y}`} className={kind === 'pad' ? 'L' : 'fault-ring'} cx={x} cy={y} r={reach} />
+      {rings.map(({ x, y, reach, kind, number }) => (
+        <circle key={number} className={kind === 'pad' ? 'L' : 'fault-ring'} cx={x} cy={y} r={reach} />
       ))}
       <MarksView marks={marks} />
       {squares.map(({ x, y }) => (

@@ -46,7 +46,7 @@ function Drawn({ plan, onBox }: Props & { readonly plan: PlatePlan }) {
   const { box, take } = useDragBox(plan, onBox);
   const { sheet } = plan;
   const corners = box && cornersOf(box).map((corner) => onSheet(sheet, corner));
-  const high = corners && Math.min(...corners.map(({ y }) => y));
+  const low = corners && Math.max(...corners.map(({ y }) => y));
   return (
     <>
       <Printed plan={plan} chosen={chosen} />
@@ -66,13 +66,13 @@ function Drawn({ plan, onBox }: Props & { readonly plan: PlatePlan }) {
           <Balloon x={x} y={y} text={String(number)} isOn={number === chosen} />
         </PlaceKey>
       ))}
-      {box && corners && high !== undefined && (
+      {box && corners && low !== undefined && (
         <g aria-hidden="true">
           <path className="plate-box" d={through(corners, true)} />
           <text
             className="ta halo"
             x={(corners[0]!.x + corners[2]!.x) / 2}
-            y={Math.max(sheet.top + 14, high - 8)}
+            y={Math.min(sheet.bottom - 24, low + 18)}
             textAnchor="middle"
           >
             {boxSize(box.length, box.thickness, unit)}

@@ -38,7 +38,7 @@ export const StavePaper = memo(function StavePaper({ plan, wanted, unit }: Props
         d={`M${axis} ${top}V${bottom}${heights.map(({ at }) => `M${axis} ${at.toFixed(1)}h-5`).join('')}`}
       />
       {heights.map(({ at, text }) => (
-        <text key={text} className="s12" x={axis - 8} y={at + 4} textAnchor="end">
+        <text key={at} className="s12" x={axis - 8} y={at + 4} textAnchor="end">
           {text}
         </text>
       ))}
@@ -54,7 +54,7 @@ export const StavePaper = memo(function StavePaper({ plan, wanted, unit }: Props
           <path className="G5" d={marks.map(({ at }) => `M${at.toFixed(1)} ${top}V${bottom}`).join('')} />
           {marks.map(({ at, text }) => (
             <text
-              key={text}
+              key={at}
               className={plan.wanted && at === plan.wanted.lines ? 's12 ta' : 's12'}
               x={at}
               y={top - 8}

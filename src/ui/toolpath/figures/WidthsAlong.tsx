@@ -1,4 +1,5 @@
 import { useId, useMemo } from 'react';
+import type { Box } from '../../drawing/lettering.ts';
 import { MarksView } from '../../drawing/MarksView.tsx';
 import { NO_MARKS } from '../../drawing/marks.ts';
 import { useWidth } from '../../drawing/useWidth.ts';
@@ -25,7 +26,7 @@ function Axes({ plan, unit }: { readonly plan: WidthsPlan; readonly unit: Length
         d={`M${box.left} ${box.top}V${box.bottom}H${box.right}${across.map(({ at }) => `M${box.left} ${at.toFixed(1)}h5`).join('')}`}
       />
       {across.map(({ at, text }) => (
-        <text key={text} className="s12" x={box.left - 6} y={at + 4} textAnchor="end">
+        <text key={at} className="s12" x={box.left - 6} y={at + 4} textAnchor="end">
           {text}
         </text>
       ))}
@@ -33,13 +34,18 @@ function Axes({ plan, unit }: { readonly plan: WidthsPlan; readonly unit: Length
         {unit === 'mm' ? 'mm' : 'in'}
       </text>
       {along.map(({ at, text }) => (
-        <text key={text} className="s12" x={at} y={box.bottom + 17} textAnchor="middle">
+        <text key={at} className="s12" x={at} y={box.bottom + 17} textAnchor="middle">
           {text}
         </text>
       ))}
     </g>
   );
 }
+
+const keyOf = ({ x, y, width }: Box) => `${x} ${y} ${width}`;
+
+/** Gaps beside one another are hatched once. */
+const distinct = (boxes: readonly Box[]) => [...new Map(boxes.map((box) => [keyOf(box), box])).values()];
 
 function Curves({ plan }: { readonly plan: WidthsPlan }) {
   const hatch = useId();
@@ -52,12 +58,12 @@ function Curves({ plan }: { readonly plan: WidthsPlan }) {
       <path className="G" d={upright(fine, box)} />
       <path className="G5" d={upright(heavy, box)} />
       {wanted && <rect className="wanted-band" {...wanted.band} />}
-      {open.map((one) => (
-        <rect key={`${one.x} ${one.y}`} style={{ fill: `url(#${hatch})` }} {...one} />
+      {distinct(open).map((one) => (
+        <rect key={keyOf(one)} style={{ fill: `url(#${hatch})` }} {...one} />
       ))}
       {wanted && <path className="wanted-line" d={`M${box.left} ${wanted.y.toFixed(1)}H${box.right}`} />}
       {curves.map(({ kind, d }) => (
-        <path key={d} className={`width-line ${kind}`} d={d} />
+        <path key={`${kind} ${d}`} className={`width-line ${kind}`} d={d} />
       ))}
     </>
   );
@@ -73,7 +79,7 @@ export function WidthsAlong() {
   const plan = useMemo(() => {
     if (!at || !layer || !page) return undefined;
     const { audit, wanted } = at.judged;
-    return widthsPlan({ layer, length: audit.length, wanted, unit }, page);
+    return widthsPlan({ layer, audit, wanted, unit }, page);
     // oxlint-disable-next-line react/exhaustive-deps -- what is shown is made anew each time; these are its parts
   }, [at?.judged, layer, page, unit]);
   if (!at || !layer) return null;

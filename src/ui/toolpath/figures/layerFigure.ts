@@ -50,7 +50,7 @@ export interface LayerFigure {
 const ABOVE = 40;
 const BELOW = 62;
 
-export function sheetOf({ scale, pxPerMm, width, rootX, shown, small }: Lengthwise): Sheet {
+function sheetOf({ scale, pxPerMm, width, rootX, shown, small }: Lengthwise): Sheet {
   const top = -Math.ceil(shown.high * pxPerMm) - ABOVE;
   return { scale, pxPerMm, width, rootX, top, bottom: Math.ceil(-shown.low * pxPerMm) + BELOW, small };
 }

@@ -19,7 +19,7 @@ import type { Lengthwise } from './lengthwise.ts';
 import type { OpenStrip } from './openStrips.ts';
 import type { Ring } from './pathStarts.ts';
 import { placeLabel, placeWords, type PlacedWords } from './placeWords.ts';
-import { cutPlace, sidesAt } from './trackAt.ts';
+import { cutPlace, lookedLength, sidesAt } from './trackAt.ts';
 
 export interface Lettered extends DrawnLayer {
   readonly page: Lengthwise;
@@ -51,7 +51,7 @@ function faultWords({ layer, audit, open, rings, unit }: Lettered, room: Room): 
       ? TOOLPATH_FIGURES.nothing
       : openWords(
           layer.open.filter((one) => one.kind === kind),
-          audit.length,
+          lookedLength(audit),
           unit,
         );
     return [{ tip: longest.middle, clear: 3, texts, tone: 'fault', isFailed: isNothing } as const];

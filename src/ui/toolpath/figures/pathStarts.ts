@@ -9,6 +9,8 @@ import type { Lengthwise } from './lengthwise.ts';
 export interface Ring extends Point {
   readonly reach: number;
   readonly kind: 'start' | 'stop' | 'pad';
+  /** In its layer: two may be at the same place. */
+  readonly number: number;
 }
 
 const SMALLEST = 6;
@@ -44,13 +46,14 @@ export function ringsOf(
     .filter(({ path, begins }) => begins && numbers.has(path))
     .map(({ points }) => ({ x: points[0]!, y: points[1]! }))
     .filter((point) => !isFault(point));
-  const ring = (point: Point, kind: Ring['kind']): Ring => {
+  const ring = (point: Point, kind: Ring['kind']): Omit<Ring, 'number'> => {
     const at = onSheet(page, frame.into(point));
     return { ...at, reach: Math.min(LARGEST, Math.max(SMALLEST, 0.85 * widthAt(across, at))), kind };
   };
-  return [
+  const all = [
     ...layer.starts.map(({ point }) => ring(point, 'start')),
     ...layer.stops.map(({ point }) => ring(point, 'stop')),
     ...harmless.map((point) => ring(point, 'pad')),
   ];
+  return all.map((one, number) => ({ ...one, number }));
 }

@@ -37,7 +37,7 @@ function wayOut(loops: readonly Loop[], from: Point, { x: dx, y: dy }: Point): M
 }
 
 /** How thick the body is there, square to a direction; a millimetre where that cannot be told. */
-export function thicknessAt(outlines: readonly Loop[], middle: Point, angle: Rad): Mm {
+function thicknessAt(outlines: readonly Loop[], middle: Point, angle: Rad): Mm {
   if (!isInside(outlines, middle)) return UNKNOWN;
   const across = { x: -Math.sin(angle), y: Math.cos(angle) };
   const total = wayOut(outlines, middle, across) + wayOut(outlines, middle, { x: -across.x, y: -across.y });

@@ -6,13 +6,13 @@ import { lengthFigure, MM_PER_INCH, type LengthUnit } from '../../text/numbers.t
 import { lanesOf, staveBrackets, type Bracket } from './staveBrackets.ts';
 import { reachOf, staveScale, type PlacedRow, type StaveScale } from './staveScale.ts';
 
-export interface StaveMark {
+interface StaveMark {
   readonly at: number;
   readonly text: string;
 }
 
 /** Where one column of the stave lies. */
-export interface StaveColumn {
+interface StaveColumn {
   readonly left: number;
   readonly right: number;
 }

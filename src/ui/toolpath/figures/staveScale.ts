@@ -23,7 +23,7 @@ export interface StaveScale {
 }
 
 /** Room for the heads. */
-export const HEADS = 58;
+const HEADS = 58;
 /** Rows together are no higher, and none so low that it cannot be read. */
 const TALLEST = 620;
 const LOWEST = 7;

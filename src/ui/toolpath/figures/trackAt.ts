@@ -59,3 +59,14 @@ export function sidesAt(layers: readonly LayerLaid[], along: Mm): readonly [low:
 export function cutPlace({ length }: PlaceAudit): Mm {
   return length / 2;
 }
+
+/** How much of the run lines are told along: fillets, where they part, are left out [mm]. */
+export function lookedLength({ layers, length }: PlaceAudit): Mm {
+  let [least, most] = [Infinity, -Infinity];
+  for (const { tracks } of layers)
+    for (const { at } of tracks) {
+      least = Math.min(least, at[0]! - halfStep(at));
+      most = Math.max(most, at.at(-1)! + halfStep(at));
+    }
+  return most > least ? Math.min(length, most - least) : length;
+}

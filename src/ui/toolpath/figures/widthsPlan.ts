@@ -1,26 +1,24 @@
 /** Where everything of Fig. 2 lies: how wide each line of a layer is along the run [px]. */
-import type { LayerLaid, Track } from '../../../core/inspect/toolpath/audit.ts';
+import type { LayerLaid, PlaceAudit, Track } from '../../../core/inspect/toolpath/audit.ts';
+import { THIN_UNDER } from '../../../core/inspect/toolpath/laidFacts.ts';
 import type { WantedLaid } from '../../../core/inspect/toolpath/judgedPlace.ts';
 import type { Mm } from '../../../core/units.ts';
-import { clearPaper } from '../../drawing/clearPaper.ts';
-import { letteringWidth, type Box, type Label } from '../../drawing/lettering.ts';
-import type { Room } from '../../drawing/room.ts';
+import type { Box, Label } from '../../drawing/lettering.ts';
 import { linear, type Linear } from '../../mesh/linear.ts';
 import { MM_PER_INCH, type LengthUnit } from '../../text/numbers.ts';
-import { innerWord, openWords, outerWord, thinLineWord, wantedWords } from '../../text/toolpathFigureText.ts';
 import type { Lengthwise } from './lengthwise.ts';
-import { placeLabel } from './placeWords.ts';
 import { halfStep } from './trackAt.ts';
+import { widthsWords } from './widthsWords.ts';
 
 /** The two at the sides, the second dashed; those between; one that is much too narrow, heavy. */
 export type WidthLine = 'outer' | 'outer-second' | 'inner' | 'thin';
 
-export interface WidthCurve {
+interface WidthCurve {
   readonly kind: WidthLine;
   readonly d: string;
 }
 
-export interface AxisMark {
+interface AxisMark {
   readonly at: number;
   readonly text: string;
 }
@@ -48,8 +46,6 @@ export interface WidthsPlan {
 
 /** What is wanted within this share of its width is shaded [-]. */
 const BAND = 0.1;
-/** Under this share of what is wanted a line is thin [-]. */
-const THIN = 0.75;
 const NAMES = 104;
 const TOP = 24;
 const BOTTOM = 28;
@@ -58,8 +54,8 @@ const meanOf = (values: Float64Array) => values.reduce((sum, value) => sum + val
 /** Which of the tracks lie outermost most of their way, and which are too narrow. */
 function kindOf(track: Track, { tracks, widths }: LayerLaid, wanted: WantedLaid): WidthLine {
   const each = wanted.countOf === 'lines' ? wanted.each : (widths?.mean ?? 0);
-  if (meanOf(track.width) < THIN * each) return 'thin';
-  const whole = tracks.filter(({ width }) => meanOf(width) >= THIN * each);
+  if (meanOf(track.width) < THIN_UNDER * each) return 'thin';
+  const whole = tracks.filter(({ width }) => meanOf(width) >= THIN_UNDER * each);
   const offs = whole.map(({ off }) => meanOf(off));
   const [low, high] = [Math.min(...offs), Math.max(...offs)];
   const off = meanOf(track.off);
@@ -86,9 +82,9 @@ function marksOf(scale: Linear, most: number, places: (value: number) => number)
   return marks.map((value) => ({ at: places(value), text: value === 0 ? '0' : value.toFixed(decimals) }));
 }
 
-interface Asked {
+export interface WidthsAsked {
   readonly layer: LayerLaid;
-  readonly length: Mm;
+  readonly audit: PlaceAudit;
   readonly wanted: WantedLaid;
   readonly unit: LengthUnit;
 }
@@ -110,7 +106,9 @@ function wholes(length: Mm, x: (along: Mm) => number, by: number): Pick<WidthsPl
   };
 }
 
-export function widthsPlan({ layer, length, wanted, unit }: Asked, page: Lengthwise): WidthsPlan {
+export function widthsPlan(asked: WidthsAsked, page: Lengthwise): WidthsPlan {
+  const { layer, audit, wanted, unit } = asked;
+  const { length } = audit;
   const { by, left, isSameScale } = alongOf(page, length);
   const height = page.small ? 172 : 200;
   const box = { left, right: left + length * by, top: TOP, bottom: height - BOTTOM };
@@ -142,7 +140,7 @@ export function widthsPlan({ layer, length, wanted, unit }: Asked, page: Lengthw
           },
         }
       : undefined,
-    open: layer.open.map(({ from, to, kind }) => {
+    open: layer.open.map(({ from, to, kind }): Box => {
       const high = kind === 'along' ? box.top + 4 : y(0.55 * widest);
       return { x: x(from), y: high, width: Math.max(1.5, (to - from) * by), height: box.bottom - high };
     }),
@@ -157,112 +155,5 @@ export function widthsPlan({ layer, length, wanted, unit }: Asked, page: Lengthw
     isNamed,
     kinds,
   };
-  return { ...plan, labels: labelsOf({ layer, length, wanted, unit }, plan, y) };
-}
-
-/** From now on words keep off the curves. */
-function inkCurves({ paper }: Room, { layer, length }: Asked, { box }: Pick<WidthsPlan, 'box'>, y: Linear): void {
-  const by = (box.right - box.left) / Math.max(length, 1e-6);
-  for (const { at, width } of layer.tracks)
-    for (const [i, along] of at.entries()) {
-      const step = Math.max(4, 2 * halfStep(at) * by);
-      paper.inkBox({ x: box.left + along * by - step / 2, y: y(width[i]!) - 2, width: step, height: 4 });
-    }
-}
-
-function labelsOf(asked: Asked, plan: Omit<WidthsPlan, 'labels'>, y: Linear): readonly Label[] {
-  const { layer, length, wanted, unit } = asked;
-  const over = { x: 0, y: 0, width: plan.width, height: plan.height };
-  const room: Room = { paper: clearPaper(over), words: clearPaper(over), figures: [] };
-  inkCurves(room, asked, plan, y);
-  for (const hatch of plan.open) room.paper.inkBox(hatch);
-  const found: Label[] = [];
-  const place = (labels: readonly Label[]) => {
-    const label = placeLabel(room, labels);
-    if (label) found.push(label);
-    return label !== undefined;
-  };
-  for (const kind of ['along', 'between'] as const) {
-    const open = layer.open.filter((one) => one.kind === kind);
-    openWords(open, length, unit).some((text) => place(besideOpen(text, plan, layer, kind)));
-  }
-  if (plan.wanted) wantedWords(wanted.each, unit).some((text) => place(overBand(text, plan)));
-  if (plan.isNamed)
-    for (const name of names(asked, plan, y))
-      place([0, 14, -14, 28, -28].map((down) => ({ ...name, y: name.y + down })));
-  return found;
-}
-
-/** Beside the hatches of one kind, high up first. */
-function besideOpen(
-  text: string,
-  { open, box }: Omit<WidthsPlan, 'labels'>,
-  layer: LayerLaid,
-  kind: 'along' | 'between',
-): readonly Label[] {
-  const label = { text, tone: 'fault', size: 12 } as const;
-  const boxes = open.filter((_, i) => layer.open[i]?.kind === kind).toSorted((a, b) => b.width - a.width);
-  const rows = Array.from({ length: 8 }, (_, i) => box.top + 12 + 14 * i).filter((row) => row < box.bottom - 4);
-  return boxes.flatMap(({ x, width }) =>
-    rows.flatMap((row): readonly Label[] => [
-      { ...label, x: x - 6, y: row, anchor: 'end' },
-      { ...label, x: x + width + 6, y: row, anchor: 'start' },
-      { ...label, x: x + width / 2, y: row, anchor: 'middle' },
-    ]),
-  );
-}
-
-/** What is wanted, over the band at its right end, else wherever it is clear. */
-function overBand(text: string, { wanted, box }: Omit<WidthsPlan, 'labels'>): readonly Label[] {
-  if (!wanted) return [];
-  const { band } = wanted;
-  const label = { text, tone: 'pencil', size: 12 } as const;
-  const width = letteringWidth(text, 12);
-  if (width > box.right - box.left - 8) {
-    const beside = [band.y - 2, box.top + 8].map((row): Label => ({
-      ...label,
-      x: box.right + 8,
-      y: row,
-      anchor: 'start',
-    }));
-    return beside;
-  }
-  const rows = [band.y - 5, band.y - 12, band.y + band.height + 14, band.y + band.height + 28];
-  const middle = (box.left + box.right) / 2;
-  return rows.flatMap((row): readonly Label[] => [
-    { ...label, x: box.right - 4, y: row, anchor: 'end' },
-    { ...label, x: box.left + 6, y: row, anchor: 'start' },
-    { ...label, x: middle, y: row, anchor: 'middle' },
-    { ...label, x: middle + width, y: row, anchor: 'middle' },
-  ]);
-}
-
-/** Names of the lines at the right side, each at the height at which it ends. */
-function names(
-  { layer, wanted }: Asked,
-  { curves, box, kinds }: Omit<WidthsPlan, 'labels'>,
-  y: Linear,
-): readonly Label[] {
-  const lastOf = (isIt: (kind: WidthLine) => boolean) => {
-    const own = layer.tracks.filter((_, i) => isIt(curves[i]!.kind));
-    const last = own.toSorted((a, b) => b.at.at(-1)! - a.at.at(-1)!)[0];
-    return last && { y: y(last.width.at(-1)!), count: own.length };
-  };
-  const outer = lastOf((kind) => kind === 'outer' || kind === 'outer-second');
-  const inner = lastOf((kind) => kind === 'inner');
-  const thin = lastOf((kind) => kind === 'thin');
-  const whole = wanted.countOf === 'lines' ? wanted.count : 0;
-  const asked = [
-    ...(outer ? [{ y: outer.y, text: outerWord(kinds.has('outer') && kinds.has('outer-second') ? 2 : 1) }] : []),
-    ...(inner ? [{ y: inner.y, text: innerWord(inner.count) }] : []),
-    ...(thin ? [{ y: thin.y, text: thinLineWord(whole) }] : []),
-  ];
-  return asked.map(({ y: at, text }): Label => ({
-    text,
-    x: box.right + 8,
-    y: Math.max(at + 4, box.top + 8),
-    anchor: 'start',
-    tone: 'ink',
-    size: 12,
-  }));
+  return { ...plan, labels: widthsWords(asked, plan, y) };
 }
