@@ -31,10 +31,10 @@ const LEAF = [...FIRST, 'Ways', 'Curves', 'UnderCurves', 'HowSure', 'Foot'];
 export default [
   entry('script of the first screen, with the drawing', '150 kB', ...FIRST),
   entry('all that the sheet of a leaf loads', '246 kB', ...LEAF),
-  entry('all that any sheet loads', '302 kB', ...LEAF, 'everyKind', 'SolvedDrawing', 'SolvedCurves', 'ScalingTable'),
+  entry('all that any sheet loads', '303 kB', ...LEAF, 'everyKind', 'SolvedDrawing', 'SolvedCurves', 'ScalingTable'),
   entry('all that the place of filaments loads', '186 kB', 'first', 'FilamentsPlace'),
-  entry('all that the place of part files loads', '248 kB', 'first', 'MeshPlace'),
-  entry('Toolpath place: all that it loads', '248 kB', 'first', 'ToolpathPlace'),
+  entry('all that the place of part files loads', '250 kB', 'first', 'MeshPlace'),
+  entry('all that the Toolpath place loads', '236 kB', 'first', 'ToolpathPlace'),
   entry('all that the finder loads', '206 kB', 'first', 'Choosing', 'Finder'),
   entry('the solver in its worker', '84 kB', 'solve.worker'),
 ];

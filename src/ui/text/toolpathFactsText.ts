@@ -8,7 +8,7 @@ import { listed } from './said.ts';
 type Rows = readonly (readonly [name: string, value: string])[];
 
 /** A long way: metres, or feet where lengths are in inches. */
-export function longLength(value: number, unit: LengthUnit): string {
+function longLength(value: number, unit: LengthUnit): string {
   const far = unit === 'mm' ? value / 1000 : value / 304.8;
   const places = far >= 100 ? 0 : far >= 10 ? 1 : 2;
   return `${places === 0 ? grouped(far) : far.toFixed(places)}${NO_BREAK}${unit === 'mm' ? 'm' : 'ft'}`;
@@ -35,7 +35,7 @@ function heightsSpan(layers: readonly LayerFigures[], unit: LengthUnit): string 
   return `${lengthFigure(least, unit)} to ${lengthFigure(most, unit)}${unitAfter(unit)} high`;
 }
 
-export function boxTold({ box }: ToolpathFigures, unit: LengthUnit): string {
+function boxTold({ box }: ToolpathFigures, unit: LengthUnit): string {
   if (!box) return 'nothing';
   const say = (a: number, b: number) => lengthFigure(b - a, unit);
   const { min, max } = box;

@@ -56,7 +56,7 @@ const size = (value: number | undefined, unit: LengthUnit) =>
   `${value === undefined ? '–' : lengthFigure(value, unit)}${unitAfter(unit)}`;
 
 /** “0.10 to 0.27 mm”, or one figure where both ends come to the same. */
-export function spanText(
+function spanText(
   span: { readonly least: number; readonly most: number } | undefined,
   unit: LengthUnit,
 ): string {

@@ -15,7 +15,7 @@ const PATIENCE_MS = 180_000;
 export const reader = createClient({ worker: startWorker, page: startOnPage, patienceMs: PATIENCE_MS });
 
 /** What is asked to be read, and how. */
-export interface AskedToolpath {
+interface AskedToolpath {
   readonly file: File;
   readonly key: string;
   /** Whether it is the one that we wrote ourselves. */

@@ -182,15 +182,18 @@ describe('the verdict', () => {
   });
 });
 
-describe('what is wanted beside what is laid', () => {
-  const judged = judgedWith([]);
-  const row = (what: LaidRow['what'], wanted: LaidRow['wanted'], laid: LaidRow['laid'], layers?: number): LaidRow => ({
+function row(what: LaidRow['what'], wanted: LaidRow['wanted'], laid: LaidRow['laid'], layers?: number): LaidRow {
+  return {
     what,
     grade: 'caution',
     laid,
     ...(wanted !== undefined && { wanted }),
     ...(layers !== undefined && { layers }),
-  });
+  };
+}
+
+describe('what is wanted beside what is laid', () => {
+  const judged = judgedWith([]);
 
   it('is said in counts, lengths and shares', () => {
     expect(wantedText(row('lines', 2, 3), judged, 'mm')).toBe('2');
