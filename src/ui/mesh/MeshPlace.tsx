@@ -6,6 +6,7 @@ import { useSession } from '../../store/session.ts';
 import '../charts/charts.css';
 import '../drawing/drawing.css';
 import '../check/check.css';
+import '../check/letter.css';
 import { CheckSlip } from '../check/CheckSlip.tsx';
 import '../joints/answer.css';
 import '../joints/everyKind.ts';

@@ -2,6 +2,7 @@ import { useEffect } from 'react';
 import { useToolpaths } from '../../store/toolpaths.ts';
 import '../charts/charts.css';
 import '../check/check.css';
+import '../check/letter.css';
 import { CheckSlip } from '../check/CheckSlip.tsx';
 import { NotRead } from '../check/NotRead.tsx';
 import { ProgressStrip } from '../check/ProgressStrip.tsx';
