@@ -203,6 +203,27 @@ describe('other ways to lie', () => {
     expect(fold.layers.every(({ lines, open }) => lines.least > 0 && open.length === 0)).toBe(true);
   });
 
+  it('takes each turn of a spiral as a layer, though its two sides are half a turn apart in height', () => {
+    const part = leafPart({ length: 12, thickness: 0.84, height: 0.2, layers: [plain, plain, plain], isFilled: false });
+    const paths = nearOf(part.toolpath).paths.flatMap((path) =>
+      [2, 8].map((from, side) => ({
+        ...path,
+        z: path.z - 0.15 + 0.1 * side,
+        points: path.points.slice(2 * from, 2 * from + 10),
+        feeds: path.feeds.slice(from, from + 4),
+        begins: false,
+        ends: false,
+      })),
+    );
+    const { layers } = auditPlace(part.place, { paths, travels: [], isCut: false }, DIAMETER);
+    expect(layers.map(({ lines }) => [lines.least, lines.most])).toEqual([[2, 2], [2, 2], [2, 2]]); // prettier-ignore
+    expect(layers.flatMap(({ starts, stops }) => [...starts, ...stops])).toEqual([]);
+    for (const { widths, height } of layers) {
+      expectClose(height, 0.2, EXACT);
+      expectClose(widths!.mean, 0.42, EXACT);
+    }
+  });
+
   it('counts travel across it, and what of that is lifted', () => {
     const crossings = [[3, 0], [5, 0.4], [8, 0.04]] as const; // prettier-ignore
     const [layer] = audited(

@@ -31,7 +31,7 @@ export interface LayerFacts {
   /** Whether the thin lines together are missing from some of the cuts. */
   readonly isBroken: boolean;
   /** Widths of whole lines [mm]. */
-  readonly widths?: Span & { readonly mean: Mm };
+  readonly widths?: Widths;
   readonly thinWidths?: Span;
   /** Gaps, but for those beside a thin line, which are told with it. */
   readonly openAllAlong: readonly OpenPlace[];
@@ -80,14 +80,32 @@ export function spanOf(values: Iterable<number>): Span | undefined {
  * @example middleOf([3, 1, 2, 10]) // → 2.5
  */
 export function middleOf(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
+  // As plain numbers they sort many times faster: of a tall section there are some ten thousand.
+  const sorted = Float64Array.from(values).toSorted();
   const half = sorted.length >> 1;
   if (sorted.length === 0) return 0;
   return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
 }
 
 const sum = (values: readonly number[]) => values.reduce((all, value) => all + value, 0);
-const meanWidth = ({ width }: Track) => sum([...width]) / width.length;
+
+interface Widths extends Span {
+  readonly mean: Mm;
+}
+
+/** Of all pieces of some lines; undefined where there are none. */
+function widthsOf(tracks: readonly Track[]): Widths | undefined {
+  let [least, most, all, count] = [Infinity, -Infinity, 0, 0];
+  for (const { width } of tracks) {
+    for (const one of width) {
+      least = Math.min(least, one);
+      most = Math.max(most, one);
+      all += one;
+    }
+    count += width.length;
+  }
+  return count > 0 ? { least, most, mean: all / count } : undefined;
+}
 
 /** How many of some lines there are at each place along the run; places are those of the stations. */
 function countsAlong(tracks: readonly Track[]): ReadonlyMap<number, number> {
@@ -97,6 +115,7 @@ function countsAlong(tracks: readonly Track[]): ReadonlyMap<number, number> {
 }
 
 function usualCount(tracks: readonly Track[], stations: number): number {
+  if (tracks.every(({ at }) => at.length === stations)) return tracks.length;
   const often = new Map<number, number>();
   const counts = countsAlong(tracks);
   for (const count of counts.values()) often.set(count, (often.get(count) ?? 0) + 1);
@@ -122,12 +141,11 @@ function isBesideThin({ from, to, kind }: OpenPlace, thin: readonly Track[]): bo
 }
 
 function factsOf(laid: LayerLaid, each: Mm, stations: number, looked: Span): LayerFacts {
-  const isThin = (track: Track) => meanWidth(track) < THIN_UNDER * each;
+  const isThin = (track: Track) => widthsOf([track])!.mean < THIN_UNDER * each;
   const thin = laid.tracks.filter(isThin);
   const whole = laid.tracks.filter((track) => !isThin(track));
-  const wide = spanOf(whole.flatMap(({ width }) => [...width]));
-  const total = sum(whole.map(({ width }) => sum([...width])));
-  const thinWidths = spanOf(thin.flatMap(({ width }) => [...width]));
+  const widths = widthsOf(whole);
+  const thinWidths = widthsOf(thin);
   const long = ALL_ALONG * (looked.most - looked.least);
   const open = laid.open.filter((one) => !isBesideThin(one, thin));
   const isAllAlong = ({ from, to, kind }: OpenPlace) => kind === 'between' && to - from >= long;
@@ -138,7 +156,7 @@ function factsOf(laid: LayerLaid, each: Mm, stations: number, looked: Span): Lay
     thin,
     count: laid.tracks.length > 0 ? usualCount(whole, stations) : laid.lines.usual,
     isBroken: thin.length > 0 && countsAlong(thin).size < stations,
-    ...(wide && { widths: { ...wide, mean: total / sum(whole.map(({ width }) => width.length)) } }),
+    ...(widths && { widths }),
     ...(thinWidths && { thinWidths }),
     openAllAlong: open.filter(isAllAlong),
     openElsewhere: open.filter((one) => !isAllAlong(one)),
@@ -146,11 +164,18 @@ function factsOf(laid: LayerLaid, each: Mm, stations: number, looked: Span): Lay
   };
 }
 
-/** The places at which lines are looked for: where any layer has one. */
+/** The cuts at which lines are looked for: from the first that meets one in any layer to the last. */
 function stationsOf({ layers, length }: PlaceAudit): { readonly count: number; readonly looked: Span } {
-  const places = new Set(layers.flatMap(({ tracks }) => tracks.flatMap(({ at }) => [...at])));
-  const span = spanOf(places);
-  return { count: places.size, looked: span ?? { least: 0, most: length } };
+  let [least, most, step] = [Infinity, -Infinity, Infinity];
+  for (const { tracks } of layers) {
+    for (const { at } of tracks) {
+      least = Math.min(least, at[0]!);
+      most = Math.max(most, at.at(-1)!);
+      if (at.length > 1) step = Math.min(step, at[1]! - at[0]!);
+    }
+  }
+  if (most < least) return { count: 0, looked: { least: 0, most: length } };
+  return { count: 1 + Math.round((most - least) / step), looked: { least, most } };
 }
 
 /**
@@ -194,7 +219,10 @@ export function laidFacts(place: Place, audit: PlaceAudit, wanted: Pick<WantedLa
  * @returns width [mm]; 0 where nothing runs along
  */
 export function usualWidth({ layers }: PlaceAudit): Mm {
-  const all = layers.flatMap(({ tracks }) => tracks.flatMap(({ width }) => [...width]));
+  const all: number[] = [];
+  for (const { tracks } of layers) {
+    for (const { width } of tracks) for (const one of width) all.push(one);
+  }
   if (all.length > 0) return middleOf(all);
   return middleOf(layers.flatMap(({ widths }) => (widths ? [widths.mean] : [])));
 }
