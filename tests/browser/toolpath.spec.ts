@@ -200,5 +200,10 @@ for (const width of [360, 620, 1280, 2560]) {
     await where(page).getByRole('button', { name: 'Draw a box' }).click();
     const [wide, room] = await page.evaluate(() => [document.documentElement.scrollWidth, window.innerWidth]);
     expect(wide).toBeLessThanOrEqual(room ?? 0);
+    // A table that is cut off makes no page wider.
+    const rights = await page
+      .locator('main table')
+      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().right));
+    expect(Math.max(...rights)).toBeLessThanOrEqual(width);
   });
 }
