@@ -12,7 +12,7 @@ export interface LaidSample {
   readonly diameter: number;
 }
 
-function sampleOf({ toolpath, place }: LaidPart): LaidSample {
+export function sampleOf({ toolpath, place }: LaidPart): LaidSample {
   const near = nearOf(toolpath);
   const audit = auditPlace(place, near, toolpath.diameter);
   const judged = judgePlace(place, audit, wantedOfFile(audit, place));

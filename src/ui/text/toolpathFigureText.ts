@@ -97,16 +97,16 @@ function linesSaid({ least, most }: Span): string {
   return least === most ? counted(most, 'line') : `${least} to ${most} lines`;
 }
 
-/** All that Fig. 1 shows, in one sentence. */
-export function layerLabel(layer: LayerLaid, count: number, unit: LengthUnit): string {
-  const { lines, widths, open, starts, stops, thickness } = layer;
+/** All that Fig. 1 shows, in one sentence: of how many layers, and how many whole lines end inside. */
+export function layerLabel(layer: LayerLaid, count: number, stops: number, unit: LengthUnit): string {
+  const { lines, widths, open, starts, thickness } = layer;
   const said = [
     lines.most === 0 ? 'nothing is laid across' : `${linesSaid(lines)} across`,
     ...(widths ? [`${between(widths.least, widths.most, unit)}${unitAfter(unit)} wide`] : []),
     ...(thickness > 0 ? [`${figure(thickness, unit)}${unitAfter(unit)} from side to side`] : []),
     counted(open.length, 'open place'),
     `${counted(starts.length, 'start')} on the flexure`,
-    `${counted(stops.length, 'line')} that end${stops.length === 1 ? 's' : ''} inside`,
+    `${counted(stops, 'whole line')} that end${stops === 1 ? 's' : ''} inside`,
   ];
   return `Layer ${layer.layer} of ${count} from above: ${said.join(', ')}.`;
 }

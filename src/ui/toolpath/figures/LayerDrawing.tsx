@@ -13,6 +13,8 @@ import { LaidBeadsView } from './LaidBeadsView.tsx';
 import { layerFigure, type LayerFigure } from './layerFigure.ts';
 import { useLengthwise } from './useLengthwise.ts';
 
+const stopsIn = ({ rings }: LayerFigure) => rings.filter(({ kind }) => kind === 'stop').length;
+
 function Drawn({ figure }: { readonly figure: LayerFigure }) {
   const id = useId();
   const { sheet, beads, edges, open, rings, keepOut, marks, squares } = figure;
@@ -60,9 +62,10 @@ export function LayerDrawing() {
   const layer = at?.judged.audit.layers[at.layer - 1];
   const figure = useMemo(() => {
     if (!at || !layer || !page) return undefined;
-    const { place, audit } = at.judged;
+    const { place, audit, wanted } = at.judged;
+    const each = wanted.countOf === 'lines' ? wanted.each : (layer.widths?.mean ?? 0);
     const paths = pathsIn(place, at.placed.near, layer.layer);
-    return layerFigure({ place, audit, layer, paths, diameter, unit }, page);
+    return layerFigure({ place, audit, layer, paths, diameter, each, unit }, page);
     // oxlint-disable-next-line react/exhaustive-deps -- what is shown is made anew each time; these are its parts
   }, [at?.judged, at?.placed, layer, page, diameter, unit]);
   if (!at || !layer) return null;
@@ -83,7 +86,7 @@ export function LayerDrawing() {
           height={height}
           viewBox={`0 ${sheet.top} ${sheet.width} ${height}`}
           role="img"
-          aria-label={layerLabel(layer, at.judged.audit.layers.length, unit)}
+          aria-label={layerLabel(layer, at.judged.audit.layers.length, stopsIn(figure), unit)}
         >
           <Drawn figure={figure} />
         </svg>

@@ -27,8 +27,9 @@ export interface DrawnLayer {
   readonly layer: LayerLaid;
   /** What is laid in this layer. */
   readonly paths: readonly NearPath[];
-  /** Of the filament [mm]. */
+  /** Of the filament, and how wide a whole line is [mm]. */
   readonly diameter: Mm;
+  readonly each: Mm;
   readonly unit: LengthUnit;
 }
 
@@ -122,7 +123,7 @@ export function layerFigure(drawn: DrawnLayer, page: Lengthwise): LayerFigure {
   const open = layer.lines.most > 0 ? openStrips(layer, page) : nothingStrip(drawn, page);
   const isShown = ({ x, y }: Point) =>
     x > window.x && x < window.x + window.width && y > window.y && y < window.y + window.height;
-  const rings = ringsOf(layer, beads, paths, page).filter(isShown);
+  const rings = ringsOf(drawn, beads, page).filter(isShown);
   const keepOut = surfaceLine(audit, place.reach, page);
   const room = roomOf(sheet);
   inkBeads(room, beads, window);

@@ -12,7 +12,6 @@ import {
   startsWords,
   stopsWords,
   TOOLPATH_FIGURES,
-  type Wordings,
 } from '../../text/toolpathFigureText.ts';
 import type { DrawnLayer } from './layerFigure.ts';
 import type { Lengthwise } from './lengthwise.ts';
@@ -37,10 +36,15 @@ const DASH_OFF = 12;
 
 /** Words about faults: starts, stops, then open places of either kind, one label each. */
 function faultWords({ layer, audit, open, rings, unit }: Lettered, room: Room): readonly PlacedWords[] {
-  const about = (kind: Ring['kind'], texts: () => Wordings) => {
-    const ring = rings.find((one) => one.kind === kind);
+  const about = (kind: Ring['kind'], texts: typeof startsWords) => {
+    const own = rings.filter((one) => one.kind === kind);
+    const [ring] = own;
     if (!ring) return [];
-    return [{ tip: ring, clear: ring.reach, texts: texts(), tone: 'fault', isFailed: true } as const];
+    const said = texts(
+      own.flatMap(({ end }) => end ?? []),
+      unit,
+    );
+    return [{ tip: ring, clear: ring.reach, texts: said, tone: 'fault', isFailed: true } as const];
   };
   const gap = (kind: OpenStrip['kind']) => {
     const strips = open.filter((one) => one.kind === kind);
@@ -56,12 +60,7 @@ function faultWords({ layer, audit, open, rings, unit }: Lettered, room: Room): 
         );
     return [{ tip: longest.middle, clear: 3, texts, tone: 'fault', isFailed: isNothing } as const];
   };
-  const asked = [
-    ...about('start', () => startsWords(layer.starts, unit)),
-    ...about('stop', () => stopsWords(layer.stops, unit)),
-    ...gap('along'),
-    ...gap('between'),
-  ];
+  const asked = [...about('start', startsWords), ...about('stop', stopsWords), ...gap('along'), ...gap('between')];
   return asked.flatMap((words) => placeWords(room, words) ?? []);
 }
 

@@ -1,7 +1,9 @@
 /** Where paths that run along a section begin, inside it and on its pads [px]. */
 import type { Point } from '../../../core/geometry/outline.ts';
-import type { LayerLaid } from '../../../core/inspect/toolpath/audit.ts';
+import type { LayerLaid, PathEnd } from '../../../core/inspect/toolpath/audit.ts';
+import { THIN_UNDER } from '../../../core/inspect/toolpath/laidFacts.ts';
 import type { NearPath } from '../../../core/inspect/toolpath/near.ts';
+import type { Mm } from '../../../core/units.ts';
 import { onSheet } from '../../drawing/sheet.ts';
 import type { LaidBead } from './laidBeads.ts';
 import type { Lengthwise } from './lengthwise.ts';
@@ -9,6 +11,8 @@ import type { Lengthwise } from './lengthwise.ts';
 export interface Ring extends Point {
   readonly reach: number;
   readonly kind: 'start' | 'stop' | 'pad';
+  /** What is ringed, where it is a fault. */
+  readonly end?: PathEnd;
   /** In its layer: two may be at the same place. */
   readonly number: number;
 }
@@ -30,14 +34,19 @@ function widthAt(beads: readonly LaidBead[], { x, y }: Point): number {
   return width;
 }
 
-/** Rings round faults, then round harmless start points. */
-export function ringsOf(
-  layer: LayerLaid,
-  beads: readonly LaidBead[],
-  paths: readonly NearPath[],
-  page: Lengthwise,
-): readonly Ring[] {
-  const { frame } = page;
+interface Ringed {
+  readonly layer: LayerLaid;
+  readonly paths: readonly NearPath[];
+  /** How wide a whole line is [mm]. */
+  readonly each: Mm;
+}
+
+/**
+ * Rings round faults, then round harmless start points. Where a thin line is broken the gap itself is hatched, and its ends are no
+ * faults of their own.
+ */
+export function ringsOf({ layer, paths, each }: Ringed, beads: readonly LaidBead[], page: Lengthwise): readonly Ring[] {
+  const { frame, pxPerMm } = page;
   const across = beads.filter(({ isAcross }) => isAcross);
   const numbers = new Set(layer.tracks.map(({ path }) => path));
   const faults = [...layer.starts, ...layer.stops].map(({ point }) => point);
@@ -50,9 +59,11 @@ export function ringsOf(
     const at = onSheet(page, frame.into(point));
     return { ...at, reach: Math.min(LARGEST, Math.max(SMALLEST, 0.85 * widthAt(across, at))), kind };
   };
+  const isWhole = ({ point }: PathEnd) =>
+    widthAt(across, onSheet(page, frame.into(point))) >= THIN_UNDER * each * pxPerMm;
   const all = [
-    ...layer.starts.map(({ point }) => ring(point, 'start')),
-    ...layer.stops.map(({ point }) => ring(point, 'stop')),
+    ...layer.starts.map((end) => ({ ...ring(end.point, 'start'), end })),
+    ...layer.stops.filter(isWhole).map((end) => ({ ...ring(end.point, 'stop'), end })),
     ...harmless.map((point) => ring(point, 'pad')),
   ];
   return all.map((one, number) => ({ ...one, number }));
