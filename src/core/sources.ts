@@ -277,6 +277,10 @@ export const METHOD_SOURCES = {
     cite: 'STL and OBJ as programs commonly write them; neither has a body that keeps it',
     read: 'no source; from memory and from files at hand',
   },
+  'iso-6983': {
+    cite: 'ISO 6983-1, words and blocks of numerical control: preparatory words G, dimensions, arcs by centre, planes, comments',
+    read: 'from memory; not opened; how printers differ from it is common practice, without a source',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof SOURCES;

@@ -1,24 +1,17 @@
-/** What a printer does with the words of a line: where it goes and what it pushes on. As the common firmwares do it; common practice, no source. */
-import {
-  FEED,
-  FLAGS,
-  GOES_ON,
-  JUMP,
-  LAID,
-  LENGTH,
-  LINE,
-  MOVE_SIZE,
-  ON_ARC,
-  RAPID,
-  TOOL,
-  X as TO_X,
-  Y as TO_Y,
-  Z as TO_Z,
-  type MoveSink,
-} from '../../core/inspect/toolpath/moves.ts';
+/**
+ * What a printer does with the words of a line: where it goes and what it pushes on. As the common firmwares do it; common
+ * practice, no source: filament is relative where G91 or M83 holds and else absolute, all tools share one place of it, what has been
+ * drawn back is pushed on again before anything comes out, homing is at 0, places called anew (G92) stay where they are, and
+ * a flow (M221) changes what comes out and nothing else.
+ */
+import * as row from '../../core/inspect/toolpath/moves.ts';
+import type { MoveSink } from '../../core/inspect/toolpath/moves.ts';
 import type { Mm } from '../../core/units.ts';
-import { arcOfRadius, arcRound, chordsOf, lengthOf, placeAt, type Arc } from './arcs.ts';
+import { arcOf, planeOf, type PlaneNumber } from './arcWords.ts';
+import { chordsOf, lengthOf, placeAt } from './arcs.ts';
 import type { BadLineWhy } from './gcodeText.ts';
+import { AT, AT_FIRST } from './standing.ts';
+import { Told } from './told.ts';
 import { D, E, I, J, K, L, P, R, S, X, Y, Z, type Words } from './words.ts';
 
 const MM_IN_INCH = 25.4;
@@ -28,69 +21,38 @@ const BATCH = 1024;
 const FARTHEST = 1e6;
 /** Tools that are told apart. */
 const MOST_TOOLS = 64;
+/** More is a slip of the file [%]. */
+const MOST_FLOW = 1000;
 
 const bit = (place: number) => 1 << place;
-const HAS_X = bit(X);
-const HAS_Y = bit(Y);
-const HAS_Z = bit(Z);
-const HAS_E = bit(E);
 const PLACES = bit(X) | bit(Y) | bit(Z);
 const MOVES = PLACES | bit(E);
-const ARC_WORDS = bit(I) | bit(J) | bit(K) | bit(R);
-
-/** Axes of each plane in which arcs run, and the one along which they climb; with the words of their centres. */
-const PLANES = {
-  17: { a: 0, b: 1, c: 2, i: I, j: J },
-  18: { a: 2, b: 0, c: 1, i: K, j: I },
-  19: { a: 1, b: 2, c: 0, i: J, j: K },
-} as const;
-
-/** Numbers of the state, in one array: fields of an object would each be boxed. */
-const PX = 0;
-const PY = 1;
-const PZ = 2;
-const OFF_X = 3;
-const PE = 6;
-const SCALE = 7;
-const FEED_SCALE = 8;
-const FLOW = 9;
-/** Volumes are in mm³ in any unit. */
-const FEED_UNIT = 10;
+const MOVING = MOVES | bit(I) | bit(J) | bit(K) | bit(R);
 
 export class Machine {
+  /** What it knows of the text. */
+  readonly told = new Told();
   readonly #sink: MoveSink;
   readonly #words: Words;
+  readonly #value: Float64Array;
   readonly #filamentArea: number;
-  readonly #rows = new Float64Array(BATCH * MOVE_SIZE);
+  readonly #rows = new Float64Array(BATCH * row.MOVE_SIZE);
   #count = 0;
-  readonly #s = Float64Array.from([0, 0, 0, 0, 0, 0, 0, 1, 1, 1, 1]);
+  readonly #s = Float64Array.from(AT_FIRST);
   readonly #owed = new Float64Array(MOST_TOOLS);
   #isRelative = false;
   #isFeedRelative = false;
   #isCentreAbsolute = false;
-  #plane: keyof typeof PLANES = 17;
-  #tool = -1;
+  #isVolumetric = false;
+  #plane = planeOf(17);
+  #tool = 0;
+  readonly #moves = this.told.moves;
   /** Of moves that come without a word for how; −1 before any. */
-  motion = -1;
-  readonly #moves = new Float64Array(4);
-  modal = 0;
-  resets = 0;
-  feedResets = 0;
-  firmwareRetractions = 0;
-  firmwareRestores = 0;
-  toolChanges = 0;
-  readonly tools = new Set<number>();
-  readonly isEver = {
-    inch: false,
-    relative: false,
-    relativeFeed: false,
-    absoluteFeed: false,
-    volumetric: false,
-    flow: false,
-  };
+  #motion = -1;
 
   constructor(words: Words, filamentDiameter: Mm, sink: MoveSink) {
     this.#words = words;
+    this.#value = words.value;
     this.#sink = sink;
     this.#filamentArea = (Math.PI * filamentDiameter ** 2) / 4;
   }
@@ -101,19 +63,19 @@ export class Machine {
       case 170:
       case 180:
       case 190:
-        this.#plane = (code / 10) as keyof typeof PLANES;
+        this.#plane = planeOf((code / 10) as PlaneNumber);
         return true;
       case 200:
-        this.isEver.inch = true;
-        this.#unit(MM_IN_INCH);
+        this.told.isEver.inch = true;
+        this.#units(MM_IN_INCH);
         return true;
       case 210:
-        this.#unit(1);
+        this.#units(1);
         return true;
       case 900:
       case 910:
         this.#isRelative = code === 910;
-        this.isEver.relative ||= this.#isRelative;
+        this.told.isEver.relative ||= this.#isRelative;
         return true;
       case 901:
       case 911:
@@ -124,10 +86,11 @@ export class Machine {
     }
   }
 
-  #unit(mm: number): void {
-    const isVolume = this.#s[FEED_SCALE] !== 1;
-    this.#s[SCALE] = mm;
-    this.#s[FEED_UNIT] = isVolume ? 1 : mm;
+  /** Inches are of lengths, never of volumes. */
+  #units(scale: number): void {
+    this.#s[AT.scale] = scale;
+    this.#s[AT.feedUnit] = this.#isVolumetric ? 1 : scale;
+    this.#s[AT.feedScale] = this.#isVolumetric ? 1 / this.#filamentArea : 1;
   }
 
   /** M82 and M83. */
@@ -135,27 +98,29 @@ export class Machine {
     this.#isFeedRelative = isRelative;
   }
 
-  /** M200: filament in volumes, of a diameter where one is told; 0 ends it. */
+  /** M200: filament in volumes; a diameter or a switch of 0 ends it. */
   volumetric(): void {
-    const { value } = this.#words;
-    const isOff = (this.#words.has(D) && !(value[D]! > 0)) || (this.#words.has(S) && !(value[S]! > 0));
-    if (!isOff) this.isEver.volumetric = true;
-    this.#s[FEED_SCALE] = isOff ? 1 : 1 / this.#filamentArea;
-    this.#unit(this.#s[SCALE]!);
+    const [diameter, isOn] = [D, S].map((place) => (this.#words.has(place) ? this.#value[place]! : 1));
+    this.#isVolumetric = diameter! > 0 && isOn! > 0;
+    this.told.isEver.volumetric ||= this.#isVolumetric;
+    this.#units(this.#s[AT.scale]!);
   }
 
   /** M221: more or less filament than the file says. */
   flow(): void {
-    const percent = this.#words.has(S) ? this.#words.value[S]! : 100;
-    if (!(percent >= 0 && percent <= 1000)) return;
-    if (percent !== 100) this.isEver.flow = true;
-    this.#s[FLOW] = percent / 100;
+    const percent = this.#words.has(S) ? this.#value[S]! : 100;
+    if (!(percent >= 0 && percent <= MOST_FLOW)) return;
+    this.told.isEver.flow ||= percent !== 100;
+    this.#s[AT.flow] = percent / 100;
   }
 
+  /** T: the first is no change. */
   tool(number: number): void {
     if (!(number >= 0 && number < MOST_TOOLS && Number.isInteger(number))) return;
-    if (this.#tool >= 0 && number !== this.#tool) this.toolChanges += 1;
-    this.tools.add(number);
+    if (this.told.tools.size > 0 && number !== this.#tool) this.told.counts.toolChanges += 1;
+    this.told.tools.add(number);
+    this.#owed[this.#tool] = this.#s[AT.owed]!;
+    this.#s[AT.owed] = this.#owed[number]!;
     this.#tool = number;
   }
 
@@ -164,89 +129,136 @@ export class Machine {
     const all = (this.#words.seen & PLACES) === 0;
     for (const [k, place] of [X, Y, Z].entries()) {
       if (!all && !this.#words.has(place)) continue;
-      this.#s[PX + k] = 0;
-      this.#s[OFF_X + k] = 0;
+      this.#s[AT.x + k] = 0;
+      this.#s[AT.offX + k] = 0;
     }
-    this.#row(0, 0, 0, JUMP, line);
+    this.#row(0, 0, 0, row.JUMP, line);
   }
 
-  /** G92: places are called otherwise from here. */
-  reset(): void {
-    const { seen, value } = this.#words;
+  /** G92: places are called otherwise from here; all of them 0 where none is named. Tells what is wrong with it. */
+  reset(): BadLineWhy | undefined {
+    const { seen } = this.#words;
     const all = (seen & MOVES) === 0;
-    this.resets += 1;
-    if (all || this.#words.has(E)) this.feedResets += 1;
-    const scale = this.#s[SCALE]!;
-    for (const [k, place] of [X, Y, Z].entries()) {
-      if (all || this.#words.has(place)) this.#s[OFF_X + k] = this.#s[PX + k]! - (all ? 0 : value[place]! * scale);
-    }
-    if (all || this.#words.has(E)) this.#s[PE] = all ? 0 : value[E]! * this.#s[FEED_UNIT]!;
+    const s = this.#s;
+    const told = [X, Y, Z, E].map((place) =>
+      all ? 0 : this.#value[place]! * s[place === E ? AT.feedUnit : AT.scale]!,
+    );
+    const named = [X, Y, Z, E].map((place) => all || this.#words.has(place));
+    if (named.some((is, k) => is && !(Math.abs(told[k]!) <= FARTHEST))) return 'bad-number';
+    for (let k = 0; k < 3; k += 1) if (named[k]) s[AT.offX + k] = s[AT.x + k]! - told[k]!;
+    if (named[3]) s[AT.pushed] = told[3]!;
+    this.told.counts.resets += 1;
+    if (named[3]) this.told.counts.feedResets += 1;
+    return undefined;
   }
 
   /** G92.1: places are called as they are again. */
   unreset(): void {
-    this.#s.fill(0, OFF_X, OFF_X + 3);
+    this.#s.fill(0, AT.offX, AT.offX + 3);
   }
 
   /** G10 and G11, where no words make them something else. */
   firmwareFeed(isRestored: boolean): void {
     if ((this.#words.seen & (bit(P) | bit(L) | bit(R) | PLACES)) !== 0) return;
-    if (isRestored) this.firmwareRestores += 1;
-    else this.firmwareRetractions += 1;
+    if (isRestored) this.told.counts.firmwareRestores += 1;
+    else this.told.counts.firmwareRetractions += 1;
   }
 
-  /** A move by the words of the line; tells what is wrong with it. */
-  move(line: number): BadLineWhy | undefined {
-    const { seen, value, bare } = this.#words;
-    if ((bare & (MOVES | ARC_WORDS)) !== 0) return 'bad-number';
-    const motion = this.motion;
+  /** Whether such words ask for a move, by themselves. */
+  isMove(seen: number): boolean {
+    return (seen & MOVING) !== 0;
+  }
+
+  /**
+   * A move by the words of the line; tells what is wrong with it.
+   *
+   * @param seen - bits of the words that it has
+   * @param asked - 0 to 3; less than 0 for one without a word for how
+   */
+  move(seen: number, asked: number, line: number): BadLineWhy | undefined {
+    // In the function, since only there they are known to be constant: outside they would be read again for every move.
+    const X_WORD = 24;
+    const Y_WORD = 25;
+    const Z_WORD = 26;
+    const E_WORD = 5;
+    const HAS_X = 1 << 24;
+    const HAS_Y = 1 << 25;
+    const HAS_Z = 1 << 26;
+    const HAS_E = 1 << 5;
+    const PX: typeof AT.x = 0;
+    const PY: typeof AT.y = 1;
+    const PZ: typeof AT.z = 2;
+    const OFF_X: typeof AT.offX = 3;
+    const OFF_Y: typeof AT.offY = 4;
+    const OFF_Z: typeof AT.offZ = 5;
+    const PE: typeof AT.pushed = 6;
+    const SCALE: typeof AT.scale = 7;
+    const FEED_UNIT: typeof AT.feedUnit = 8;
+    const FEED_SCALE: typeof AT.feedScale = 9;
+    const FLOW: typeof AT.flow = 10;
+    const OWED: typeof AT.owed = 11;
+    const TO_X: typeof row.X = 0;
+    const TO_Y: typeof row.Y = 1;
+    const TO_Z: typeof row.Z = 2;
+    const FEED: typeof row.FEED = 3;
+    const LAID: typeof row.LAID = 4;
+    const LENGTH: typeof row.LENGTH = 5;
+    const FLAGS: typeof row.FLAGS = 6;
+    const LINE: typeof row.LINE = 7;
+    const ROW: typeof row.MOVE_SIZE = 8;
+    const RAPID: typeof row.RAPID = 8;
+    const TOOL: typeof row.TOOL = 16;
+    const motion = asked < 0 ? this.#motion : asked;
     if (motion < 0) return 'no-word';
+    const value = this.#value;
     const s = this.#s;
     const scale = s[SCALE]!;
     let x = s[PX]!;
     let y = s[PY]!;
     let z = s[PZ]!;
     if (this.#isRelative) {
-      if (seen & HAS_X) x += value[X]! * scale;
-      if (seen & HAS_Y) y += value[Y]! * scale;
-      if (seen & HAS_Z) z += value[Z]! * scale;
+      if (seen & HAS_X) x += value[X_WORD]! * scale;
+      if (seen & HAS_Y) y += value[Y_WORD]! * scale;
+      if (seen & HAS_Z) z += value[Z_WORD]! * scale;
     } else {
-      if (seen & HAS_X) x = value[X]! * scale + s[OFF_X]!;
-      if (seen & HAS_Y) y = value[Y]! * scale + s[OFF_X + 1]!;
-      if (seen & HAS_Z) z = value[Z]! * scale + s[OFF_X + 2]!;
+      if (seen & HAS_X) x = value[X_WORD]! * scale + s[OFF_X]!;
+      if (seen & HAS_Y) y = value[Y_WORD]! * scale + s[OFF_Y]!;
+      if (seen & HAS_Z) z = value[Z_WORD]! * scale + s[OFF_Z]!;
     }
     let feed = 0;
     let pushed = s[PE]!;
     if (seen & HAS_E) {
-      const told = value[E]! * s[FEED_UNIT]!;
+      const amount = value[E_WORD]! * s[FEED_UNIT]!;
       if (this.#isRelative || this.#isFeedRelative) {
-        pushed += told;
-        feed = told * s[FEED_SCALE]!;
-        this.isEver.relativeFeed ||= this.#isFeedRelative;
+        pushed += amount;
+        feed = amount * s[FEED_SCALE]!;
+        if (this.#isFeedRelative) this.told.isFeedRelative = true;
       } else {
-        feed = (told - pushed) * s[FEED_SCALE]!;
-        pushed = told;
-        this.isEver.absoluteFeed = true;
+        feed = (amount - pushed) * s[FEED_SCALE]!;
+        pushed = amount;
+        this.told.isFeedAbsolute = true;
       }
     }
-    // Written so that what is no number fails too.
-    if (!(Math.abs(x) < FARTHEST && Math.abs(y) < FARTHEST && Math.abs(z) < FARTHEST && Math.abs(feed) < FARTHEST)) {
-      return 'bad-number';
-    }
+    // Written so that what is no number fails too; the sum spares four comparisons where it is small, as it nearly always is.
+    const far = Math.abs(x) + Math.abs(y) + Math.abs(z) + Math.abs(feed);
+    if (!(far < FARTHEST) && [x, y, z, feed].some((to) => !(Math.abs(to) <= FARTHEST))) return 'bad-number';
     s[PE] = pushed;
+    if (asked < 0) this.told.counts.modal += 1;
+    this.#motion = motion;
     this.#moves[motion]! += 1;
-    let laid = 0;
-    if (feed !== 0) {
-      const tool = this.#tool < 0 ? 0 : this.#tool;
-      const owed = this.#owed[tool]!;
-      if (feed < 0) this.#owed[tool] = owed - feed;
-      else if (owed > 0) {
-        const back = owed < feed ? owed : feed;
-        this.#owed[tool] = owed - back;
-        laid = (feed - back) * s[FLOW]!;
-      } else laid = feed * s[FLOW]!;
+    let laid = feed * s[FLOW]!;
+    const owed = s[OWED]!;
+    if (feed < owed) {
+      s[OWED] = owed - feed;
+      laid = 0;
+    } else if (owed > 0) {
+      s[OWED] = 0;
+      laid = (feed - owed) * s[FLOW]!;
     }
-    if (motion > 1) return this.#arc(x, y, z, feed, laid, line);
+    if (motion > 1) {
+      this.#words.seen = seen;
+      return this.#arc([x, y, z], feed, laid, line);
+    }
     const dx = x - s[PX]!;
     const dy = y - s[PY]!;
     const dz = z - s[PZ]!;
@@ -254,14 +266,14 @@ export class Machine {
     s[PY] = y;
     s[PZ] = z;
     const rows = this.#rows;
-    const at = this.#count * MOVE_SIZE;
+    const at = this.#count * ROW;
     rows[at + TO_X] = x;
     rows[at + TO_Y] = y;
     rows[at + TO_Z] = z;
     rows[at + FEED] = feed;
     rows[at + LAID] = laid;
     rows[at + LENGTH] = Math.sqrt(dx * dx + dy * dy + dz * dz);
-    rows[at + FLAGS] = (motion === 0 ? RAPID : 0) + TOOL * (this.#tool < 0 ? 0 : this.#tool);
+    rows[at + FLAGS] = motion === 0 ? TOOL * this.#tool + RAPID : TOOL * this.#tool;
     rows[at + LINE] = line;
     this.#count += 1;
     if (this.#count === BATCH) this.flush();
@@ -270,64 +282,42 @@ export class Machine {
 
   #row(feed: number, laid: number, length: number, flags: number, line: number): void {
     const rows = this.#rows;
-    const at = this.#count * MOVE_SIZE;
-    rows[at + TO_X] = this.#s[PX]!;
-    rows[at + TO_Y] = this.#s[PY]!;
-    rows[at + TO_Z] = this.#s[PZ]!;
-    rows[at + FEED] = feed;
-    rows[at + LAID] = laid;
-    rows[at + LENGTH] = length;
-    rows[at + FLAGS] = flags + TOOL * Math.max(0, this.#tool);
-    rows[at + LINE] = line;
+    const at = this.#count * row.MOVE_SIZE;
+    rows[at + row.X] = this.#s[AT.x]!;
+    rows[at + row.Y] = this.#s[AT.y]!;
+    rows[at + row.Z] = this.#s[AT.z]!;
+    rows[at + row.FEED] = feed;
+    rows[at + row.LAID] = laid;
+    rows[at + row.LENGTH] = length;
+    rows[at + row.FLAGS] = row.TOOL * this.#tool + flags;
+    rows[at + row.LINE] = line;
     this.#count += 1;
     if (this.#count === BATCH) this.flush();
   }
 
-  #arc(x: number, y: number, z: number, feed: number, laid: number, line: number): BadLineWhy | undefined {
-    const plane = PLANES[this.#plane];
-    const start = [this.#s[PX]!, this.#s[PY]!, this.#s[PZ]!];
-    const end = [x, y, z];
-    const arc = this.#arcTo(start, end);
-    const climb = end[plane.c]! - start[plane.c]!;
-    const turns = this.#words.has(P) ? Math.min(1000, Math.max(0, Math.floor(this.#words.value[P]!))) : 0;
-    const whole = arc && { ...arc, turn: arc.turn + Math.sign(arc.turn) * turns * 2 * Math.PI };
-    const straight = Math.hypot(x - start[0]!, y - start[1]!, z - start[2]!);
-    const length = whole ? Math.hypot(lengthOf(whole), climb) : straight;
-    const chords = whole ? chordsOf(whole) : 1;
+  /** As chords; straight to the end where the arc does not go with its ends. */
+  #arc(end: readonly [x: Mm, y: Mm, z: Mm], feed: number, laid: number, line: number): BadLineWhy | undefined {
+    const s = this.#s;
+    const plane = this.#plane;
+    const { a, b, c } = plane;
+    const start = [s[AT.x]!, s[AT.y]!, s[AT.z]!];
+    const origin = this.#isCentreAbsolute ? [s[AT.offX]!, s[AT.offY]!, s[AT.offZ]!] : undefined;
+    const isClockwise = this.#motion === 2;
+    const arc = arcOf(this.#words, { start, end, plane, isClockwise, scale: s[AT.scale]!, origin });
+    const climb = end[c] - start[c]!;
+    const straight = Math.hypot(...end.map((to, k) => to - start[k]!));
+    const length = arc ? Math.hypot(lengthOf(arc), climb) : straight;
+    const chords = arc ? chordsOf(arc) : 1;
     for (let i = 1; i <= chords; i += 1) {
-      const share = i / chords;
-      if (whole && i < chords) {
-        const [a, b] = placeAt(whole, share);
-        this.#s[PX + plane.a] = a;
-        this.#s[PX + plane.b] = b;
-        this.#s[PX + plane.c] = start[plane.c]! + share * climb;
-      } else for (const [k, to] of end.entries()) this.#s[PX + k] = to;
-      const flags = (whole ? ON_ARC : 0) + (i > 1 ? GOES_ON : 0);
+      s.set(end, AT.x);
+      if (arc && i < chords) {
+        [s[AT.x + a], s[AT.x + b]] = placeAt(arc, i / chords);
+        s[AT.x + c] = start[c]! + (i / chords) * climb;
+      }
+      const flags = (arc ? row.ON_ARC : 0) + (i > 1 ? row.GOES_ON : 0);
       this.#row(feed / chords, laid / chords, length / chords, flags, line);
     }
-    return whole ? undefined : 'bad-arc';
-  }
-
-  #arcTo(start: readonly number[], end: readonly number[]): Arc | undefined {
-    const { a, b, i, j } = PLANES[this.#plane];
-    const { value } = this.#words;
-    const scale = this.#s[SCALE]!;
-    const from = [start[a]!, start[b]!] as const;
-    const to = [end[a]!, end[b]!] as const;
-    const isClockwise = this.motion === 2;
-    const hasCentre = this.#words.has(i) || this.#words.has(j);
-    if (!hasCentre) return this.#words.has(R) ? arcOfRadius(from, to, value[R]! * scale, isClockwise) : undefined;
-    const off = [this.#words.has(i) ? value[i]! * scale : 0, this.#words.has(j) ? value[j]! * scale : 0] as const;
-    const centre = this.#isCentreAbsolute
-      ? ([off[0] + this.#s[OFF_X + a]!, off[1] + this.#s[OFF_X + b]!] as const)
-      : ([from[0] + off[0], from[1] + off[1]] as const);
-    return arcRound(from, to, centre, isClockwise);
-  }
-
-  /** How many of each, from G0 to G3. */
-  moves(): readonly [number, number, number, number] {
-    const [g0, g1, g2, g3] = this.#moves;
-    return [g0!, g1!, g2!, g3!];
+    return arc ? undefined : 'bad-arc';
   }
 
   /** Hands on what has been gathered. */

@@ -1,5 +1,6 @@
 /** Reads a file of G-code from end to end. */
 import type { MoveSink } from '../../core/inspect/toolpath/moves.ts';
+import type { Problem } from '../../core/problems.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
 import type { ByteSource } from './byteSource.ts';
 import { GcodeReader, type GcodeOptions } from './gcodeReader.ts';
@@ -20,7 +21,7 @@ const LOOKED = 1 << 20;
  * @param alive - hears the share that is done, every few milliseconds; may throw to give up
  * @returns what is told of its text; or what the file is, where it is no G-code
  *
- * Problems: `unreadable` (empty), `not-our-file`.
+ * Problems: `unreadable` (empty, or gone while it is read), `not-our-file`.
  */
 export async function scanGcode(
   source: ByteSource,
@@ -33,15 +34,24 @@ export async function scanGcode(
   for (let from = 0; from < source.size || from === 0; from += READ) {
     // One piece after the other: more at once would be more in memory.
     // oxlint-disable-next-line no-await-in-loop
-    const piece = await source.read(from, Math.min(source.size, from + READ));
-    if (from === 0) {
-      const problem = notGcode(piece, source.size);
-      if (problem) return fail(problem);
-    }
+    const piece = await pieceOf(source, from);
+    if (!(piece instanceof Uint8Array)) return fail(piece);
+    const problem = from === 0 ? notGcode(piece, source.size) : undefined;
+    if (problem) return fail(problem);
     for (let at = 0; at < piece.length; at += LOOKED) {
       reader.feed(narrowed.take(piece.subarray(at, at + LOOKED)));
-      alive((from + at) / source.size);
+      alive(Math.min(1, (from + at + LOOKED) / source.size));
     }
   }
-  return ok(reader.end());
+  return ok({ ...reader.end(), bytes: source.size });
+}
+
+/** What is read from there; a problem where it can no longer be read, as when the file has been moved or changed. */
+async function pieceOf(source: ByteSource, from: number): Promise<Uint8Array | Problem> {
+  try {
+    return await source.read(from, Math.min(source.size, from + READ));
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : 'unknown reason';
+    return { code: 'unreadable', message: `The file can no longer be read (${reason}); choose it again` };
+  }
 }

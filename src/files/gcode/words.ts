@@ -26,8 +26,6 @@ export class Words {
   readonly value = new Float64Array(32);
   /** Bits by place of the letter. */
   seen = 0;
-  /** Those that came without a number. */
-  bare = 0;
 
   has(place: number): boolean {
     return (this.seen & (1 << place)) !== 0;

@@ -1,0 +1,88 @@
+/** Cuts pieces of a text into whole lines. */
+
+/** Longer lines are none that a printer takes [bytes]. */
+const LONGEST = 65_536;
+const NEW_LINE = 10;
+const NOTHING = new Uint8Array(0);
+
+/** After the last line that is handed on there are as many bytes at the least, so that four can be looked at at once. */
+export const SPARE = 3;
+
+export interface LineTaker {
+  /** Whole lines, from one place to after the end of the last; used again after the call. */
+  readonly lines: (bytes: Uint8Array, from: number, to: number) => void;
+  /** A line that is too long: its beginning. */
+  readonly tooLong: (beginning: Uint8Array) => void;
+}
+
+export class WholeLines {
+  readonly #taker: LineTaker;
+  /** What of a line the piece before ended with. */
+  #carried: Uint8Array = NOTHING;
+  /** In the rest of a line that is too long. */
+  #isSkipping = false;
+
+  constructor(taker: LineTaker) {
+    this.#taker = taker;
+  }
+
+  /** The next piece, cut anywhere. */
+  feed(piece: Uint8Array): void {
+    let from = 0;
+    if (this.#isSkipping || this.#carried.length > 0) {
+      from = piece.indexOf(NEW_LINE) + 1;
+      if (from === 0) {
+        this.#carry(piece);
+        return;
+      }
+      if (!this.#isSkipping) this.#hand(joined(this.#carried, piece.subarray(0, from)));
+      this.#isSkipping = false;
+      this.#carried = NOTHING;
+    }
+    const last = Math.max(from, piece.lastIndexOf(NEW_LINE) + 1);
+    const safe = Math.max(from, Math.min(last, piece.lastIndexOf(NEW_LINE, piece.length - 1 - SPARE) + 1));
+    this.#hand(piece, from, safe);
+    this.#hand(joined(piece.subarray(safe, last)));
+    this.#carry(piece.subarray(last));
+  }
+
+  /** After the last piece: a line without an end is one too. */
+  end(): void {
+    if (this.#carried.length > 0) this.feed(Uint8Array.of(NEW_LINE));
+    this.#isSkipping = false;
+  }
+
+  #carry(rest: Uint8Array): void {
+    if (this.#isSkipping || rest.length === 0) return;
+    this.#carried = joined(this.#carried, rest).subarray(0, this.#carried.length + rest.length);
+    if (this.#carried.length <= LONGEST) return;
+    this.#taker.tooLong(this.#carried);
+    this.#carried = NOTHING;
+    this.#isSkipping = true;
+  }
+
+  /** Hands on lines but those that are too long, which are looked for by steps as long as a line may be. */
+  #hand(bytes: Uint8Array, from = 0, to = bytes.length - SPARE): void {
+    let first = from;
+    let start = from;
+    while (to - start > LONGEST + 1) {
+      const cut = bytes.lastIndexOf(NEW_LINE, start + LONGEST);
+      if (cut >= start) start = cut + 1;
+      else {
+        if (start > first) this.#taker.lines(bytes, first, start);
+        this.#taker.tooLong(bytes.subarray(start, start + LONGEST));
+        start = bytes.indexOf(NEW_LINE, start) + 1;
+        first = start;
+      }
+    }
+    if (to > first) this.#taker.lines(bytes, first, to);
+  }
+}
+
+/** One after the other, and some bytes to spare. */
+function joined(one: Uint8Array, other: Uint8Array = NOTHING): Uint8Array {
+  const both = new Uint8Array(one.length + other.length + SPARE);
+  both.set(one);
+  both.set(other, one.length);
+  return both;
+}
