@@ -208,7 +208,7 @@ describe('other ways to lie', () => {
     const paths = nearOf(part.toolpath).paths.flatMap((path) =>
       [2, 8].map((from, side) => ({
         ...path,
-        z: path.z - 0.15 + 0.1 * side,
+        z: path.z - 0.05 + 0.1 * side,
         points: path.points.slice(2 * from, 2 * from + 10),
         feeds: path.feeds.slice(from, from + 4),
         begins: false,

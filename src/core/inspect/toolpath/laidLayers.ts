@@ -83,8 +83,8 @@ function skipped(below: Mm, { z, height }: Level): readonly Level[] {
  * @returns layers [mm]
  */
 export function nearLayers({ bottom, top }: Place, near: Near): readonly NearLayer[] {
-  const isWithin = ({ z, height }: NearPath) => z - height / 2 > bottom && z - height / 2 < top;
-  const levels = merged(levelsOfPaths(near.paths.filter(isWithin)));
+  const isWithin = ({ z, height }: Level) => z - height / 2 > bottom && z - height / 2 < top;
+  const levels = merged(levelsOfPaths(near.paths).filter(isWithin));
   const all = levels.flatMap((level, i): readonly Level[] => {
     const below = levels[i - 1]?.z;
     const step = below === undefined ? level.height : level.z - below;
