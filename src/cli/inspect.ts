@@ -3,12 +3,15 @@ import { checkPart, mendPart } from '../core/inspect/checkPart.ts';
 import type { PrintedAs } from '../core/inspect/judged.ts';
 import { checkProfile } from '../core/print/checkProfile.ts';
 import type { Problem } from '../core/problems.ts';
+import { ok, type Result } from '../core/result.ts';
+import { bytesSource } from '../files/gcode/byteSource.ts';
+import { saysGcode } from '../files/gcode/notGcode.ts';
 import { MAX_FILE_BYTES } from '../files/mesh/meshLimits.ts';
 import { readMesh } from '../files/mesh/readMesh.ts';
 import { INSPECT_USAGE, readInspectArguments, type InspectAsked } from './inspectArguments.ts';
 import { inspectReport } from './inspectReport.ts';
 import { printDocument } from './printDocument.ts';
-import { inspectToolpathFile, isToolpath } from './inspectToolpath.ts';
+import { inspectToolpath, inspectToolpathFile, isToolpath } from './inspectToolpath.ts';
 import { clearProgress, showProgress } from './progress.ts';
 import { readInput } from './readInput.ts';
 import type { toolpathReport } from './toolpathReport.ts';
@@ -35,28 +38,28 @@ function printedAs({ lineWidth, layerHeight, nozzle }: InspectAsked): PrintedAs 
   };
 }
 
+type Told = ReturnType<typeof inspectReport> | ReturnType<typeof toolpathReport>;
+
+/** A toolpath of the disk never stands in memory; everything else is read whole. */
+async function inspectFile(file: string, asked: InspectAsked, as: PrintedAs): Promise<Result<Told>> {
+  if (file !== '-' && (await isToolpath(file))) return inspectToolpathFile(file, asked);
+  const read = await readInput(file, MAX_FILE_BYTES, ok);
+  if (!read.ok) return read;
+  if (saysGcode(read.value)) return inspectToolpath(file, bytesSource(read.value), asked);
+  const mesh = readMesh(read.value, file, (share) => showProgress(`reading ${file}, ${Math.round(100 * share)} %`));
+  if (!mesh.ok) return mesh;
+  showProgress(`looking through ${file}`);
+  return ok(inspectReport(checkPart(mendPart(mesh.value, asked.unit), asked.thickest), as));
+}
+
 async function inspectFiles(asked: InspectAsked, as: PrintedAs) {
-  const files: ({ readonly file: string } & (ReturnType<typeof inspectReport> | ReturnType<typeof toolpathReport>))[] =
-    [];
+  const files: ({ readonly file: string } & Told)[] = [];
   const problems: (Problem & { readonly file?: string })[] = [];
   for (const file of asked.files) {
-    if (file !== '-' && (await isToolpath(file))) {
-      const told = await inspectToolpathFile(file, asked);
-      if (told.ok) files.push({ file, ...told.value });
-      else problems.push(...told.problems.map((problem) => ({ file, ...problem })));
-      continue;
-    }
     // One after the other: standard input can be read only once, and the answers keep the order of the files.
-    const read = await readInput(file, MAX_FILE_BYTES, (bytes) =>
-      readMesh(bytes, file, (share) => showProgress(`reading ${file}, ${Math.round(100 * share)} %`)),
-    );
-    if (!read.ok) {
-      problems.push(...read.problems.map((problem) => ({ file, ...problem })));
-      continue;
-    }
-    showProgress(`looking through ${file}`);
-    const part = checkPart(mendPart(read.value, asked.unit), asked.thickest);
-    files.push({ file, ...inspectReport(part, as) });
+    const told = await inspectFile(file, asked, as);
+    if (told.ok) files.push({ file, ...told.value });
+    else problems.push(...told.problems.map((problem) => ({ file, ...problem })));
   }
   return { files, problems };
 }

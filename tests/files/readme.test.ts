@@ -2,18 +2,22 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { NETWORK_HEADER, reportNetwork } from '../../src/cli/networkReport.ts';
 import { inspectReport } from '../../src/cli/inspectReport.ts';
+import { toolpathReport } from '../../src/cli/toolpathReport.ts';
 import { HEADER, reportPart } from '../../src/cli/report.ts';
 import type { Part } from '../../src/core/design/joint.ts';
 import { writeFilaments } from '../../src/files/filamentText.ts';
 import { checkPart, mendPart } from '../../src/core/inspect/checkPart.ts';
 import { readNetwork } from '../../src/files/networkFile.ts';
 import { readPart } from '../../src/files/partFile.ts';
+import { checkText } from '../support/checkedToolpaths.ts';
 import { ownPart } from '../support/corpus.ts';
 import { AS_DROPPED } from '../support/flexures.ts';
+import { leafPart } from '../support/laidParts.ts';
 import { readPart as readMeshPart } from '../support/readPart.ts';
+import { gcodeOf } from '../support/toolpaths.ts';
 
 /** The examples of the README: what goes in, and what comes out, shortened and rounded. */
-const [given, answer, path, network, networkAnswer, filaments, inspected] = [
+const [given, answer, path, network, networkAnswer, filaments, inspected, laid] = [
   ...readFileSync(new URL('../../README.md', import.meta.url), 'utf8').matchAll(/```json\n(.*?)```/gs),
 ].map(([, json]) => json ?? '');
 
@@ -74,6 +78,16 @@ describe('the examples of the README', () => {
     expect(print.line_width_mm).toBe(AS_DROPPED.profile.lineWidth);
     expect(files.length).toBe(1);
     expectSaid(JSON.stringify(files[0]), { file: 'part.stl', ...inspectReport(part, AS_DROPPED) });
+  });
+
+  it('show what is told of a leaf in a toolpath', async () => {
+    const layers = Array.from({ length: 20 }, (_, i) => ({
+      contours: [0.42],
+      ...(i >= 4 && i < 10 && { start: 3 + 0.25 * i }),
+    }));
+    const { toolpath } = leafPart({ length: 12, thickness: 0.84, height: 0.2, layers });
+    const checked = await checkText(gcodeOf(toolpath), { thickest: 2.52 });
+    expectSaid(laid, { file: 'part.gcode', ...toolpathReport(checked) });
   });
 
   it('would be missed if a figure went wrong', () => {

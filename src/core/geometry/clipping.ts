@@ -74,7 +74,7 @@ export function offset(loops: readonly Loop[], distance: Mm, tolerance: Mm): rea
  *
  * @param lines - corners of each [mm], two or more
  * @param width - of the brush [mm], > 0
- * @param isClosed - whether each goes on from its last corner to its first
+ * @param isClosed - whether each goes on from its last corner to its first [-]
  * @param tolerance - chords within this of the arcs round corners [mm]
  */
 export function stroked(lines: readonly Loop[], width: Mm, isClosed: boolean, tolerance: Mm): readonly Loop[] {

@@ -11,6 +11,9 @@ const LEAF = `${PARTS}/syn-leaf-084x6.stl`;
 const INCHES = `${PARTS}/syn-leaf-084x6-in-inches.stl`;
 const TWO = `${PARTS}/syn-two-objects.3mf`;
 
+/** Two lines of half a millimetre and less, in a file whose name says something else. */
+const JOB = 'G28\nG1 X10 Y10 Z0.2 E1\nG1 X20 Y10 E2\n';
+
 const run = (args: readonly string[], input?: string | Uint8Array) => runCommand('inspect', ROOT, args, input);
 
 describe('the command', { timeout: 60_000 }, () => {
@@ -20,7 +23,8 @@ describe('the command', { timeout: 60_000 }, () => {
     folder = mkdtempSync(join(tmpdir(), 'bendbook-'));
     // A part file that ends in the middle of its triangles, and one of another kind.
     writeFileSync(file('cut.stl'), readFileSync(join(ROOT, LEAF)).subarray(0, 5000));
-    writeFileSync(file('job.stl'), 'G28\nG1 X10 Y10 E1\nG1 X20 Y10 E2\n');
+    writeFileSync(file('notes.stl'), 'what is to be bought: screws, filament\n');
+    writeFileSync(file('job.stl'), JOB);
   });
   afterAll(() => rmSync(folder, { recursive: true }));
 
@@ -61,9 +65,24 @@ describe('the command', { timeout: 60_000 }, () => {
   });
 
   it('refuses what is no part and says what it is, and ends with 1', () => {
-    const { code, out, err } = run([file('job.stl')]);
+    const { code, out, err } = run([file('notes.stl')]);
     expect([code, err]).toEqual([1, '']);
-    expect(JSON.parse(out)).toMatchObject({ files: [], problems: [{ file: file('job.stl'), code: 'not-our-file' }] });
+    expect(JSON.parse(out)).toMatchObject({ files: [], problems: [{ file: file('notes.stl'), code: 'not-our-file' }] });
+  });
+
+  it('takes toolpaths, whatever their name, from the disk and from standard input', () => {
+    const told = {
+      format: 'G-code',
+      text: { lines: 3, moves: { g0: 0, g1: 2, g2: 0, g3: 0 }, lines_not_understood: 0 },
+      figures: { printing_moves: 2, filament_mm: 2, layers: 1 },
+      filament_diameter: { read_as_mm: 2.85, by: 'told' },
+      flexures: [],
+    };
+    const fromDisk = run([file('job.stl'), LEAF, '--filament', '2.85']);
+    expect([fromDisk.code, fromDisk.err]).toEqual([0, '']);
+    expect(JSON.parse(fromDisk.out)).toMatchObject({ files: [told, { format: 'STL, binary' }], problems: [] });
+    const piped = run(['-', '--filament', '2.85'], JOB);
+    expect(JSON.parse(piped.out)).toMatchObject({ files: [{ file: '-', ...told }], problems: [] });
   });
 
   it('looks at no file where the lines cannot be printed, and ends with 1', () => {

@@ -84,6 +84,7 @@ describe('thin sections carried over from a part', () => {
     const [place, ...more] = carriedPlaces({ ...crease, stands: { scale, up: '+z' } }, plans);
     expect(more).toEqual([]);
     expect(place?.lying).toBe('crease');
+    expect(place!.flexure!.roots[0].fillet).toBe(scale * crease.findings.flexures[0]!.roots[0].fillet);
     expectClose(place!.thickness, 0.6, { abs: 0.01, because: 'the finder keeps thickness to a percent' });
     expect(carriedPlaces({ ...crease, stands: { scale: 1, up: '+z' } }, plans)).toEqual([]);
     expect(carriedPlaces({ ...crease, stands: { scale, up: '+x' } }, plans)).toEqual([]);

@@ -4,7 +4,7 @@ import type { Box3, Point3 } from '../../geometry/mesh/triangleMesh.ts';
 import { along3, times3 } from '../../geometry/mesh/vector3.ts';
 import type { Mm } from '../../units.ts';
 import type { Stands } from '../buildDirection.ts';
-import type { Flexure, PartFindings, PartSection } from '../flexure.ts';
+import type { Flexure, FlexureRoot, PartFindings, PartSection } from '../flexure.ts';
 import { turnPoint } from '../turnPart.ts';
 import type { LayerPlan } from './checkedToolpath.ts';
 import type { Place } from './place.ts';
@@ -60,6 +60,12 @@ function carrySection(section: PartSection, carry: Carry): PartSection {
   };
 }
 
+const scaledRoot = ({ fillet, joins, shoulder }: FlexureRoot, scale: number): FlexureRoot => ({
+  fillet: scale * fillet,
+  joins,
+  shoulder: scale * shoulder,
+});
+
 function carryFlexure(flexure: Flexure, carry: Carry): Flexure {
   const { scale } = carry;
   const { centreLine, thickness } = flexure;
@@ -74,6 +80,7 @@ function carryFlexure(flexure: Flexure, carry: Carry): Flexure {
     length: scale * flexure.length,
     bendingLength: scale * flexure.bendingLength,
     depth: scale * flexure.depth,
+    roots: [scaledRoot(flexure.roots[0], scale), scaledRoot(flexure.roots[1], scale)],
     centreLine: { ...centreLine, points: line, length: scale * centreLine.length },
   };
 }
