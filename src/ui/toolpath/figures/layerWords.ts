@@ -1,4 +1,4 @@
-/** Lettering of Fig. 1, in the order of what matters: what goes wrong, then dimensions, then what is always so [px]. */
+/** Lettering of Fig. 1: dimensions, what goes wrong, then what is always so [px]. */
 import type { Point } from '../../../core/geometry/outline.ts';
 import { letteringWidth, type Box, type Label } from '../../drawing/lettering.ts';
 import { boxAround, levelDimension, measured, NO_MARKS, together, type Marks } from '../../drawing/marks.ts';
@@ -88,7 +88,7 @@ function keepDimension({ labels }: Marks, { sheet }: Lettered, room: Room): void
 function acrossDimension({ layer, audit, place, page, unit }: Lettered, room: Room): Marks {
   if (layer.thickness <= 0) return NO_MARKS;
   const text = acrossText(layer.thickness, place.lying === 'crease', unit);
-  for (const share of [0.92, 0.85, 0.78, 0.22, 0.15, 0.68, 0.32, 0.08, 0.6, 0.4]) {
+  for (const share of [0.9, 0.86, 0.8, 0.1, 0.14, 0.2, 0.7, 0.3, 0.6, 0.4]) {
     const along = share * audit.length;
     const sides = sidesAt([layer], along);
     if (!sides) continue;
@@ -184,9 +184,10 @@ export function layerWords(
   for (const ring of rings) keep(room, boxAround(ring, ring.reach + 1));
   room.paper.ink(densified(keepOut, 3));
   for (const { corners } of open) room.paper.ink(densified(corners, 3));
+  // A dimension has few places, words with a leader have many.
+  const across = acrossDimension(lettered, room);
   const faults = faultWords(lettered, room);
   const section = sectionMark(lettered, room);
-  const across = acrossDimension(lettered, room);
   const zone = keepOutWords(lettered, room);
   const words = [...faults, ...padWords(lettered, room)];
   return {

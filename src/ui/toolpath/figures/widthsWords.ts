@@ -57,8 +57,8 @@ function besideOpen(
   const rows = Array.from({ length: 8 }, (_, i) => box.top + 12 + 14 * i).filter((row) => row < box.bottom - 4);
   return boxes.flatMap(({ x, width }) =>
     rows.flatMap((row): readonly Label[] => [
-      { ...label, x: x - 6, y: row, anchor: 'end' },
-      { ...label, x: x + width + 6, y: row, anchor: 'start' },
+      { ...label, x: x - 10, y: row, anchor: 'end' },
+      { ...label, x: x + width + 10, y: row, anchor: 'start' },
       { ...label, x: x + width / 2, y: row, anchor: 'middle' },
     ]),
   );
