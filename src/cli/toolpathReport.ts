@@ -70,7 +70,7 @@ function figuresReport(figures: ToolpathFigures) {
   };
 }
 
-const end = ({ point, at, off, line }: PathEnd) => ({
+const endReport = ({ point, at, off, line }: PathEnd) => ({
   at_mm: flat(point),
   along_mm: shown(at),
   off_mm: shown(off),
@@ -91,8 +91,8 @@ function layerReport(layer: LayerLaid) {
       width_mm: shown(width),
       kind,
     })),
-    starts: layer.starts.map(end),
-    stops: layer.stops.map(end),
+    starts: layer.starts.map(endReport),
+    stops: layer.stops.map(endReport),
     runs_along: shown(layer.along),
     travel_crossings: layer.crossings,
     lifted_crossings: layer.lifted,

@@ -78,9 +78,10 @@ describe('what stands in a layer', () => {
   });
 });
 
-describe('layers on one another', () => {
-  const square = (size: number) => [rectangle(-size / 2, -size / 2, size, size)];
+const square = (size: number) => [rectangle(-size / 2, -size / 2, size, size)];
+const layer = (i: number, outlines: readonly Loop[]) => ({ bottom: 0.2 * i, top: 0.2 * (i + 1), outlines });
 
+describe('layers on one another', () => {
   it('that stand alike are one slab, whose middle stands for it', () => {
     const layers = [10.06, 10, 10.02, 9.98].map((size, i) => ({
       bottom: 0.2 * i,
@@ -93,13 +94,11 @@ describe('layers on one another', () => {
   });
 
   it('lose the noise of a single one, and keep what is wider', () => {
-    const with_ = (more: Loop[]) => [...square(10), ...more];
-    const layer = (i: number, outlines: readonly Loop[]) => ({ bottom: 0.2 * i, top: 0.2 * (i + 1), outlines });
     const tongue = rectangle(5, 0, 0.2, 3);
-    const noisy = stack([layer(0, square(10)), layer(1, with_([tongue])), layer(2, square(10))]);
+    const noisy = stack([layer(0, square(10)), layer(1, [...square(10), tongue]), layer(2, square(10))]);
     expectClose(areaOf(noisy[1]?.outlines ?? noisy[0]!.outlines), 100, { abs: 0.05, because: 'chords of 20 µm' });
     const crease = rectangle(5, 0, 2, 3);
-    const wide = stack([layer(0, square(10)), layer(1, with_([crease])), layer(2, square(10))]);
+    const wide = stack([layer(0, square(10)), layer(1, [...square(10), crease]), layer(2, square(10))]);
     expect(wide.length).toBe(3);
     expectClose(areaOf(wide[1]!.outlines), 106, { abs: 0.05, because: 'chords of 20 µm' });
   });

@@ -41,7 +41,8 @@ function run(moves: readonly Move[], pitch?: number) {
   const heights: number[] = [];
   const sink = new Paths(
     {
-      path: ({ x, y, z, feed: _, ...rest }) => {
+      path: ({ x, y, z, feed, ...rest }) => {
+        expect(feed.length).toBeGreaterThanOrEqual(rest.count - 1);
         paths.push({ ...rest, corners: Array.from({ length: rest.count }, (_one, i) => [x[i]!, y[i]!, z[i]!]) });
       },
       travel: (travel) => travels.push(travel),
@@ -148,15 +149,15 @@ describe('paths', () => {
   });
 });
 
-describe('heights', () => {
-  const heightsOf = (...zs: readonly number[]) => {
-    const steps = new Steps();
-    return zs.map((z) => {
-      steps.at(z);
-      return Number(steps.height.toFixed(6));
-    });
-  };
+const heightsOf = (...zs: readonly number[]) => {
+  const steps = new Steps();
+  return zs.map((z) => {
+    steps.at(z);
+    return Number(steps.height.toFixed(6));
+  });
+};
 
+describe('heights', () => {
   it('are over what was laid last, lower down', () => {
     expect(heightsOf(0.2, 0.4, 0.4, 0.7)).toEqual([0.2, 0.2, 0.2, 0.3]);
   });
@@ -171,11 +172,12 @@ describe('heights', () => {
   });
 });
 
+/** A line 0.42 wide and 0.2 high, of a filament. */
+const layers = (diameter: number) => [
+  { length: 100, laid: (100 * beadArea(0.42, 0.2)) / ((Math.PI * diameter ** 2) / 4), height: 0.2 },
+];
+
 describe('the filament', () => {
-  /** A line 0.42 wide and 0.2 high, of a filament. */
-  const layers = (diameter: number) => [
-    { length: 100, laid: (100 * beadArea(0.42, 0.2)) / ((Math.PI * diameter ** 2) / 4), height: 0.2 },
-  ];
   const figures = (diameter: number) => ({ layers: layers(diameter) }) as unknown as Parameters<typeof filamentOf>[0];
 
   it('is the one with which lines are at least as wide as high', () => {
