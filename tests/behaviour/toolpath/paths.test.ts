@@ -177,9 +177,9 @@ const layers = (diameter: number) => [
   { length: 100, laid: (100 * beadArea(0.42, 0.2)) / ((Math.PI * diameter ** 2) / 4), height: 0.2 },
 ];
 
-describe('the filament', () => {
-  const figures = (diameter: number) => ({ layers: layers(diameter) }) as unknown as Parameters<typeof filamentOf>[0];
+const figures = (diameter: number) => ({ layers: layers(diameter) }) as unknown as Parameters<typeof filamentOf>[0];
 
+describe('the filament', () => {
   it('is the one with which lines are at least as wide as high', () => {
     expect(filamentOf(figures(1.75))).toEqual({ diameter: 1.75, by: 'sized' });
     expect(filamentOf(figures(2.85))).toEqual({ diameter: 2.85, by: 'sized' });
