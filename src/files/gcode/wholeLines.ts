@@ -40,7 +40,9 @@ export class WholeLines {
       this.#carried = NOTHING;
     }
     const last = Math.max(from, piece.lastIndexOf(NEW_LINE) + 1);
-    const safe = Math.max(from, Math.min(last, piece.lastIndexOf(NEW_LINE, piece.length - 1 - SPARE) + 1));
+    // From a place below 0 the search would begin at the end.
+    const farthest = Math.max(0, piece.length - 1 - SPARE);
+    const safe = Math.max(from, Math.min(last, piece.lastIndexOf(NEW_LINE, farthest) + 1));
     this.#hand(piece, from, safe);
     this.#hand(joined(piece.subarray(safe, last)));
     this.#carry(piece.subarray(last));
