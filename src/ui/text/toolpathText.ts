@@ -141,7 +141,7 @@ export function cautionsOf(
           `It lays at more heights than are told apart; figures by layer are of the first ${grouped(figures.layers.length)}.`,
         ]
       : []),
-    ...(looked.layers < looked.of
+    ...(looked.layers < looked.of && figures.pitch === undefined
       ? [
           `Thin sections were looked for in ${grouped(looked.layers)} of its ${grouped(looked.of)} layers, spread over its height.`,
         ]
@@ -153,6 +153,10 @@ export function cautionsOf(
 
 /** Of a file that moves and lays nothing, and of one in which nothing is thin. */
 export function nothingText({ figures, thickest }: CheckedToolpath<GcodeText>, name: string, unit: LengthUnit) {
+  if (figures.pitch !== undefined) {
+    const says = `${quoted(name)} is laid as one spiral: one wall all round, thin everywhere, so that nothing in it tells what should bend. Draw a box round the place.`;
+    return { head: 'A spiral: no thin section looked for', says, isLaid: true };
+  }
   if (figures.box) {
     const says = `${quoted(name)} is nowhere ${setLength(thickest, unit)}${unitAfter(unit)} thick or thinner between two thicker bodies. If it should bend somewhere, say how thick to look for, or draw a box round the place.`;
     return { head: 'No thin section found', says, isLaid: true };
@@ -175,12 +179,16 @@ export function badLineText(why: GcodeText['badLines'][number]['why']): string {
 }
 
 export function lookedWords(
-  { looked, places, thickest }: CheckedToolpath<GcodeText>,
+  { looked, places, thickest, figures }: CheckedToolpath<GcodeText>,
   unit: LengthUnit,
 ): readonly string[] {
   const found = places.filter(({ place }) => place.from === 'found').length;
+  const where =
+    looked.layers === looked.of ? `all ${grouped(looked.of)}` : `${grouped(looked.layers)} of ${grouped(looked.of)}`;
+  const solid = `outlines are drawn round their beads, and thin sections are looked for in the solid that ${where} make.`;
+  const spiral = 'this one rises all along, and in such a wall no thin section is looked for.';
   return [
-    `Layers are told by the heights at which something is laid, whatever lifts between; outlines are drawn round their beads, and thin sections are looked for in the solid that ${looked.layers === looked.of ? `all ${grouped(looked.of)}` : `${grouped(looked.layers)} of ${grouped(looked.of)}`} make.`,
+    `Layers are told by the heights at which something is laid, whatever lifts between; ${figures.pitch === undefined ? solid : spiral}`,
     `Called a thin section: at most ${setLength(thickest, unit)}${unitAfter(unit)} thick, between bodies at either end that are clearly thicker. ${found === 0 ? 'None' : capital(inWords(found))} found.`,
     'A line is as wide as its filament makes it at the height of its layer. The section is cut across every 0.25 mm along its length.',
     'Remarks in the file are not read: kinds of lines, widths and layers are taken from the moves alone.',

@@ -10,7 +10,14 @@ import { changeSaid, laidText, rowName, wantedText } from '../../../src/ui/text/
 import { figureRows, textRows } from '../../../src/ui/text/toolpathFactsText.ts';
 import { findingSaid, layersText, placeSaid, runsText } from '../../../src/ui/text/toolpathFindingText.ts';
 import { toolpathReport } from '../../../src/ui/text/toolpathReportText.ts';
-import { cautionsOf, laidHeading, laidShort, nothingText, tallyText } from '../../../src/ui/text/toolpathText.ts';
+import {
+  cautionsOf,
+  laidHeading,
+  laidShort,
+  lookedWords,
+  nothingText,
+  tallyText,
+} from '../../../src/ui/text/toolpathText.ts';
 
 /** Blanks that only the screen tells apart. */
 const plain = (text: string) => text.replaceAll(/[\u00a0\u2009]/g, ' ');
@@ -317,6 +324,15 @@ describe('the facts of a file', () => {
     const says = nothingText({ ...TOOLPATH, figures: milled }, 'a.nc', 'mm');
     expect(says.head).toBe('Nothing is laid');
     expect(says.says).toContain('this looks like a milling file');
+  });
+
+  it('says of a spiral that nothing in it tells what should bend', () => {
+    const spiral = { ...TOOLPATH, figures: { ...TOOLPATH.figures, pitch: 0.3 }, looked: { layers: 0, of: 90 } };
+    const { head, says } = nothingText(spiral, 'vase.gcode', 'mm');
+    expect(head).toBe('A spiral: no thin section looked for');
+    expect(says).toContain('one wall all round');
+    expect(lookedWords(spiral, 'mm')[0]).toContain('rises all along');
+    expect(cautionsOf(spiral, 'vase.gcode', false).join(' ')).not.toContain('0 of');
   });
 });
 
