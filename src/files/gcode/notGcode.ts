@@ -15,6 +15,7 @@ const BEGINNINGS: readonly (readonly [string, string])[] = [
 /** A line that a printer understands, or a comment. */
 const LINE = /^\s*\/?(?:n\d+\s*)?(?:[gmt]\s*\d|[xyzef]\s*[-+.\d]|[;(%]|[a-z]{2,}\w*(?:\s|$))/i;
 const A_WORD = /^\s*\/?(?:n\d+\s*)?(?:[gm]\s*\d|[xyz]\s*[-+.\d])/i;
+const COMMENT = /^\s*[;(%]/;
 /** Text enough to tell by [characters]. */
 const LOOKED = 65_536;
 
@@ -26,14 +27,19 @@ function linesOf(head: Uint8Array): readonly string[] {
   return text.replace(/^(?:ï»¿|ÿþ|þÿ)/, '').split(/\r\n|\r|\n/);
 }
 
+/** Control characters are in no text, but for the zeros of wide ones. */
+function isText(head: Uint8Array): boolean {
+  const isWide = (head[0] === 0xff && head[1] === 0xfe) || (head[0] === 0xfe && head[1] === 0xff);
+  return isWide || !head.subarray(0, 4096).some(isControl);
+}
+
 /**
  * Whether a file reads like G-code.
  *
  * @param head - its first bytes, some thousands of them
  */
 export function saysGcode(head: Uint8Array): boolean {
-  const isWide = (head[0] === 0xff && head[1] === 0xfe) || (head[0] === 0xfe && head[1] === 0xff);
-  if (!isWide && head.subarray(0, 4096).some(isControl)) return false;
+  if (!isText(head)) return false;
   const lines = linesOf(head).filter((line) => line.trim() !== '');
   const good = lines.filter((line) => LINE.test(line)).length;
   return lines.some((line) => A_WORD.test(line)) && good >= 0.5 * lines.length;
@@ -58,8 +64,9 @@ export function notGcode(head: Uint8Array, size: number): Problem | undefined {
   };
 }
 
-/** Long heads of comments come before the first words of some. */
+/** Long heads of comments come before the first words of some; the last line that is looked at is cut off. */
 function isHeadOfComments(head: Uint8Array): boolean {
   const lines = linesOf(head).filter((line) => line.trim() !== '');
-  return lines.length > 0 && lines.every((line, i) => LINE.test(line) || i === lines.length - 1);
+  const whole = lines.slice(0, -1);
+  return isText(head) && whole.length > 0 && whole.every((line) => COMMENT.test(line));
 }
