@@ -1,23 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { LayerLaid } from '../../../src/core/inspect/toolpath/audit.ts';
-import type { CheckedToolpath } from '../../../src/core/inspect/toolpath/checkedToolpath.ts';
 import type { JudgedPlace, LaidFinding, LaidRow } from '../../../src/core/inspect/toolpath/judgedPlace.ts';
-import type { LayerFigures } from '../../../src/core/inspect/toolpath/toolpathFigures.ts';
-import type { GcodeText } from '../../../src/files/gcode/gcodeText.ts';
 import { plainLetter } from '../../../src/ui/text/letterText.ts';
 import { plainly } from '../../../src/ui/text/said.ts';
 import { changeSaid, laidText, rowName, wantedText } from '../../../src/ui/text/toolpathChangeText.ts';
 import { figureRows, textRows } from '../../../src/ui/text/toolpathFactsText.ts';
 import { findingSaid, layersText, placeSaid, runsText } from '../../../src/ui/text/toolpathFindingText.ts';
 import { toolpathReport } from '../../../src/ui/text/toolpathReportText.ts';
-import {
-  cautionsOf,
-  laidHeading,
-  laidShort,
-  lookedWords,
-  nothingText,
-  tallyText,
-} from '../../../src/ui/text/toolpathText.ts';
+import { cautionsOf, laidHeading, laidShort, nothingText, tallyText } from '../../../src/ui/text/toolpathText.ts';
+import { TEXT, TOOLPATH } from '../../support/toldToolpath.ts';
 
 /** Blanks that only the screen tells apart. */
 const plain = (text: string) => text.replaceAll(/[\u00a0\u2009]/g, ' ');
@@ -230,72 +221,6 @@ describe('what is wanted beside what is laid', () => {
   });
 });
 
-const TEXT: GcodeText = {
-  bytes: 188_995,
-  lines: 7102,
-  commands: 7000,
-  moves: [400, 6500, 0, 0],
-  modal: 0,
-  isEver: {
-    inch: false,
-    relative: false,
-    relativeFeed: true,
-    absoluteFeed: false,
-    volumetric: false,
-    flow: false,
-  },
-  numbered: 0,
-  checksums: 0,
-  badChecksums: 0,
-  resets: 1,
-  feedResets: 1,
-  firmwareRetractions: 0,
-  firmwareRestores: 0,
-  toolChanges: 0,
-  tools: [],
-  named: 0,
-  bad: 0,
-  badLines: [],
-};
-
-const layerFigures = (z: number, height: number): LayerFigures => ({
-  z,
-  height,
-  length: 70,
-  laid: 2,
-  pieces: 40,
-  least: { x: 0, y: 0 },
-  greatest: { x: 20, y: 7 },
-});
-
-const TOOLPATH: CheckedToolpath<GcodeText> = {
-  text: TEXT,
-  figures: {
-    printingMoves: 6000,
-    travelMoves: 400,
-    feedOnlyMoves: 500,
-    retractions: 250,
-    printingLength: 2100,
-    travelLength: 812,
-    filament: 60.5,
-    byTool: [{ tool: 0, filament: 60.5 }],
-    filamentOnMoves: 60,
-    feedForward: 260,
-    feedNet: 60,
-    box: { min: { x: 0, y: 0, z: 0.2 }, max: { x: 22, y: 7, z: 6 } },
-    heights: 30,
-    layers: Array.from({ length: 30 }, (_, i) => layerFigures(0.2 * (i + 1), i === 0 ? 0.24 : 0.2)),
-    isCut: false,
-  },
-  filament: { diameter: 1.75, by: 'sized' },
-  places: [],
-  passedOver: [],
-  plans: [],
-  looked: { layers: 30, of: 30 },
-  thickest: 2.6,
-  isCut: false,
-};
-
 describe('the facts of a file', () => {
   const rows = new Map([...figureRows(TOOLPATH, 'mm'), ...textRows(TOOLPATH)].map(([of, value]) => [of, plain(value)]));
 
@@ -324,15 +249,6 @@ describe('the facts of a file', () => {
     const says = nothingText({ ...TOOLPATH, figures: milled }, 'a.nc', 'mm');
     expect(says.head).toBe('Nothing is laid');
     expect(says.says).toContain('this looks like a milling file');
-  });
-
-  it('says of a spiral that nothing in it tells what should bend', () => {
-    const spiral = { ...TOOLPATH, figures: { ...TOOLPATH.figures, pitch: 0.3 }, looked: { layers: 0, of: 90 } };
-    const { head, says } = nothingText(spiral, 'vase.gcode', 'mm');
-    expect(head).toBe('A spiral: no thin section looked for');
-    expect(says).toContain('one wall all round');
-    expect(lookedWords(spiral, 'mm')[0]).toContain('rises all along');
-    expect(cautionsOf(spiral, 'vase.gcode', false).join(' ')).not.toContain('0 of');
   });
 });
 
