@@ -13,8 +13,13 @@ const OPTIONS = { filamentDiameter: 1.75 };
 const scan = (bytes: Uint8Array | string, sink = new Kept()) =>
   scanGcode(bytesSource(bytesOfText(bytes)), OPTIONS, sink);
 
+/** Bytes that begin so. */
+const at = (...codes: number[]) => Uint8Array.of(...codes, ...new Uint8Array(100));
+const giveUp = () => {
+  throw new Error('given up');
+};
+
 describe('what is refused', () => {
-  const at = (...codes: number[]) => Uint8Array.of(...codes, ...new Uint8Array(100));
   it.each<readonly [string, Uint8Array | string, string, RegExp]>([
     ['an empty file', '', 'unreadable', /empty/],
     ['binary G-code', at(0x47, 0x43, 0x44, 0x45, 1), 'not-our-file', /binary G-code; export it as text/],
@@ -66,9 +71,6 @@ describe('what is read', () => {
   it('until whoever waits gives up', async () => {
     const sink = new Kept();
     const text = 'G1 X1\n'.repeat(1_000_000);
-    const giveUp = () => {
-      throw new Error('given up');
-    };
     await expect(scanGcode(bytesSource(bytesOfText(text)), OPTIONS, sink, giveUp)).rejects.toThrow('given up');
     expect(sink.moves.length).toBeLessThan(300_000);
   });
