@@ -91,6 +91,7 @@ function layerReport(layer: LayerLaid) {
       width_mm: shown(width),
       kind,
     })),
+    pressed: { most_mm: shown(layer.pressed.most), share: shown(layer.pressed.share) },
     starts: layer.starts.map(endReport),
     stops: layer.stops.map(endReport),
     runs_along: shown(layer.along),

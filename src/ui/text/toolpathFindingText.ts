@@ -56,10 +56,7 @@ const size = (value: number | undefined, unit: LengthUnit) =>
   `${value === undefined ? '–' : lengthFigure(value, unit)}${unitAfter(unit)}`;
 
 /** “0.10 to 0.27 mm”, or one figure where both ends come to the same. */
-function spanText(
-  span: { readonly least: number; readonly most: number } | undefined,
-  unit: LengthUnit,
-): string {
+function spanText(span: { readonly least: number; readonly most: number } | undefined, unit: LengthUnit): string {
   if (!span) return size(undefined, unit);
   const [least, most] = [lengthFigure(span.least, unit), lengthFigure(span.most, unit)];
   return least === most ? size(span.most, unit) : `${least} to ${most}${unitAfter(unit)}`;
@@ -201,6 +198,14 @@ const SAY: Readonly<Record<LaidFindingKind, (saying: Saying) => FindingSaid>> = 
     ],
     more: 'Across, lines hold only by sticking to one another.',
   }),
+  pressed: (saying) => ({
+    said: [
+      'Lines lie up to ',
+      num(size(saying.finding.widths?.most, saying.unit)),
+      ` closer than their plastic has room for${on(saying)}.`,
+    ],
+    more: 'What is too much bulges out at the sides or builds up. Lay them farther apart, or less of it.',
+  }),
   crossed: (saying) => ({
     said: [
       num(counted(saying.finding.places ?? saying.finding.count, 'move')),
@@ -252,6 +257,7 @@ const CLAIMS: Partial<Readonly<Record<LaidFindingKind, (saying: Saying) => strin
   'thin-line': (saying) => `a thin line lies among the whole ones${ofAll(saying)}`,
   'open-all-along': (saying) => `it is open all along${ofAll(saying)}`,
   'open-places': (saying) => `gaps are left${ofAll(saying)}`,
+  pressed: (saying) => `lines are pressed into one another${ofAll(saying)}`,
   uneven: (saying) => `lines are ${spanText(saying.finding.widths, saying.unit)} wide`,
   thickness: ({ finding, judged, unit }) =>
     `it is ${spanText(finding.widths, unit)} thick where ${size(judged.wanted.thickness, unit)} was wanted`,

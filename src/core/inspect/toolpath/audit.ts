@@ -30,6 +30,14 @@ export interface OpenPlace {
   readonly kind: 'between' | 'along';
 }
 
+/** Neighbours that lie closer than their plastic has room for. */
+export interface Pressed {
+  /** How much closer, at most [mm]; 0 where none does. */
+  readonly most: Mm;
+  /** In which share of the cuts [-]. */
+  readonly share: number;
+}
+
 /** Where a path begins or ends. */
 export interface PathEnd {
   readonly point: Point;
@@ -55,6 +63,7 @@ export interface LayerLaid {
   readonly thickness: Mm;
   readonly tracks: readonly Track[];
   readonly open: readonly OpenPlace[];
+  readonly pressed: Pressed;
   /** Where contours start, or open lines begin, in the zone that should be kept free of them. */
   readonly starts: readonly PathEnd[];
   /** Where lines stop inside the section, other than at a start point. */

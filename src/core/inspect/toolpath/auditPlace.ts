@@ -7,6 +7,7 @@ import type { Near } from './near.ts';
 import { openPlaces, type Looked } from './openPlaces.ts';
 import { pathEnds } from './pathEnds.ts';
 import type { Place } from './place.ts';
+import { pressedIn } from './pressed.ts';
 import { runFrame, type RunFrame } from './runFrame.ts';
 import { addWidths, isOnSection, sectionCuts, widthAcross } from './sectionCuts.ts';
 import { tracksOf } from './tracks.ts';
@@ -90,6 +91,7 @@ function layerOf(layer: NearLayer, cut: LayerCut, crossed: Crossed, section: Sec
     thickness: across.length > 0 ? mean(across) : 0,
     tracks: tracksOf(cut.walks, isOn, frame),
     open: openPlaces(cuts, frame, where),
+    pressed: pressedIn(asked, layer.height),
     ...pathEnds(frame, layer, { reach, line, diameter, margin: first * frame.step }),
     along: cut.length > 0 ? cut.along / cut.length : 0,
     ...crossed,

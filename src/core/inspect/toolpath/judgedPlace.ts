@@ -33,6 +33,7 @@ export type LaidFindingKind =
   | 'thin-line' // a line that is under three quarters of the wanted width lies among them; `broken` where it is not all along
   | 'open-all-along' // a gap between two lines from end to end
   | 'open-places' // shorter gaps
+  | 'pressed' // neighbours lie closer than their plastic has room for
   | 'uneven' // whole lines differ from the wanted width by more than a tenth, or change that much along the section
   | 'wider-first' // the lowest one or two layers are wider (or narrower), as first layers are
   | 'thickness' // another thickness than wanted, with what it does to strain and effort

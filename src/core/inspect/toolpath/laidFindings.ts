@@ -16,6 +16,9 @@ const WIDER_FROM = 0.05;
 const FIRST_LAYERS = 2;
 /** Less than this share of what is laid runs along [-]: most of it does not. Ours. */
 const RUNS_ACROSS = 0.5;
+/** Neighbours may lie closer by this share of a line than they have room for [-], as flow varies by some hundredths; over this share of the section. Ours. */
+const PRESSED_OVER = 0.12;
+const PRESSED_ALONG = 0.25;
 /** So many lines of the text are named [-]. */
 const MOST_NAMED = 5;
 
@@ -115,6 +118,15 @@ function gaps({ facts: { layers } }: Judging): readonly LaidFinding[] {
       { places: open.length, ...span(open.map(({ width }) => width)) },
     ),
   ];
+}
+
+/** Neighbours laid into one another over a good part of the section; not a crease, whose layers may cross. */
+function pressedTold({ wanted, facts: { layers } }: Judging): readonly LaidFinding[] {
+  if (wanted.countOf === 'layers') return [];
+  const having = layers.filter(({ laid: { pressed } }) => {
+    return pressed.most > PRESSED_OVER * wanted.each && pressed.share > PRESSED_ALONG;
+  });
+  return told('pressed', 'caution', having, span(having.map(({ laid }) => laid.pressed.most)));
 }
 
 /** The lowest layers, where they lie on the plate and are wider or narrower than those above; in one sense. */
@@ -239,6 +251,7 @@ export function laidFindings(judging: Judging): readonly LaidFinding[] {
     ...direction(judging),
     ...thinLines(judging),
     ...gaps(judging),
+    ...pressedTold(judging),
     ...evenness(judging),
     ...sizes(judging),
     ...travel(judging),
