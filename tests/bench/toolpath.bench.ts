@@ -147,9 +147,10 @@ async function held(size: number): Promise<Held> {
   return { heap, buffers, all };
 }
 
+const say = ({ heap, buffers, all }: Held) =>
+  `heap ${heap.toFixed(0)}, buffers ${buffers.toFixed(0)}, in all ${all.toFixed(0)} MB`;
+
 describe('memory', async () => {
-  const say = ({ heap, buffers, all }: Held) =>
-    `heap ${heap.toFixed(0)}, buffers ${buffers.toFixed(0)}, in all ${all.toFixed(0)} MB`;
   await held(10e6);
   const [short, long] = [await held(10e6), await held(500e6)];
   console.log(`10 MB: ${say(short)}; 500 MB: ${say(long)}`);

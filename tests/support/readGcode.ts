@@ -54,7 +54,7 @@ export class Kept implements MoveSink {
 }
 
 /** Two sinks as one. */
-export const both = (one: MoveSink, other: MoveSink): MoveSink => ({
+const both = (one: MoveSink, other: MoveSink): MoveSink => ({
   take: (rows, count) => {
     one.take(rows, count);
     other.take(rows, count);

@@ -1,7 +1,7 @@
 /** Words of a line: numbers by their letter. */
 
 /** Place of a letter among the words: A is 1. */
-export const letter = (name: string): number => name.charCodeAt(0) & 31;
+const letter = (name: string): number => name.charCodeAt(0) & 31;
 
 export const E = letter('E');
 export const G = letter('G');

@@ -32,7 +32,7 @@ interface Looking {
   readonly layer: number;
 }
 
-export const useLooking = create<Looking>()(() => ({ place: 1, layer: 1 }));
+const useLooking = create<Looking>()(() => ({ place: 1, layer: 1 }));
 
 export function choosePlace(place: number, layer = 1): void {
   useLooking.setState({ place, layer });
