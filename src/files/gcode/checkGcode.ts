@@ -81,7 +81,11 @@ export async function checkGcode(
   asked: ToolpathAsked,
   { alive, say }: ToolpathHeard,
 ): Promise<Result<CheckedToolpath<GcodeText>>> {
-  const within = (from: number, to: number) => (share: number) => alive(from + (to - from) * share);
+  let done = 0;
+  const within = (from: number, to: number) => (share: number) => {
+    done = Math.max(done, from + (to - from) * share);
+    alive(done);
+  };
   say('reading', 0);
   const first = await read(source, asked.diameter, within(0, READ));
   if (!first.ok) return first;
@@ -90,9 +94,9 @@ export async function checkGcode(
   const { pitch, layers } = figures;
   say('outlining', 0);
   const bands = bandsOf(layers, pitch);
-  const outlined = new LayerPlans(bands, diameter, () => alive(READ));
+  const outlined = new LayerPlans(bands, diameter, () => alive(done));
   await pass(source, diameter, outlined, pitch, within(READ, OUTLINED));
-  const slabs = stack(outlined.end(), () => alive(OUTLINED));
+  const slabs = stack(outlined.end(), () => alive(done));
   say('looking', 0);
   const found: Found = (count) => say('looking', count);
   // A spiral is one wall all round, all of it thin: where something bends in it only the user can tell.
