@@ -7,7 +7,7 @@ import type { Mm } from '../../core/units.ts';
 import { BadLines } from './badLines.ts';
 import type { GcodeText } from './gcodeText.ts';
 import { Machine } from './machine.ts';
-import { notDigits, ofFourDigits, TENS } from './numbers.ts';
+import { TENS } from './numbers.ts';
 import { OddLines } from './oddLines.ts';
 import { WholeLines } from './wholeLines.ts';
 import { Words } from './words.ts';
@@ -55,7 +55,7 @@ export class GcodeReader {
       bytes: this.#bytes,
       lines: this.#lines,
       commands: this.#commands + commands,
-      ...this.#machine.told.all(),
+      ...this.#machine.told(),
       ...odd,
       bad: this.#badLines.count,
       badLines: this.#badLines.told,
@@ -68,20 +68,34 @@ export class GcodeReader {
    * knows motions with their words and comments; a line with anything else is read again by `OddLines`, which knows all.
    */
   #read(bytes: Uint8Array, from: number, to: number): void {
-    // In the function, since only there they are known to be constant: outside they would be read again for every byte.
+    // In the function, since only there they are known to be constant: outside they would be looked up again for every byte.
     const LINE_END = 10;
     const BLANK = 32;
     const MINUS = 45;
     const POINT = 46;
     const ZERO = 48;
+    const NINE = 57;
     const SEMICOLON = 59;
-    const ZEROS = 0x30_30_30_30;
-    const ONLY_LAST = -0x80_00_00_00;
+    // How most lines begin, as the lowest three bytes of four: G, 1 and a blank.
+    const THREE = 0xff_ff_ff;
+    const G1_BLANK = 0x20_31_47;
     // G, and all letters whose numbers are no lengths: G, M, N, T.
     const G = 7;
     const NO_LENGTH = (1 << 7) | (1 << 13) | (1 << 14) | (1 << 20);
     // With no more digits before and behind the point, both together make a whole number that is exact.
     const MOST_DIGITS = 7;
+    const tenTo = TENS;
+    const ZEROS = 0x30_30_30_30;
+    const ONLY_LAST = 0x80_00_00_00 | 0;
+    // Of four bytes less '0' each, the first in the lowest place: the highest bits of those that are no digits, right up to the first.
+    // oxlint-disable-next-line unicorn/consistent-function-scoping
+    const notDigits = (four: number): number => ((four + 0x76_76_76_76) | four) & (0x80_80_80_80 | 0);
+    // What four digits make: pairs first, then both.
+    // oxlint-disable-next-line unicorn/consistent-function-scoping
+    const ofFourDigits = (four: number): number => {
+      const pairs = (Math.imul(four, 10) + (four >>> 8)) & 0x00_ff_00_ff;
+      return (Math.imul(pairs, 100) + (pairs >>> 16)) & 0xff_ff;
+    };
     const { value } = this.#words;
     const machine = this.#machine;
     const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
@@ -91,6 +105,10 @@ export class GcodeReader {
       let seen = 0;
       let motion = -1;
       let isPlain = true;
+      if ((view.getInt32(i, true) & THREE) === G1_BLANK) {
+        motion = 1;
+        i += 3;
+      }
       let c = bytes[i]!;
       while (c !== LINE_END) {
         if (c <= BLANK) {
@@ -98,7 +116,7 @@ export class GcodeReader {
           c = bytes[i]!;
           continue;
         }
-        if (((c | 32) - 97) >>> 0 > 25) {
+        if ((c | 32) < 97 || (c | 32) > 122) {
           isPlain = c === SEMICOLON;
           break;
         }
@@ -117,12 +135,12 @@ export class GcodeReader {
           whole = ofFourDigits(four << 8);
           i += 3;
           c = bytes[i]!;
-        }
-        while ((c - ZERO) >>> 0 <= 9) {
-          whole = (Math.imul(10, whole) + c - ZERO) | 0;
-          i += 1;
-          c = bytes[i]!;
-        }
+        } else
+          while (c >= ZERO && c <= NINE) {
+            whole = (Math.imul(10, whole) + c - ZERO) | 0;
+            i += 1;
+            c = bytes[i]!;
+          }
         const wholes = i - first;
         let decimals = 0;
         let part = 0;
@@ -139,7 +157,7 @@ export class GcodeReader {
             i += 4;
           }
           c = bytes[i]!;
-          while ((c - ZERO) >>> 0 <= 9) {
+          while (c >= ZERO && c <= NINE) {
             part = (Math.imul(10, part) + c - ZERO) | 0;
             i += 1;
             c = bytes[i]!;
@@ -151,21 +169,25 @@ export class GcodeReader {
           continue;
         }
         // No digits at all are too many, too.
-        if (((wholes | decimals) - 1) >>> 0 >= MOST_DIGITS || ((NO_LENGTH >> place) & 1) !== 0) {
+        if ((wholes | decimals) > MOST_DIGITS || (wholes | decimals) === 0 || ((NO_LENGTH >> place) & 1) !== 0) {
           isPlain = false;
           break;
         }
-        const tens = TENS[decimals]!;
+        const tens = tenTo[decimals]!;
         const size = (whole * tens + part) / tens;
         value[place] = sign === MINUS ? -size : size;
         seen |= 1 << place;
+        if (c === BLANK) {
+          i += 1;
+          c = bytes[i]!;
+        }
       }
       if (c !== LINE_END) i = bytes.indexOf(LINE_END, i);
       this.#lines += 1;
       if (!isPlain) this.#odd.read(bytes, start, i, this.#lines);
       else if (motion >= 0 || machine.isMove(seen)) {
         this.#commands += 1;
-        const why = machine.move(seen, motion, this.#lines);
+        const why = motion < 0 ? machine.goOn(seen, this.#lines) : machine.move(seen, motion, this.#lines);
         if (why !== undefined) this.#badLines.add(bytes, start, this.#lines, why);
       }
       start = i + 1;

@@ -24,14 +24,21 @@ const MOST_TOOLS = 64;
 /** More is a slip of the file [%]. */
 const MOST_FLOW = 1000;
 
+/** How filament is told, by bits. */
+const ABSOLUTE_FEED = 1;
+const RELATIVE_FEED = 2;
+
 const bit = (place: number) => 1 << place;
 const PLACES = bit(X) | bit(Y) | bit(Z);
 const MOVES = PLACES | bit(E);
 const MOVING = MOVES | bit(I) | bit(J) | bit(K) | bit(R);
 
+/** Written so that what is no number is beyond, too. */
+const isBeyond = (...places: readonly number[]) => places.some((place) => !(Math.abs(place) <= FARTHEST));
+
 export class Machine {
   /** What it knows of the text. */
-  readonly told = new Told();
+  readonly #told = new Told();
   readonly #sink: MoveSink;
   readonly #words: Words;
   readonly #value: Float64Array;
@@ -46,7 +53,9 @@ export class Machine {
   #isVolumetric = false;
   #plane = planeOf(17);
   #tool = 0;
-  readonly #moves = this.told.moves;
+  /** How filament has been told, by bits. */
+  #feeds = 0;
+  readonly #moves = this.#told.moves;
   /** Of moves that come without a word for how; −1 before any. */
   #motion = -1;
 
@@ -55,6 +64,11 @@ export class Machine {
     this.#value = words.value;
     this.#sink = sink;
     this.#filamentArea = (Math.PI * filamentDiameter ** 2) / 4;
+  }
+
+  told() {
+    const [isFeedAbsolute, isFeedRelative] = [ABSOLUTE_FEED, RELATIVE_FEED].map((way) => (this.#feeds & way) !== 0);
+    return this.#told.all(isFeedAbsolute!, isFeedRelative!);
   }
 
   /** Takes a word that holds from now on; tells whether it is one. `code` is ten times its number. */
@@ -66,7 +80,7 @@ export class Machine {
         this.#plane = planeOf((code / 10) as PlaneNumber);
         return true;
       case 200:
-        this.told.isEver.inch = true;
+        this.#told.isEver.inch = true;
         this.#units(MM_IN_INCH);
         return true;
       case 210:
@@ -75,7 +89,7 @@ export class Machine {
       case 900:
       case 910:
         this.#isRelative = code === 910;
-        this.told.isEver.relative ||= this.#isRelative;
+        this.#told.isEver.relative ||= this.#isRelative;
         return true;
       case 901:
       case 911:
@@ -102,7 +116,7 @@ export class Machine {
   volumetric(): void {
     const [diameter, isOn] = [D, S].map((place) => (this.#words.has(place) ? this.#value[place]! : 1));
     this.#isVolumetric = diameter! > 0 && isOn! > 0;
-    this.told.isEver.volumetric ||= this.#isVolumetric;
+    this.#told.isEver.volumetric ||= this.#isVolumetric;
     this.#units(this.#s[AT.scale]!);
   }
 
@@ -110,15 +124,15 @@ export class Machine {
   flow(): void {
     const percent = this.#words.has(S) ? this.#value[S]! : 100;
     if (!(percent >= 0 && percent <= MOST_FLOW)) return;
-    this.told.isEver.flow ||= percent !== 100;
+    this.#told.isEver.flow ||= percent !== 100;
     this.#s[AT.flow] = percent / 100;
   }
 
   /** T: the first is no change. */
   tool(number: number): void {
     if (!(number >= 0 && number < MOST_TOOLS && Number.isInteger(number))) return;
-    if (this.told.tools.size > 0 && number !== this.#tool) this.told.counts.toolChanges += 1;
-    this.told.tools.add(number);
+    if (this.#told.tools.size > 0 && number !== this.#tool) this.#told.counts.toolChanges += 1;
+    this.#told.tools.add(number);
     this.#owed[this.#tool] = this.#s[AT.owed]!;
     this.#s[AT.owed] = this.#owed[number]!;
     this.#tool = number;
@@ -144,11 +158,11 @@ export class Machine {
       all ? 0 : this.#value[place]! * s[place === E ? AT.feedUnit : AT.scale]!,
     );
     const named = [X, Y, Z, E].map((place) => all || this.#words.has(place));
-    if (named.some((is, k) => is && !(Math.abs(told[k]!) <= FARTHEST))) return 'bad-number';
+    if (isBeyond(...told.filter((_, k) => named[k]))) return 'bad-number';
     for (let k = 0; k < 3; k += 1) if (named[k]) s[AT.offX + k] = s[AT.x + k]! - told[k]!;
     if (named[3]) s[AT.pushed] = told[3]!;
-    this.told.counts.resets += 1;
-    if (named[3]) this.told.counts.feedResets += 1;
+    this.#told.counts.resets += 1;
+    if (named[3]) this.#told.counts.feedResets += 1;
     return undefined;
   }
 
@@ -160,8 +174,16 @@ export class Machine {
   /** G10 and G11, where no words make them something else. */
   firmwareFeed(isRestored: boolean): void {
     if ((this.#words.seen & (bit(P) | bit(L) | bit(R) | PLACES)) !== 0) return;
-    if (isRestored) this.told.counts.firmwareRestores += 1;
-    else this.told.counts.firmwareRetractions += 1;
+    if (isRestored) this.#told.counts.firmwareRestores += 1;
+    else this.#told.counts.firmwareRetractions += 1;
+  }
+
+  /** A move without a word for how: as the one before. */
+  goOn(seen: number, line: number): BadLineWhy | undefined {
+    if (this.#motion < 0) return 'no-word';
+    const why = this.move(seen, this.#motion, line);
+    if (why !== 'bad-number') this.#told.counts.modal += 1;
+    return why;
   }
 
   /** Whether such words ask for a move, by themselves. */
@@ -173,9 +195,9 @@ export class Machine {
    * A move by the words of the line; tells what is wrong with it.
    *
    * @param seen - bits of the words that it has
-   * @param asked - 0 to 3; less than 0 for one without a word for how
+   * @param motion - 0 to 3
    */
-  move(seen: number, asked: number, line: number): BadLineWhy | undefined {
+  move(seen: number, motion: number, line: number): BadLineWhy | undefined {
     // In the function, since only there they are known to be constant: outside they would be read again for every move.
     const X_WORD = 24;
     const Y_WORD = 25;
@@ -208,8 +230,9 @@ export class Machine {
     const ROW: typeof row.MOVE_SIZE = 8;
     const RAPID: typeof row.RAPID = 8;
     const TOOL: typeof row.TOOL = 16;
-    const motion = asked < 0 ? this.#motion : asked;
-    if (motion < 0) return 'no-word';
+    const MOST: typeof FARTHEST = 1e6;
+    const ROWS: typeof BATCH = 1024;
+    const TOLD_IN_ALL: typeof ABSOLUTE_FEED = 1;
     const value = this.#value;
     const s = this.#s;
     const scale = s[SCALE]!;
@@ -232,18 +255,17 @@ export class Machine {
       if (this.#isRelative || this.#isFeedRelative) {
         pushed += amount;
         feed = amount * s[FEED_SCALE]!;
-        if (this.#isFeedRelative) this.told.isFeedRelative = true;
+        if (this.#isFeedRelative) this.#feeds |= RELATIVE_FEED;
       } else {
         feed = (amount - pushed) * s[FEED_SCALE]!;
         pushed = amount;
-        this.told.isFeedAbsolute = true;
+        this.#feeds |= TOLD_IN_ALL;
       }
     }
     // Written so that what is no number fails too; the sum spares four comparisons where it is small, as it nearly always is.
     const far = Math.abs(x) + Math.abs(y) + Math.abs(z) + Math.abs(feed);
-    if (!(far < FARTHEST) && [x, y, z, feed].some((to) => !(Math.abs(to) <= FARTHEST))) return 'bad-number';
+    if (!(far < MOST) && isBeyond(x, y, z, feed)) return 'bad-number';
     s[PE] = pushed;
-    if (asked < 0) this.told.counts.modal += 1;
     this.#motion = motion;
     this.#moves[motion]! += 1;
     let laid = feed * s[FLOW]!;
@@ -276,7 +298,7 @@ export class Machine {
     rows[at + FLAGS] = motion === 0 ? TOOL * this.#tool + RAPID : TOOL * this.#tool;
     rows[at + LINE] = line;
     this.#count += 1;
-    if (this.#count === BATCH) this.flush();
+    if (this.#count === ROWS) this.flush();
     return undefined;
   }
 

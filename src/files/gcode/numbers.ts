@@ -1,30 +1,10 @@
-/** Numbers of words: digits four at once, and any number by itself. */
+/** Numbers of words, of any digits. */
 
 /** Digits that a number of 53 bits holds for sure. */
 const EXACT_DIGITS = 15;
 
 /** Powers of ten that such a number holds for sure. */
 export const TENS = Float64Array.from({ length: EXACT_DIGITS + 1 }, (_, i) => 10 ** i);
-
-/**
- * Which of four bytes are no digits.
- *
- * @param four - less '0' each, the first in the lowest place
- * @returns the highest bits of those that are none, right up to the first of them: 0 where all are digits, −2³¹ where only the
- *   last is none [-]
- */
-export const notDigits = (four: number): number => ((four + 0x76_76_76_76) | four) & 0x80_80_80_80;
-
-/**
- * The number that four digits make.
- *
- * @param four - less '0' each, the first in the lowest place
- * @returns 0 to 9999 [-]
- */
-export function ofFourDigits(four: number): number {
-  const pairs = (Math.imul(four, 10) + (four >>> 8)) & 0x00_ff_00_ff;
-  return (Math.imul(pairs, 100) + (pairs >>> 16)) & 0xff_ff;
-}
 
 /**
  * A number of any digits: exact up to 15 of them, as near as can be beyond.

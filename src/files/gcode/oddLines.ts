@@ -226,7 +226,9 @@ export class OddLines {
     else if (this.#amount === FLOW) machine.flow();
     if (ACTIONS.includes(this.#action)) return this.#act();
     if (!isMove) return undefined;
-    return machine.isMove(this.#bare) ? 'bad-number' : machine.move(this.#seen, this.#motion, this.#line);
+    if (machine.isMove(this.#bare)) return 'bad-number';
+    if (this.#motion < 0) return machine.goOn(this.#seen, this.#line);
+    return machine.move(this.#seen, this.#motion, this.#line);
   }
 
   #act(): BadLineWhy | undefined {

@@ -16,15 +16,16 @@ export class Told {
   readonly counts = { ...NO_COUNTS };
   readonly isEver = { inch: false, relative: false, volumetric: false, flow: false };
   readonly tools = new Set<number>();
-  isFeedRelative = false;
-  isFeedAbsolute = false;
 
-  all(): Pick<GcodeText, 'moves' | 'isEver' | 'tools' | keyof typeof NO_COUNTS> {
+  all(
+    absoluteFeed: boolean,
+    relativeFeed: boolean,
+  ): Pick<GcodeText, 'moves' | 'isEver' | 'tools' | keyof typeof NO_COUNTS> {
     const [g0, g1, g2, g3] = this.moves;
     return {
       ...this.counts,
       moves: [g0!, g1!, g2!, g3!],
-      isEver: { ...this.isEver, relativeFeed: this.isFeedRelative, absoluteFeed: this.isFeedAbsolute },
+      isEver: { ...this.isEver, relativeFeed, absoluteFeed },
       tools: [...this.tools].toSorted((a, b) => a - b),
     };
   }

@@ -6,7 +6,7 @@ const NEW_LINE = 10;
 const NOTHING = new Uint8Array(0);
 
 /** After the last line that is handed on there are as many bytes at the least, so that four can be looked at at once. */
-const SPARE = 3;
+export const SPARE = 3;
 
 export interface LineTaker {
   /** Whole lines, from one place to after the end of the last; used again after the call. */
@@ -40,9 +40,10 @@ export class WholeLines {
       this.#carried = NOTHING;
     }
     const last = Math.max(from, piece.lastIndexOf(NEW_LINE) + 1);
+    const farthest = piece.length - 1 - SPARE;
     // From a place below 0 the search would begin at the end.
-    const farthest = Math.max(0, piece.length - 1 - SPARE);
-    const safe = Math.max(from, Math.min(last, piece.lastIndexOf(NEW_LINE, farthest) + 1));
+    const spared = farthest < 0 ? 0 : piece.lastIndexOf(NEW_LINE, farthest) + 1;
+    const safe = Math.max(from, Math.min(last, spared));
     this.#hand(piece, from, safe);
     this.#hand(joined(piece.subarray(safe, last)));
     this.#carry(piece.subarray(last));
@@ -63,21 +64,20 @@ export class WholeLines {
     this.#isSkipping = true;
   }
 
-  /** Hands on lines but those that are too long, which are looked for by steps as long as a line may be. */
+  /** Hands on lines by as many as make the longest that may be, but those that are longer. */
   #hand(bytes: Uint8Array, from = 0, to = bytes.length - SPARE): void {
-    let first = from;
     let start = from;
     while (to - start > LONGEST + 1) {
-      const cut = bytes.lastIndexOf(NEW_LINE, start + LONGEST);
-      if (cut >= start) start = cut + 1;
-      else {
-        if (start > first) this.#taker.lines(bytes, first, start);
+      const next = bytes.lastIndexOf(NEW_LINE, start + LONGEST) + 1;
+      if (next > start) {
+        this.#taker.lines(bytes, start, next);
+        start = next;
+      } else {
         this.#taker.tooLong(bytes.subarray(start, start + LONGEST));
         start = bytes.indexOf(NEW_LINE, start) + 1;
-        first = start;
       }
     }
-    if (to > first) this.#taker.lines(bytes, first, to);
+    if (to > start) this.#taker.lines(bytes, start, to);
   }
 }
 

@@ -7,7 +7,7 @@ import { Spiral } from './spiral.ts';
 import type { ToolpathFigures } from './toolpathFigures.ts';
 
 /** Over this share of what is laid that rises as it goes it is a spiral. */
-const MOSTLY = 0.5;
+const MOSTLY = 0;
 /** Tools that are told apart. */
 const TOOLS = 64;
 const TOOL_BITS = Math.log2(row.TOOL);
@@ -50,36 +50,45 @@ export class FiguresSink implements MoveSink {
     const MOST_X: typeof sum.MOST_X = 5;
     const MOST_Y: typeof sum.MOST_Y = 6;
     const { here } = this.#heights;
-    const from = this.#from;
-    let plain = this.#plain;
-    let z = from[Z]!;
-    let begun = 0;
-    let [length, feed, laid] = [0, 0, 0];
-    for (let i = 0; i < count * SIZE; i += SIZE) {
-      const isPlain = plain === rows[i + FLAGS] && z === rows[i + Z];
-      if (isPlain && rows[i + FEED]! > 0 && rows[i + LENGTH]! > 0) {
+    const end = count * SIZE;
+    let i = 0;
+    while (i < end) {
+      const plain = this.#plain;
+      const z = this.#from[Z]!;
+      const begun = i;
+      let length = 0;
+      let feed = 0;
+      let laid = 0;
+      let leastX = here[LEAST_X]!;
+      let leastY = here[LEAST_Y]!;
+      let mostX = here[MOST_X]!;
+      let mostY = here[MOST_Y]!;
+      while (
+        i < end &&
+        plain === rows[i + FLAGS] &&
+        z === rows[i + Z] &&
+        rows[i + FEED]! > 0 &&
+        rows[i + LENGTH]! > 0
+      ) {
         const x = rows[i + X]!;
         const y = rows[i + Y]!;
         length += rows[i + LENGTH]!;
         feed += rows[i + FEED]!;
         laid += rows[i + LAID]!;
-        if (x < here[LEAST_X]!) here[LEAST_X] = x;
-        if (y < here[LEAST_Y]!) here[LEAST_Y] = y;
-        if (x > here[MOST_X]!) here[MOST_X] = x;
-        if (y > here[MOST_Y]!) here[MOST_Y] = y;
-        continue;
+        if (x < leastX) leastX = x;
+        if (y < leastY) leastY = y;
+        if (x > mostX) mostX = x;
+        if (y > mostY) mostY = y;
+        i += SIZE;
       }
+      here[LEAST_X] = leastX;
+      here[LEAST_Y] = leastY;
+      here[MOST_X] = mostX;
+      here[MOST_Y] = mostY;
       if (i > begun) this.#sum(rows, i, (i - begun) / SIZE, length, feed, laid);
-      this.#one(rows, i);
-      length = 0;
-      feed = 0;
-      laid = 0;
-      begun = i + SIZE;
-      plain = this.#plain;
-      z = rows[i + Z]!;
+      if (i < end) this.#one(rows, i);
+      i += SIZE;
     }
-    const end = count * SIZE;
-    if (end > begun) this.#sum(rows, end, (end - begun) / SIZE, length, feed, laid);
   }
 
   /** Some moves that go on laying at one height, of which the last is before a place in the rows. */
