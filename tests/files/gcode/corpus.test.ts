@@ -118,14 +118,20 @@ describe.skipIf(FILES.length === 0)('traps in them', () => {
   });
 
   it('a spiral has turns as high as it rises from turn to turn, not sixteen thousand layers', () => {
-    const { figures } = read('ripple-vase-scripted');
+    const { figures, moves } = read('ripple-vase-scripted');
     expect(figures.heights).toBe(16_766);
-    const [least, most] = [0.288, 60.044];
-    // 60 mm in some 167 turns: the file says nothing of either, but the primer before it is at the height of its first turn.
-    expectClose(figures.pitch! * figures.layers.length, most - least, {
-      abs: figures.pitch!,
-      because: 'the last turn need not be whole',
+    const climbing = moves.filter(({ z, feed }, i) => feed > 0 && i > 0 && z > moves[i - 1]!.z);
+    const angles = climbing.map(({ x, y }) => Math.atan2(y - 50, x - 60));
+    const turned = angles.slice(1).reduce((sum, angle, i) => {
+      const step = angle - angles[i]!;
+      return sum + step - 2 * Math.PI * Math.round(step / (2 * Math.PI));
+    }, 0);
+    const pitch = (climbing.at(-1)!.z - climbing[0]!.z) / (Math.abs(turned) / (2 * Math.PI));
+    expectClose(figures.pitch!, pitch, {
+      rel: 0.005,
+      because: 'where it comes round is told to half a piece, of a hundred',
     });
+    expect(figures.layers.length).toBe(Math.ceil((60.0444 - 0.288) / figures.pitch!));
     expect(figures.layers.every(({ height }) => height === figures.pitch)).toBe(true);
   });
 
