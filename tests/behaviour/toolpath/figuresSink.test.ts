@@ -14,6 +14,9 @@ function spiral(turns: number, pitch: number, corners: number, radius: number): 
   return `${lines.join('\n')}\n`;
 }
 
+/** Two layers, from there on. */
+const part = (x: number) => `G0 Z0.2\nG0 X${x}\nG1 X${x + 5} E1\nG0 Z0.4\nG1 X${x} E1\n`;
+
 describe('layers', () => {
   it('are the heights at which something is laid, whatever the nozzle does between', () => {
     const text = 'M83\nG1 Z0.3\nG1 X10 E1\nG0 Z5\nG0 X0 Y5\nG0 Z0.3\nG1 X10 E1\nG0 Z0.5\nG1 X0 E1\nG0 Z9\n';
@@ -29,7 +32,6 @@ describe('layers', () => {
   });
 
   it('of parts printed one after the other are joined by height', () => {
-    const part = (x: number) => `G0 Z0.2\nG0 X${x}\nG1 X${x + 5} E1\nG0 Z0.4\nG1 X${x} E1\n`;
     const { figures } = readGcode(`M83\n${part(0)}G0 Z9\n${part(50)}`);
     expect(figures.layers.map(({ z, pieces }) => [z, pieces])).toEqual([
       [0.2, 2],
