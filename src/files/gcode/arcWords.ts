@@ -15,7 +15,7 @@ export const planeOf = (number: PlaneNumber): Plane => PLANES[number];
 
 /** Whole turns more than these are a slip of the file. */
 const MOST_TURNS = 1000;
-/** No centre or radius is farther [mm]. */
+/** No circle reaches farther from where 0 is [mm]. */
 const FARTHEST = 1e6;
 
 export interface ArcAsked {
@@ -40,11 +40,13 @@ export function arcOf(words: Words, asked: ArcAsked): Arc | undefined {
   const { a, b, i, j } = plane;
   const [from, to] = [[start[a]!, start[b]!] as const, [end[a]!, end[b]!] as const];
   const told = (place: number) => (words.has(place) ? words.value[place]! * scale : 0);
-  if (Math.max(...[i, j, R].map((place) => Math.abs(told(place)))) > FARTHEST) return undefined;
   const hasCentre = words.has(i) || words.has(j);
   if (!hasCentre && !words.has(R)) return undefined;
   const centre = [origin[a]! + told(i), origin[b]! + told(j)] as const;
   const arc = hasCentre ? arcRound(from, to, centre, isClockwise) : arcOfRadius(from, to, told(R), isClockwise);
+  if (!arc || !(reachOf(arc) <= FARTHEST)) return undefined;
   const turns = words.has(P) ? Math.min(MOST_TURNS, Math.max(0, Math.floor(words.value[P]!))) : 0;
-  return arc && { ...arc, turn: arc.turn + Math.sign(arc.turn) * turns * 2 * Math.PI };
+  return { ...arc, turn: arc.turn + Math.sign(arc.turn) * turns * 2 * Math.PI };
 }
+
+const reachOf = ({ centre, radii }: Arc) => Math.max(...centre.map(Math.abs)) + Math.max(...radii);

@@ -6,7 +6,7 @@ const NEW_LINE = 10;
 const NOTHING = new Uint8Array(0);
 
 /** After the last line that is handed on there are as many bytes at the least, so that four can be looked at at once. */
-export const SPARE = 3;
+const SPARE = 3;
 
 export interface LineTaker {
   /** Whole lines, from one place to after the end of the last; used again after the call. */
