@@ -1,18 +1,24 @@
+import { useSession } from '../../store/session.ts';
+import { useToolpaths } from '../../store/toolpaths.ts';
 import { KeptCell, MarksCell } from '../app/TitleCells.tsx';
 import { CHECK } from '../text/checkText.ts';
 import { lengthFigure, unitAfter } from '../text/numbers.ts';
 import { CAUTIONS } from '../text/shellText.ts';
 import { layersTold } from '../text/toolpathFactsText.ts';
 import { NO_JOINT, TOOLPATH } from '../text/toolpathText.ts';
+import { heldJoint } from './heldAgainst.ts';
 import { useShownPlace, type ShownToolpath } from './shown.ts';
 import { useToolpathCheck } from './toolpathCheck.ts';
 
 function Held() {
   const at = useShownPlace();
+  const joints = useSession((state) => state.part.joints);
+  const values = useToolpaths((state) => state.values);
+  const held = at && heldJoint(at.judged.place, values, joints);
   return (
     <div className="joint">
       <small>Held against</small>
-      {at?.judged.asLaid?.joint.name ?? (at ? NO_JOINT : 'nothing')}
+      {held?.name ?? (at ? NO_JOINT : 'nothing')}
     </div>
   );
 }

@@ -55,6 +55,16 @@ describe('a leaf that is laid as its joint wants', () => {
   });
 });
 
+describe('a leaf that is left out altogether', () => {
+  it('has nothing as wanted', () => {
+    const empty = judged(leaf(layers(6, () => ({ isDropped: true }))), LEAF);
+    expect(empty.grade).toBe('fail');
+    expect(of(empty, 'nothing-laid')).toMatchObject({ layers: [[1, 6]] });
+    for (const what of ['lines', 'thickness', 'line-width', 'spread']) expect(row(empty, what)?.grade).toBe('fail');
+    expect(row(empty, 'thickness')?.laid).toBe('none');
+  });
+});
+
 describe('what is amiss', () => {
   it('tells starts with their places and lines of the text', () => {
     const starting = layers(12, (layer) => (layer >= 5 && layer <= 8 ? { start: 4 + layer / 10 } : {}));

@@ -72,6 +72,10 @@ export function laidRows(
   const grade = (...kinds: readonly LaidFindingKind[]) => gradeOf(findings, ...kinds);
   const stops = place.lying === 'upright' ? 'caution' : 'fail';
   const open = grade('open-all-along', 'open-places');
+  // Of what is not there at all nothing is as wanted.
+  const isEmpty = facts.counts.most === 0;
+  const size = (laid: number, of: Grade): Pick<LaidRow, 'grade' | 'laid'> =>
+    isEmpty ? { grade: 'fail', laid: 'none' } : { grade: of, laid };
   return [
     {
       what: 'lines',
@@ -81,11 +85,10 @@ export function laidRows(
     },
     {
       what: 'thickness',
-      grade: grade('thickness'),
       ...(isThicknessKnown(judging) && { wanted: wanted.thickness }),
-      laid: facts.thickness,
+      ...size(facts.thickness, grade('thickness')),
     },
-    { what: 'line-width', grade: grade('uneven'), wanted: wanted.each, laid: facts.each },
+    { what: 'line-width', wanted: wanted.each, ...size(facts.each, grade('uneven')) },
     { what: 'spread', grade: spreadGrade(judging), wanted: UNEVEN_OVER, laid: facts.widths ?? 'none' },
     noneOf('starts', grade('starts-on-it'), layers, ({ laid }) => laid.starts.length),
     noneOf('stops', stops, layers, ({ stops: all }) => all.length),
@@ -100,9 +103,8 @@ export function laidRows(
       : [
           {
             what: 'depth' as const,
-            grade: grade('depth'),
             ...(wanted.depth !== undefined && { wanted: wanted.depth }),
-            laid: facts.depth,
+            ...size(facts.depth, grade('depth')),
           },
         ]),
     ...assessedRows(asLaid),
