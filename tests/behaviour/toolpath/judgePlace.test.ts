@@ -63,6 +63,14 @@ describe('a leaf that is left out altogether', () => {
     for (const what of ['lines', 'thickness', 'line-width', 'spread']) expect(row(empty, what)?.grade).toBe('fail');
     expect(row(empty, 'thickness')?.laid).toBe('none');
   });
+
+  it('is to be drawn whole, or where it is drawn so already, to be gone round by contours', () => {
+    const part = leaf(layers(6, () => ({ isDropped: true })));
+    const first = ({ changes }: JudgedPlace) => changes[0];
+    expect(first(judged(part, LEAF))).toMatchObject({ kind: 'draw', count: 2 });
+    const carried = { ...part, place: { ...part.place, from: 'carried' as const } };
+    expect(first(judged(carried, LEAF))).toEqual({ kind: 'contours', count: 1 });
+  });
 });
 
 describe('what is amiss', () => {

@@ -16,9 +16,16 @@ const NOT_WHOLE: readonly LaidFindingKind[] = [
   'thickness',
 ];
 
-function drawAgain({ wanted }: Judging): LaidChange {
+/** Drawn as thick as wanted is within this [-]: what the finder is right to, and more. */
+const DRAWN_SO = 0.02;
+
+/** Of a part that was checked it is known how thick it is drawn: as wanted, it is for the lines to follow it. */
+function drawAgain({ place, wanted }: Judging, isMissing: boolean): readonly LaidChange[] {
   const { count, countOf, each, from } = wanted;
-  return { kind: 'draw', thickness: from === 'joint' ? wanted.thickness : count * each, count, of: countOf };
+  const thickness = from === 'joint' ? wanted.thickness : count * each;
+  const isDrawnSo = place.from === 'carried' && Math.abs(place.thickness / thickness - 1) < DRAWN_SO;
+  if (!isDrawnSo) return [{ kind: 'draw', thickness, count, of: countOf }];
+  return isMissing && countOf === 'lines' ? [{ kind: 'contours', count: Math.ceil(count / 2) }] : [];
 }
 
 /** Lines so wide that the wanted count of them fills what is there. */
@@ -49,12 +56,13 @@ export function laidChanges(
 ): readonly LaidChange[] {
   const said = (kind: LaidFindingKind) => findings.find((finding) => finding.kind === kind);
   const isWhole = !NOT_WHOLE.some(said);
+  const isMissing = said('nothing-laid') !== undefined || said('too-few') !== undefined;
   const starts = said('starts-on-it');
   const crossed = said('crossed');
   const runsAcross = said('runs-across');
   const { lying } = judging.place;
   return [
-    ...(isWhole ? [] : [drawAgain(judging), ...layWider(judging, asLaid)]),
+    ...(isWhole ? [] : [...drawAgain(judging, isMissing), ...layWider(judging, asLaid)]),
     ...(starts && lying !== 'upright' ? [{ kind: 'start-elsewhere', layers: starts.count } as const] : []),
     ...(said('thin-line') ? [{ kind: 'leave-gaps' } as const] : []),
     ...(runsAcross && lying === 'flat'
