@@ -57,8 +57,6 @@ export interface ToolpathNews {
 /** A toolpath: handed over by name only, and read piece by piece where it is. */
 interface ToolpathFile {
   readonly file: Blob;
-  /** Another for every file. */
-  readonly key: string;
 }
 
 /** Every job with what it takes and gives. A new one is a line here and a function that `jobs.ts` or `lateJobs.ts` calls. */
@@ -115,7 +113,12 @@ interface Jobs {
   };
   /** What lies near other places of a toolpath that was checked. */
   readonly nearPlaces: {
-    readonly input: ToolpathFile & { readonly diameter: number; readonly places: readonly Place[] };
+    readonly input: ToolpathFile & {
+      readonly diameter: number;
+      readonly places: readonly Place[];
+      /** Of a spiral, how much it rises a turn [mm]. */
+      readonly pitch?: number;
+    };
     readonly output: Result<readonly PlaceNear[]>;
   };
 }

@@ -46,10 +46,11 @@ async function pass(
   handler: PathHandler,
   pitch: Mm | undefined,
   alive: (share: number) => void,
-): Promise<void> {
+): Promise<Result<GcodeText>> {
   const paths = new Paths(handler, diameter, pitch);
-  await scanGcode(source, { filamentDiameter: diameter }, paths, alive);
+  const text = await scanGcode(source, { filamentDiameter: diameter }, paths, alive);
   paths.end();
+  return text;
 }
 
 interface Read {
@@ -95,7 +96,8 @@ export async function checkGcode(
   say('outlining', 0);
   const bands = bandsOf(layers, pitch);
   const outlined = new LayerPlans(bands, diameter, () => alive(done));
-  await pass(source, diameter, outlined, pitch, within(READ, OUTLINED));
+  const again = await pass(source, diameter, outlined, pitch, within(READ, OUTLINED));
+  if (!again.ok) return again;
   const slabs = stack(outlined.end(), () => alive(done));
   say('looking', 0);
   const found: Found = (count) => say('looking', count);
@@ -105,11 +107,12 @@ export async function checkGcode(
   const places = [...thin.places, ...(asked.boxes ?? [])];
   say('gathering', thin.places.length);
   const near = await nearPlaces(source, diameter, places, pitch, within(LOOKED, 1));
+  if (!near.ok) return near;
   return ok({
     text,
     figures,
     filament,
-    places: near,
+    places: near.value,
     passedOver: thin.passedOver,
     plans: slabs.map(planOf),
     looked: { layers: pitch === undefined ? bands.length : 0, of: layers.length },
@@ -126,7 +129,7 @@ export async function checkGcode(
  * @param places - where to look [mm]
  * @param pitch - of a spiral, how much it rises a turn [mm]
  * @param alive - called every few milliseconds with the share that is done; may throw to give up
- * @returns the places with what lies near them, in their order
+ * @returns the places with what lies near them, in their order; or why the file can no longer be read
  */
 export async function nearPlaces(
   source: ByteSource,
@@ -134,9 +137,9 @@ export async function nearPlaces(
   places: readonly Place[],
   pitch: Mm | undefined,
   alive: (share: number) => void,
-): Promise<readonly PlaceNear[]> {
-  if (places.length === 0) return [];
+): Promise<Result<readonly PlaceNear[]>> {
+  if (places.length === 0) return ok([]);
   const near = new NearPaths(places);
-  await pass(source, diameter, near, pitch, alive);
-  return near.end();
+  const again = await pass(source, diameter, near, pitch, alive);
+  return again.ok ? ok(near.end()) : again;
 }

@@ -17,7 +17,6 @@ export const reader = createClient({ worker: startWorker, page: startOnPage, pat
 /** What is asked to be read, and how. */
 interface AskedToolpath {
   readonly file: File;
-  readonly key: string;
   /** Whether it is the one that we wrote ourselves. */
   readonly isSample: boolean;
   readonly thickest: number;
@@ -40,8 +39,8 @@ const checks = fileChecks<AskedToolpath, CheckedToolpath<GcodeText>, ToolpathNew
     client: reader,
     first: 'reading',
     timed: ['reading', 'looking'],
-    ask: ({ file, key, thickest, diameter }, onShare, onNews) => {
-      const input = { file, key, name: file.name, thickest, ...(diameter !== undefined && { diameter }) };
+    ask: ({ file, thickest, diameter }, onShare, onNews) => {
+      const input = { file, name: file.name, thickest, ...(diameter !== undefined && { diameter }) };
       return reader.ask('toolpath', 'checkToolpath', input, onShare, onNews);
     },
     stood: () => set({ others: [] }),
@@ -50,24 +49,21 @@ const checks = fileChecks<AskedToolpath, CheckedToolpath<GcodeText>, ToolpathNew
 
 export const { stop, again: checkAgain, forget: forgetEnded } = checks;
 
-let files = 0;
-
 function asSaid(): Pick<AskedToolpath, 'thickest' | 'diameter'> {
   const { thickest, diameter } = useToolpaths.getState().values;
   return { thickest, ...(diameter !== undefined && { diameter }) };
 }
 
 export function checkFile(file: File, isSample = false): void {
-  files += 1;
-  checks.check({ file, key: String(files), isSample, ...asSaid() });
+  checks.check({ file, isSample, ...asSaid() });
 }
 
 /** The same file again, once another filament or another thickness is in force, however it came to be. */
 useToolpaths.subscribe(({ values }, { values: were }) => {
   const asked = get().work?.asked ?? get().standing?.asked;
   if (!asked || (values.thickest === were.thickest && values.diameter === were.diameter)) return;
-  const { file, key, isSample } = asked;
-  checks.check({ file, key, isSample, ...asSaid() });
+  const { file, isSample } = asked;
+  checks.check({ file, isSample, ...asSaid() });
 });
 
 /** A box that is moved leaves what lay near it behind; so many are remembered. */

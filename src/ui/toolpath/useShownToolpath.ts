@@ -46,7 +46,8 @@ function useOthers(missing: readonly Place[]): string | undefined {
     const places = JSON.parse(asked) as readonly Place[];
     if (!standing || places.length === 0) return;
     const { asked: what, value } = standing;
-    const input = { file: what.file, key: what.key, diameter: value.filament.diameter, places };
+    const { pitch } = value.figures;
+    const input = { file: what.file, diameter: value.filament.diameter, places, ...(pitch !== undefined && { pitch }) };
     void reader.ask('near', 'nearPlaces', input).settled.then((settled) => {
       if (settled.how === 'failed') setTrouble({ of: asked, why: settled.message });
       if (settled.how !== 'answered') return;
