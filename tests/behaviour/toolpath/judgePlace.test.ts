@@ -66,10 +66,9 @@ describe('a leaf that is left out altogether', () => {
 
   it('is to be drawn whole, or where it is drawn so already, to be gone round by contours', () => {
     const part = leaf(layers(6, () => ({ isDropped: true })));
-    const first = ({ changes }: JudgedPlace) => changes[0];
-    expect(first(judged(part, LEAF))).toMatchObject({ kind: 'draw', count: 2 });
+    expect(judged(part, LEAF).changes[0]).toMatchObject({ kind: 'draw', count: 2 });
     const carried = { ...part, place: { ...part.place, from: 'carried' as const } };
-    expect(first(judged(carried, LEAF))).toEqual({ kind: 'contours', count: 1 });
+    expect(judged(carried, LEAF).changes[0]).toEqual({ kind: 'contours', count: 1 });
   });
 });
 
