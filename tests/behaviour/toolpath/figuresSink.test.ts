@@ -72,4 +72,16 @@ describe('a spiral', () => {
     const { figures } = readGcode('M83\nG1 X10 E1\nG1 X20 Z0.2 E1\nG1 X0 E3\n');
     expect([figures.pitch, figures.heights]).toEqual([undefined, 2]);
   });
+
+  it('is none where each layer begins with a ramp that comes by the one before', () => {
+    const layers = Array.from({ length: 20 }, (_, i) => {
+      const [low, z] = [(0.2 * i).toFixed(1), (0.2 * (i + 1)).toFixed(1)];
+      const ramp = `G1 X5 Z${(0.2 * i + 0.1).toFixed(1)} E0.1\nG1 X10 Z${z} E0.1\n`;
+      return `G0 X0 Y0 Z${low}\n${ramp}G1 Y10 E0.1\nG1 X0 E0.1\nG1 Y0 E0.1\n`;
+    });
+    const { figures } = readGcode(`M83\n${layers.join('')}`);
+    // A quarter of the way rises.
+    expect(figures.pitch).toBeUndefined();
+    expect(figures.layers.length).toBe(figures.heights);
+  });
 });

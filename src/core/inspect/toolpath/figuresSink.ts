@@ -7,7 +7,7 @@ import { Spiral } from './spiral.ts';
 import type { ToolpathFigures } from './toolpathFigures.ts';
 
 /** Over this share of what is laid that rises as it goes it is a spiral. */
-const MOSTLY = 0;
+const MOSTLY = 0.5;
 /** Tools that are told apart. */
 const TOOLS = 64;
 const TOOL_BITS = Math.log2(row.TOOL);
