@@ -11,10 +11,8 @@ const UNITS = 1e5;
 
 type Whole = { x: number; y: number }[];
 
-const wholeOf = (loops: readonly Loop[]): Whole[] =>
-  loops.map((loop) =>
-    withoutLevelRuns(loop.map(({ x, y }) => ({ x: Math.round(x * UNITS), y: Math.round(y * UNITS) }))),
-  );
+const inUnits = (loop: Loop): Whole => loop.map(({ x, y }) => ({ x: Math.round(x * UNITS), y: Math.round(y * UNITS) }));
+const wholeOf = (loops: readonly Loop[]): Whole[] => loops.map((loop) => withoutLevelRuns(inUnits(loop)));
 
 /**
  * An outline without what lies between the ends of a level run of it, which bounds no area. Version 2.0.1 of the library
@@ -79,8 +77,7 @@ export function offset(loops: readonly Loop[], distance: Mm, tolerance: Mm): rea
  */
 export function stroked(lines: readonly Loop[], width: Mm, isClosed: boolean, tolerance: Mm): readonly Loop[] {
   const clipper = new ClipperOffset(2, tolerance * UNITS);
-  const wholes = lines.map((line) => line.map(({ x, y }) => ({ x: Math.round(x * UNITS), y: Math.round(y * UNITS) })));
-  clipper.addPaths(wholes, JoinType.Round, isClosed ? EndType.Joined : EndType.Round);
+  clipper.addPaths(lines.map(inUnits), JoinType.Round, isClosed ? EndType.Joined : EndType.Round);
   const found: Whole[] = [];
   clipper.execute((width / 2) * UNITS, found);
   return loopsOf(found);

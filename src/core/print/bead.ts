@@ -87,5 +87,6 @@ export function beadWidthFromFlow(filamentDiameter: Mm, feedPerLength: number, h
 export function laidWidth(filamentDiameter: Mm, feedPerLength: number, height: Mm): Mm {
   const area = ((Math.PI * filamentDiameter ** 2) / 4) * feedPerLength;
   const round = (Math.PI * height ** 2) / 4;
-  return area < round ? (4 * area) / (Math.PI * height) : area / height + beadOverlap(height);
+  if (area < round) return (4 * area) / (Math.PI * height);
+  return beadWidthFromFlow(filamentDiameter, feedPerLength, height);
 }

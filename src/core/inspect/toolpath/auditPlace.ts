@@ -1,6 +1,6 @@
 /** Tells what is laid across a thin section. */
 import type { Mm } from '../../units.ts';
-import type { LayerLaid, PlaceAudit, Span } from './audit.ts';
+import type { LayerLaid, PlaceAudit } from './audit.ts';
 import { cutLayer, type Crossing, type LayerCut } from './cutLayer.ts';
 import { nearLayers, type NearLayer } from './laidLayers.ts';
 import type { Near } from './near.ts';
@@ -10,6 +10,7 @@ import type { Place } from './place.ts';
 import { pressedIn } from './pressed.ts';
 import { runFrame, type RunFrame } from './runFrame.ts';
 import { addWidths, isOnSection, sectionCuts, widthAcross } from './sectionCuts.ts';
+import { spanOf } from './span.ts';
 import { tracksOf } from './tracks.ts';
 import { travelCrossings, type Crossed } from './travelCrossings.ts';
 
@@ -60,16 +61,6 @@ function usual(counts: readonly number[]): number {
   return [...often].toSorted((a, b) => b[1] - a[1] || b[0] - a[0])[0]?.[0] ?? 0;
 }
 
-/** One after the other: of a long crease there are too many for arguments of a call. */
-function span(values: readonly number[]): Span {
-  let [least, most] = [Infinity, -Infinity];
-  for (const value of values) {
-    least = Math.min(least, value);
-    most = Math.max(most, value);
-  }
-  return { least, most };
-}
-
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 
 function layerOf(layer: NearLayer, cut: LayerCut, crossed: Crossed, section: Section): LayerLaid {
@@ -80,14 +71,16 @@ function layerOf(layer: NearLayer, cut: LayerCut, crossed: Crossed, section: Sec
   const counts = asked.map(({ count }) => count);
   const widths: number[] = [];
   for (const one of asked) addWidths(one, widths);
+  const spread = spanOf(widths);
   const across = asked.filter(({ count }) => count > 0).map(widthAcross);
   const isOn = ({ off, station }: Crossing) => station >= first && station < end && isOnSection(off, reach, line);
   return {
     layer: layer.layer,
     z: layer.z,
     height: layer.height,
-    lines: { ...span(counts), usual: usual(counts) },
-    ...(widths.length > 0 && { widths: { ...span(widths), mean: mean(widths) } }),
+    // However much is left out for fillets, there is a cut at least.
+    lines: { ...spanOf(counts)!, usual: usual(counts) },
+    ...(spread && { widths: { ...spread, mean: mean(widths) } }),
     thickness: across.length > 0 ? mean(across) : 0,
     tracks: tracksOf(cut.walks, isOn, frame),
     open: openPlaces(cuts, frame, where),

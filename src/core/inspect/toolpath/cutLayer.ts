@@ -1,5 +1,6 @@
 /** One layer of a thin section, cut square to its run at every station. */
 import type { Mm } from '../../units.ts';
+import { clipped } from './clip.ts';
 import { pieceWidths, type NearLayer } from './laidLayers.ts';
 import type { NearPath } from './near.ts';
 import type { RunFrame, RunPiece } from './runFrame.ts';
@@ -194,13 +195,6 @@ class Cutting {
     this.length += (to - from) * long;
     if (Math.abs(s2 - s1) >= WELL_ALONG * long) this.along += (to - from) * long;
   }
-}
-
-/** The part of a way from one number to another, as shares of it, on which it is between two limits. */
-function clipped(a: number, b: number, low: number, high: number, from: number, to: number): [number, number] {
-  if (a === b) return a >= low && a <= high ? [from, to] : [0, 0];
-  const [p, q] = [(low - a) / (b - a), (high - a) / (b - a)];
-  return [Math.max(from, Math.min(p, q)), Math.min(to, Math.max(p, q))];
 }
 
 /**

@@ -11,6 +11,7 @@ import {
 } from './audit.ts';
 import type { WantedLaid } from './judgedPlace.ts';
 import type { Place } from './place.ts';
+import { spanOf } from './span.ts';
 
 /**
  * A line under this share of the wanted width is a thin one [-], pressed into a gap; from there on it is a whole line that came out
@@ -52,23 +53,6 @@ export interface LaidFacts {
   readonly each: Mm;
   /** Widths of all that lies there [mm]. */
   readonly widths?: Span;
-}
-
-/**
- * Least and greatest of some numbers.
- *
- * @param values - numbers [-]
- * @returns both [-]; undefined where there are none
- *
- * @example spanOf([3, 1, 2]) // → { least: 1, most: 3 }
- */
-export function spanOf(values: Iterable<number>): Span | undefined {
-  let [least, most] = [Infinity, -Infinity];
-  for (const value of values) {
-    least = Math.min(least, value);
-    most = Math.max(most, value);
-  }
-  return most >= least ? { least, most } : undefined;
 }
 
 /**

@@ -4,9 +4,10 @@ import { WHOLE_WITHIN } from '../../design/fit.ts';
 import { SEVERITY } from '../../design/verdict.ts';
 import type { PathEnd, Span } from './audit.ts';
 import type { LaidFinding, LaidFindingKind, WantedLaid } from './judgedPlace.ts';
-import { middleOf, spanOf, type LaidFacts, type LayerFacts } from './laidFacts.ts';
+import { middleOf, type LaidFacts, type LayerFacts } from './laidFacts.ts';
 import { runsOf } from './layerRuns.ts';
 import type { Place } from './place.ts';
+import { spanOf } from './span.ts';
 
 /** Whole lines may be so far off the wanted width [-]: strain goes with thickness, and so much is well beyond what flow varies by. Ours. */
 export const UNEVEN_OVER = 0.1;

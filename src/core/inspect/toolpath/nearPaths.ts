@@ -1,9 +1,11 @@
 /** A pass over a toolpath that keeps what lies near thin sections. */
 import type { Point } from '../../geometry/outline.ts';
 import type { Mm } from '../../units.ts';
+import { clipped } from './clip.ts';
 import type { Near, NearPath, NearTravel } from './near.ts';
 import type { LaidPath, PathHandler, Travel } from './paths.ts';
 import { AROUND, type Place } from './place.ts';
+import { spanOf } from './span.ts';
 
 /** Most corners that are kept of one section: some hundred times what a leaf of forty layers has. */
 const MOST_CORNERS = 600_000;
@@ -20,8 +22,6 @@ interface Zone {
   readonly halfAcross: Mm;
 }
 
-const span = (values: readonly number[]) => [Math.min(...values), Math.max(...values)] as const;
-
 function zoneOf({ run, reach }: Place): Zone {
   const [first, last] = [run[0]!, run.at(-1)!];
   const long = Math.hypot(last.x - first.x, last.y - first.y) || 1;
@@ -30,9 +30,8 @@ function zoneOf({ run, reach }: Place): Zone {
     along: (x - first.x) * u.x + (y - first.y) * u.y,
     off: (y - first.y) * u.x - (x - first.x) * u.y,
   }));
-  const alongs = at.map(({ along }) => along);
-  const offs = at.map(({ off }) => off);
-  const [[a, b], [c, d]] = [span(alongs), span(offs)];
+  const { least: a, most: b } = spanOf(at.map(({ along }) => along))!;
+  const { least: c, most: d } = spanOf(at.map(({ off }) => off))!;
   const [along, off] = [(a + b) / 2, (c + d) / 2];
   return {
     middle: { x: first.x + along * u.x - off * u.y, y: first.y + along * u.y + off * u.x },
@@ -48,20 +47,7 @@ function comesIn({ middle, u, halfLong, halfAcross }: Zone, ax: number, ay: numb
   const b = (bx - middle.x) * u.x + (by - middle.y) * u.y;
   const c = (ay - middle.y) * u.x - (ax - middle.x) * u.y;
   const d = (by - middle.y) * u.x - (bx - middle.x) * u.y;
-  let [from, to] = [0, 1];
-  for (const [start, end, half] of [
-    [a, b, halfLong],
-    [c, d, halfAcross],
-  ] as const) {
-    const step = end - start;
-    if (Math.abs(step) < 1e-12) {
-      if (Math.abs(start) > half) return false;
-      continue;
-    }
-    const [p, q] = [(-half - start) / step, (half - start) / step];
-    from = Math.max(from, Math.min(p, q));
-    to = Math.min(to, Math.max(p, q));
-  }
+  const [from, to] = clipped(c, d, -halfAcross, halfAcross, ...clipped(a, b, -halfLong, halfLong, 0, 1));
   return from <= to;
 }
 

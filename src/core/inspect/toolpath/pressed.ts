@@ -1,5 +1,5 @@
 /** Where neighbouring lines of a thin section are laid closer than their filament has room for. */
-import { beadOverlap } from '../../print/bead.ts';
+import { beadSpacing } from '../../print/bead.ts';
 import type { Mm } from '../../units.ts';
 import type { Pressed } from './audit.ts';
 import type { SectionCut } from './sectionCuts.ts';
@@ -18,7 +18,7 @@ const TOLD_OVER: Mm = 0.02;
  * @example roomFor(0.45, 0.2) // → 0.40707963
  */
 export function roomFor(width: Mm, height: Mm): Mm {
-  return width < height ? (Math.PI / 4) * width : width - beadOverlap(height);
+  return width < height ? (Math.PI / 4) * width : beadSpacing(width, height);
 }
 
 /**

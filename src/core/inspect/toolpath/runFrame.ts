@@ -1,5 +1,7 @@
 /** The run of a thin section, cut at stations: where along it and how far off it a point lies. */
 import type { Point } from '../../geometry/outline.ts';
+import { fromSegment } from '../../geometry/segment.ts';
+import { distance } from '../../geometry/vector.ts';
 import type { Mm } from '../../units.ts';
 import { STATION } from './audit.ts';
 
@@ -37,24 +39,13 @@ export interface OnRun {
   readonly off: Mm;
 }
 
-const apart = (a: Point, b: Point) => Math.hypot(b.x - a.x, b.y - a.y);
-
-/** How far a point is off the straight way between two others. */
-function offStraight(point: Point, a: Point, b: Point): Mm {
-  const long = apart(a, b);
-  if (!(long > 0)) return apart(point, a);
-  const [ux, uy] = [(b.x - a.x) / long, (b.y - a.y) / long];
-  const along = Math.min(long, Math.max(0, (point.x - a.x) * ux + (point.y - a.y) * uy));
-  return Math.hypot(point.x - a.x - along * ux, point.y - a.y - along * uy);
-}
-
 /** Leaves out corners that hardly turn: of each stretch the farthest stays if it is off the straight way. */
 function simplified(points: readonly Point[]): readonly Point[] {
   if (points.length < 3) return points;
   const [first, last] = [points[0]!, points.at(-1)!];
   let [farthest, at] = [STRAIGHT, 0];
   for (let i = 1; i < points.length - 1; i += 1) {
-    const off = offStraight(points[i]!, first, last);
+    const off = fromSegment(points[i]!, first, last);
     if (off > farthest) [farthest, at] = [off, i];
   }
   if (at === 0) return [first, last];
@@ -68,8 +59,8 @@ function simplified(points: readonly Point[]): readonly Point[] {
  * @returns straight pieces and stations [mm]
  */
 export function runFrame(run: readonly Point[]): RunFrame | undefined {
-  const points = simplified(run).filter((point, i, all) => i === 0 || apart(all[i - 1]!, point) > 1e-9);
-  const length = points.slice(1).reduce((sum, point, i) => sum + apart(points[i]!, point), 0);
+  const points = simplified(run).filter((point, i, all) => i === 0 || distance(all[i - 1]!, point) > 1e-9);
+  const length = points.slice(1).reduce((sum, point, i) => sum + distance(points[i]!, point), 0);
   if (!(length > 0) || !Number.isFinite(length)) return undefined;
   const count = Math.max(LEAST_STATIONS, Math.ceil(length / STATION - 1e-9));
   const step = length / count;
@@ -82,7 +73,7 @@ function piecesOf(points: readonly Point[], stations: Float64Array): readonly Ru
   let [from, first] = [0, 0];
   for (const [i, b] of points.slice(1).entries()) {
     const a = points[i]!;
-    const length = apart(a, b);
+    const length = distance(a, b);
     const to = i === points.length - 2 ? Infinity : from + length;
     let end = first;
     while (end < stations.length && stations[end]! < to) end += 1;
@@ -108,9 +99,9 @@ export function onRun({ pieces }: RunFrame, point: Point): OnRun {
     const s = x * piece.ux + y * piece.uy;
     const off = y * piece.ux - x * piece.uy;
     const beyond = s < 0 ? -s : Math.max(0, s - piece.length);
-    const distance = Math.sqrt(beyond * beyond + off * off);
-    if (distance >= nearest) continue;
-    nearest = distance;
+    const away = Math.sqrt(beyond * beyond + off * off);
+    if (away >= nearest) continue;
+    nearest = away;
     // Past its ends the run goes on straight; at a corner between pieces a point beyond it is at the corner.
     const [low, high] = [i === 0 ? -Infinity : 0, i === pieces.length - 1 ? Infinity : piece.length];
     best = { at: piece.from + Math.min(high, Math.max(low, s)), off };

@@ -1,5 +1,6 @@
 /** Moves that lay nothing and cross a thin section. */
 import type { Mm } from '../../units.ts';
+import { clipped } from './clip.ts';
 import type { NearLayer } from './laidLayers.ts';
 import type { NearTravel } from './near.ts';
 import type { RunFrame } from './runFrame.ts';
@@ -22,19 +23,7 @@ function lengthWithin({ pieces }: RunFrame, half: Mm, { from, to }: NearTravel):
     const local = (x: number, y: number) => [x * run.ux + y * run.uy, y * run.ux - x * run.uy] as const;
     const [s1, t1] = local(from.x - run.x, from.y - run.y);
     const [s2, t2] = local(to.x - run.x, to.y - run.y);
-    let [a, b] = [0, 1];
-    for (const [p, q, low, high] of [
-      [s1, s2, 0, run.length],
-      [t1, t2, -half, half],
-    ] as const) {
-      if (Math.abs(q - p) < 1e-12) {
-        if (p < low || p > high) b = -1;
-        continue;
-      }
-      const [c, d] = [(low - p) / (q - p), (high - p) / (q - p)];
-      a = Math.max(a, Math.min(c, d));
-      b = Math.min(b, Math.max(c, d));
-    }
+    const [a, b] = clipped(t1, t2, -half, half, ...clipped(s1, s2, 0, run.length, 0, 1));
     inside += Math.max(0, b - a) * long;
   }
   return inside;
