@@ -33,7 +33,7 @@ const RULES: Readonly<Record<string, Rule>> = {
   // Cutting, offsetting and triangulating polygons are jobs that the libraries do better than we would.
   'core/geometry': { ...pure('base', 'numeric'), packages: ['clipper2-ts'] },
   'core/print': pure('base'),
-  'core/material': pure('base', 'numeric'),
+  'core/material': pure('base', 'numeric', 'print'),
   // Never `beam`: the hand formulas must stay independent of the solver they check.
   'core/closedForms': pure('base', 'numeric'),
   // Sees widths, thicknesses and a modulus: never a material, a print profile or a family.
@@ -43,6 +43,9 @@ const RULES: Readonly<Record<string, Rule>> = {
   'core/life': pure('base', 'numeric', 'material'),
   'core/design': pure(...ALL_BUT_DESIGN),
   'core/find': pure(...ALL_BUT_DESIGN, 'design'),
+  // Turning flat outlines into triangles is a standard job.
+  'core/coupons': { folders: ['core'], packages: ['earcut'] },
+  'core/tallies': pure(...ALL_BUT_DESIGN, 'design'),
   'core/inspect': { folders: ['core'], packages: ['delaunator', 'earcut'] },
   // Unzipping, XML and the splitting of polygons have traps enough to fill a package each.
   files: { folders: ['core'], packages: ['valibot', '@tarikjabiri/dxf', 'fflate', 'saxes', 'earcut'] },

@@ -9,6 +9,8 @@ export default defineConfig({
   outputDir: '../../test-results',
   forbidOnly: Boolean(process.env['CI']),
   workers: 1,
+  // On a loaded machine a whole page may stand still for half a minute. A second try that passes is counted as flaky, and said.
+  retries: process.env['CI'] ? 1 : 0,
   reporter: 'list',
   use: {
     baseURL: `http://127.0.0.1:${port}`,

@@ -1,4 +1,6 @@
 import type { SourceKey } from '../sources.ts';
+import type { Mm } from '../units.ts';
+import type { Tests } from './tally.ts';
 
 /**
  * Where a number comes from. `memory` is a recalled value that nobody has looked up and is marked so on screen;
@@ -106,11 +108,23 @@ export interface StrainLifeCurve {
   readonly sigmaLog10N: number;
   /** No life is reported beyond this many cycles. */
   readonly maxReportableCycles: number;
-  /** The true curve lies within this factor of N nine times in ten. */
+  /** The true curve lies within this factor of N nine times in ten; where tests have moved it, at `surestLife`. */
   readonly doubtFactor: number;
+  /** Life about which tests have told most; absent where the doubt is the same everywhere. */
+  readonly surestLife?: number;
+  /** Standard deviation of log10 N that a decade of life away from there adds, as independent. */
+  readonly doubtPerDecade?: number;
   readonly certainty: string;
   readonly provenance: Provenance;
   readonly note?: string;
+}
+
+/** How thick lines or layers come out, by a ladder that was measured: t = offset + factor·t_set. */
+export interface LaidThickness {
+  readonly factor: number;
+  readonly offset: Mm;
+  /** Standard deviation of a thickness foretold in this way. */
+  readonly sigma: Mm;
 }
 
 /** Keys of the rows that come with the program. */
@@ -130,6 +144,8 @@ export interface Filament {
   readonly crystalline: boolean;
   readonly properties: FilamentProperties;
   readonly life: StrainLifeCurve;
+  /** Of a printer whose ladder was measured. */
+  readonly laid?: Readonly<Partial<Record<'lines' | 'layers', LaidThickness>>>;
 }
 
 /** The rest of a row: it is to be read, and comes when somebody does. */
@@ -157,5 +173,7 @@ export interface OwnFilament extends WholeFilament {
     readonly from: string;
     /** What the user says of it: maker, spool, colour, how it was dried. */
     readonly remark: string;
+    /** Of a row that tests correct. */
+    readonly tests?: Tests;
   };
 }
