@@ -91,7 +91,7 @@ describe('where only curve and specimens vary', () => {
     for (const decades of [-1.2, -0.4, 0, 0.7]) {
       const cycles = Math.round(life.median * 10 ** decades);
       const answer = doubt(changed(NECK, { movement: { cycles } }), { how, samples: 4096, spread: EXACT_SIZES });
-      const closed = normalCdf(Math.log10(life.median / cycles) / totalSigma(filament.life));
+      const closed = normalCdf(Math.log10(life.median / cycles) / totalSigma(filament.life, life.median));
       const because = 'four of its own standard errors';
       expectClose(answer.chance.share, closed, { abs: 4 * answer.chance.error, because });
     }
@@ -100,7 +100,7 @@ describe('where only curve and specimens vary', () => {
   it('its error shrinks by the root of the samples where they are plain, and faster where they are not', () => {
     const cycles = Math.round(life.median * 0.4);
     const joint = changed(NECK, { movement: { cycles } });
-    const closed = normalCdf(Math.log10(life.median / cycles) / totalSigma(filament.life));
+    const closed = normalCdf(Math.log10(life.median / cycles) / totalSigma(filament.life, life.median));
     const SEEDS = 16;
     const errorOf = (how: DoubtAsked['how'], samples: number) => {
       const squares = Array.from({ length: SEEDS }, (_, seed) => {

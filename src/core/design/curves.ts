@@ -1,7 +1,7 @@
 import { familyOf } from '../flexures/known.ts';
 import { severity } from '../life/assessLife.ts';
 import type { LifeSpread } from '../life/lifeAnswer.ts';
-import { spreadAround, totalSigma } from '../life/scatter.ts';
+import { medianWanted, spreadAround, totalSigma } from '../life/scatter.ts';
 import { lifeAtStrain, strainAtLife } from '../life/strainLife.ts';
 import { findRoot } from '../numeric/roots.ts';
 import type { Mm } from '../units.ts';
@@ -10,6 +10,7 @@ import { effortByModulus } from './effortAnswer.ts';
 import { feltEfforts } from './feltEffort.ts';
 import { handResponse, type Asked } from './response.ts';
 import { readAt } from './solvedPath.ts';
+import { sectionOf } from './sectionOf.ts';
 import { rootOf } from './strainAnswer.ts';
 
 /** What a curve may vary while everything else of the joint stays. Length [mm], count of lines or layers, amount [rad] or [mm]. */
@@ -21,7 +22,7 @@ export interface Variation {
 
 function thicknessFor(a: Assessment, count: number): Mm {
   const family = familyOf(a.joint);
-  return family.section({ ...a.joint.sizes, [family.roles.count]: count }, a.joint.profile).thickness;
+  return sectionOf(family, { ...a.joint.sizes, [family.roles.count]: count }, a.joint.profile, a.filament).thickness;
 }
 
 function askedFor(a: Assessment, { length, count, amount }: Variation): Asked {
@@ -146,15 +147,15 @@ export function spreadOfCycles(
 ): { readonly scatter: LifeSpread; readonly total: LifeSpread } {
   return {
     scatter: spreadAround(median, a.filament.life.sigmaLog10N),
-    total: spreadAround(median, totalSigma(a.filament.life)),
+    total: spreadAround(median, totalSigma(a.filament.life, median)),
   };
 }
 
 /**
  * Strains at which 10, 50 and 90 of 100 have broken by so many cycles, scatter and doubt together.
  *
- * The band of strain against life read along the strain axis: of a spread that is the same factor of life on either
- * side, the strain whose early failures come at N is the one whose median is the late end of the spread round N.
+ * The band of strain against life read along the strain axis: the strain whose early failures come at N is the one
+ * whose median is that at which nine in ten reach N.
  *
  * @param a - the joint as assessed [-]
  * @param cycles - N [cycles], > 0
@@ -166,9 +167,9 @@ export function strainSpreadAtCycles(
   a: Assessment,
   cycles: number,
 ): { readonly low: number; readonly typical: number; readonly high: number } {
-  const { p10, p50, p90 } = spreadOfCycles(a, cycles).total;
-  const strain = (median: number) => Math.min(strainAtCycles(a, median), firstFlexStrain(a));
-  return { low: strain(p90), typical: strain(p50), high: strain(p10) };
+  const strain = (share: number) =>
+    Math.min(strainAtCycles(a, medianWanted(cycles, share, a.filament.life)), firstFlexStrain(a));
+  return { low: strain(0.9), typical: strain(0.5), high: strain(0.1) };
 }
 
 /**

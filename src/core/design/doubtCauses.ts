@@ -1,5 +1,5 @@
 /** Everything about a joint that may turn out otherwise, each as what it comes to at a share from 0 to 1. */
-import { doubtSigma } from '../life/scatter.ts';
+import { curveSigma } from '../life/scatter.ts';
 import { soundness, strainFactorAcrossLayers } from '../material/choose.ts';
 import type { ProvenanceKind, Quantity } from '../material/types.ts';
 import { splitLogNormal, triangular } from '../numeric/distributions.ts';
@@ -48,9 +48,11 @@ function fromRow(name: CauseName, quantity: Quantity, per = 1): readonly Cause[]
 
 /** Thickness as a factor: by the width of the lines, the height of the layers, or the calipers. */
 function thicknessCause(understood: Understood, spread: PrinterSpread): readonly Cause[] {
-  const { joint, family, section } = understood;
+  const { joint, family, section, filament } = understood;
   const { thickness } = section;
   if (joint.measuredThickness !== undefined) return logNormal('thickness', CALIPER_SIGMA / thickness, 'memory');
+  const byLadder = filament.laid?.[section.countOf];
+  if (byLadder) return logNormal('thickness', byLadder.sigma / thickness, 'measured');
   if (section.countOf === 'layers') return logNormal('thickness', spread.layers / NINE_IN_TEN / thickness, 'memory');
   const [width] = logNormal('thickness', spread.lineWidth / NINE_IN_TEN, 'memory');
   if (!width) return [];
@@ -106,7 +108,7 @@ export function causesOf(
     provenance: effort.provenance,
   };
   return [
-    ...decades('curve', doubtSigma(life.doubtFactor), soundness(life.provenance)),
+    ...decades('curve', curveSigma(life, nominal.life.median), soundness(life.provenance)),
     ...decades('specimens', life.sigmaLog10N, soundness(life.provenance)),
     ...thicknessCause(understood, spread),
     ...rootCause(nominal, response),

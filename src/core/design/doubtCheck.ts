@@ -63,5 +63,5 @@ export function checkPrints(
 
 /** With the doubt of curve and specimens taken in full: a share of eight prints would be too coarse to differ. */
 function chanceOf({ life, filament, joint }: Assessment): number {
-  return chanceOfReaching(life.median, joint.movement.cycles, totalSigma(filament.life));
+  return chanceOfReaching(life.median, joint.movement.cycles, totalSigma(filament.life, life.median));
 }

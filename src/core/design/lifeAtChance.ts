@@ -13,5 +13,5 @@ import type { Assessment } from './assessment.ts';
  * Source: strain-life.
  */
 export function lifeAtChance(a: Assessment): number {
-  return a.life.median * 10 ** (-normalQuantile(a.joint.movement.chance) * totalSigma(a.filament.life));
+  return a.life.median * 10 ** (-normalQuantile(a.joint.movement.chance) * totalSigma(a.filament.life, a.life.median));
 }

@@ -2,6 +2,7 @@ import { familyOf } from '../flexures/known.ts';
 import { lineWidthFor } from '../print/wholeLines.ts';
 import type { Assessment } from './assessment.ts';
 import type { Joint } from './joint.ts';
+import { sectionOf } from './sectionOf.ts';
 
 /**
  * The joint with every length of the part times s; the print profile and the movement stay.
@@ -77,7 +78,12 @@ export function scaleToWhole(a: Assessment, most = 3): readonly WholeByScale[] {
   const family = familyOf(a.joint);
   const first = Math.max(1, Math.floor(a.fit.exact));
   return Array.from({ length: most }, (_, i) => first + i).map((count) => {
-    const wanted = family.section({ ...a.joint.sizes, [family.roles.count]: count }, a.joint.profile).thickness;
+    const wanted = sectionOf(
+      family,
+      { ...a.joint.sizes, [family.roles.count]: count },
+      a.joint.profile,
+      a.filament,
+    ).thickness;
     const scale = wanted / a.section.thickness;
     const law = scalingLaw(scale);
     // A part that grows while its travel stays is moved by a smaller share of itself.

@@ -1,5 +1,5 @@
 import { angleAtStrain, minimumLength } from '../closedForms/leafBending.ts';
-import { medianForChance, totalSigma } from '../life/scatter.ts';
+import { medianWanted } from '../life/scatter.ts';
 import { familyOf } from '../flexures/known.ts';
 import { findRoot } from '../numeric/roots.ts';
 import type { Range } from '../problems.ts';
@@ -26,7 +26,7 @@ import { withCount } from './withCount.ts';
  */
 export function allowedPeakStrain(a: Assessment): number {
   const { cycles, chance } = a.joint.movement;
-  const median = medianForChance(cycles, chance, totalSigma(a.filament.life));
+  const median = medianWanted(cycles, chance, a.filament.life);
   const limits = a.allowables
     .filter((allowable) => allowable.applies && allowable.name !== 'repeated')
     .map((allowable) => allowable.limit);

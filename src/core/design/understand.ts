@@ -11,6 +11,7 @@ import type { Mm } from '../units.ts';
 import type { Joint } from './joint.ts';
 import { asSurrounded } from './asSurrounded.ts';
 import { checkMovement, checkSurroundings } from './movementLimits.ts';
+import { sectionOf } from './sectionOf.ts';
 
 /** A joint whose every input has been checked, with its family, filament as it is used, and thin section looked up. */
 export interface Understood {
@@ -60,9 +61,9 @@ function checkLying(joint: Joint, family: FlexureFamily): Problem[] {
 }
 
 /** The thin section as it bends: as measured where a measurement stands, else as the sizes make it. */
-function sectionOf(joint: Joint, family: FlexureFamily): Section {
-  const sized = family.section(joint.sizes, joint.profile);
-  return joint.measuredThickness === undefined ? sized : { ...sized, thickness: joint.measuredThickness };
+function thinSection({ sizes, profile, measuredThickness }: Joint, family: FlexureFamily, filament: Filament): Section {
+  const sized = sectionOf(family, sizes, profile, filament);
+  return measuredThickness === undefined ? sized : { ...sized, thickness: measuredThickness };
 }
 
 /**
@@ -86,7 +87,7 @@ export function understand(joint: Joint): Result<Understood> {
     return fail({ code: 'unknown-filament', message, field: 'profile.filament', value: joint.profile.filament });
   }
   const profile = checkProfile(joint.profile);
-  const section = sectionOf(joint, family);
+  const section = thinSection(joint, family, found);
   const judged = checkSizes(family, joint.sizes, section.thickness, joint.profile);
   const refused = failIfAny([
     ...profile.problems,

@@ -6,6 +6,8 @@ import type { Drive, FlexureFamily, Parameter, Sizes } from '../flexures/family.
 import { FAMILIES } from '../flexures/index.ts';
 import type { Rungs, Sought } from '../flexures/sought.ts';
 import { soughtOf } from '../flexures/soughts.ts';
+import { findFilament } from '../material/shelf.ts';
+import type { Filament } from '../material/types.ts';
 import type { Lying } from '../print/profile.ts';
 import type { Problem } from '../problems.ts';
 import type { Wanted } from './wanted.ts';
@@ -17,6 +19,8 @@ export interface Lot {
   readonly drive: Drive;
   readonly lying: Lying;
   readonly movement: Movement;
+  /** How thick lines and layers of its filaments come out: those that come out alike share a lot. */
+  readonly printed: Pick<Filament, 'laid'>;
   /** Every size of the kind at its typical value. */
   readonly typical: Sizes;
   /** Names of the depth and of how many stand side by side, where neither changes the shape. */
@@ -86,6 +90,17 @@ function askedOf(
   return checkMovement(movement, family)[0]?.message ?? { drive, movement };
 }
 
+/** How lines and layers come out in the ticked filaments, each way once. */
+function printedIn({ filaments }: Pick<Wanted, 'filaments'>): readonly Lot['printed'][] {
+  const ways = filaments.map((id) => findFilament(id)?.laid).map((laid) => (laid ? { laid } : {}));
+  return ways.filter((way, i) => ways.findIndex((one) => laidAlike(one, way)) === i);
+}
+
+/** Whether lines and layers of both come out alike. */
+export function laidAlike(one: Lot['printed'], other: Lot['printed']): boolean {
+  return JSON.stringify(one.laid) === JSON.stringify(other.laid);
+}
+
 function lotsOfKind(family: FlexureFamily, wanted: Wanted): readonly Lot[] {
   const asked = askedOf(family, wanted);
   if (typeof asked === 'string') return [];
@@ -100,7 +115,21 @@ function lotsOfKind(family: FlexureFamily, wanted: Wanted): readonly Lot[] {
   const sides = free.sideBySide === undefined ? [1] : within(SIDES, parameters[free.sideBySide]);
   return family.lyings
     .filter((lying) => wanted.lyings.includes(lying))
-    .map((lying) => ({ family, sought, drive, lying, movement, typical, free, rungs, depths, sides }));
+    .flatMap((lying) =>
+      printedIn(wanted).map((printed) => ({
+        family,
+        sought,
+        drive,
+        lying,
+        movement,
+        printed,
+        typical,
+        free,
+        rungs,
+        depths,
+        sides,
+      })),
+    );
 }
 
 /** Kinds whose hand forms may be exact come first, since what is found of them can be told at once; then those of few shapes. */

@@ -3,13 +3,13 @@ import { asSurrounded } from '../design/asSurrounded.ts';
 import { sagsOut } from '../design/feel.ts';
 import { warmthOf } from '../design/warmth.ts';
 import { severity, THICK_SECTION } from '../life/assessLife.ts';
-import { medianForChance, totalSigma } from '../life/scatter.ts';
+import { medianWanted } from '../life/scatter.ts';
 import { strainAtLife } from '../life/strainLife.ts';
 import { bendingModulus } from '../material/choose.ts';
 import { findFilament } from '../material/shelf.ts';
 import type { Filament } from '../material/types.ts';
 import type { MPa } from '../units.ts';
-import type { Lot } from './lots.ts';
+import { laidAlike, type Lot } from './lots.ts';
 import type { Wanted } from './wanted.ts';
 
 /** What a filament may see in a lot, looked up once. */
@@ -71,7 +71,7 @@ function rowOf(filament: Filament, lot: Lot): Row {
   const hardness = (thickness: number) =>
     severity({ ratio: ratio ?? 0, acrossLayers, thickness, filament }) || Number.POSITIVE_INFINITY;
   const { cycles, chance, also = [] } = movement;
-  const wanted = strainAtLife(medianForChance(cycles, chance, totalSigma(life)), life);
+  const wanted = strainAtLife(medianWanted(cycles, chance, life), life);
   return {
     filament,
     modulus,
@@ -104,7 +104,7 @@ export function rowsFor(wanted: Wanted, lot: Lot): readonly Row[] {
   const used = surroundings === undefined ? {} : { surroundings };
   return wanted.filaments.flatMap((id) => {
     const found = findFilament(id);
-    if (!found) return [];
+    if (!found || !laidAlike(found, lot.printed)) return [];
     const filament = asSurrounded(found, used);
     const row = rowOf(filament, lot);
     return [{ ...row, isWarm: warmthOf({ joint: used, filament }).grade !== 'pass' }];

@@ -1,4 +1,5 @@
 import { handResponse, isExactByHand, type Asked } from '../design/response.ts';
+import { sectionOf } from '../design/sectionOf.ts';
 import { rootOf } from '../design/strainAnswer.ts';
 import { checkSizes, isRefusal } from '../flexures/checkSizes.ts';
 import { sizesInForce } from '../flexures/drives.ts';
@@ -64,12 +65,16 @@ export interface Shapes {
  * @param at - number of the shape [-]
  * @returns sizes [mm], counts, ratios [-] or angles [rad]
  */
-export function shapeAt({ family, sought, drive, typical, rungs }: Lot, profile: PrintProfile, at: number): Shape {
+export function shapeAt(
+  { family, sought, drive, typical, rungs, printed }: Lot,
+  profile: PrintProfile,
+  at: number,
+): Shape {
   const tried = triedAt({ rungs }, at);
   const { count } = family.roles;
-  const { thickness } = family.section({ ...typical, [count]: tried[count] ?? 1 }, profile);
+  const { thickness } = sectionOf(family, { ...typical, [count]: tried[count] ?? 1 }, profile, printed);
   const sizes = sizesInForce(family, sought.sizes(tried, thickness, profile), drive.id);
-  return { sizes, section: family.section(sizes, profile) };
+  return { sizes, section: sectionOf(family, sizes, profile, printed) };
 }
 
 function isSound(problem: Problem): boolean {

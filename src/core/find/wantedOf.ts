@@ -2,12 +2,13 @@
 import { assess } from '../design/assess.ts';
 import type { Joint } from '../design/joint.ts';
 import { MOVEMENT_LIMITS } from '../design/movementLimits.ts';
+import { sectionOf } from '../design/sectionOf.ts';
 import { findDrive, sizesInForce } from '../flexures/drives.ts';
 import { FAMILIES } from '../flexures/index.ts';
 import { familyOf } from '../flexures/known.ts';
 import type { Room } from '../flexures/sought.ts';
 import { soughtOf } from '../flexures/soughts.ts';
-import { everyFilament } from '../material/shelf.ts';
+import { everyFilament, findFilament } from '../material/shelf.ts';
 import type { Lying } from '../print/profile.ts';
 import type { Mm } from '../units.ts';
 import type { Wanted } from './wanted.ts';
@@ -51,7 +52,8 @@ function effortLike(joint: Joint): { readonly effortAtLeast?: number; readonly e
 /** Room that the joint itself takes. */
 function roomOf(joint: Joint): Room {
   const family = familyOf(joint);
-  const thickness = joint.measuredThickness ?? family.section(joint.sizes, joint.profile).thickness;
+  const filament = findFilament(joint.profile.filament) ?? {};
+  const thickness = joint.measuredThickness ?? sectionOf(family, joint.sizes, joint.profile, filament).thickness;
   const sizes = sizesInForce(family, joint.sizes, joint.movement.drive);
   return soughtOf(family.id).room(sizes, thickness);
 }

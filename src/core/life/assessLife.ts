@@ -79,7 +79,7 @@ export function assessLife(input: LifeInput): LifeAnswer {
   const breaksOnFirstFlex = worn.some(({ equivalentStrain: strain }) => strain > life.firstFlexBreakStrain);
   // The share of its own swing tells the rest; one swing alone keeps the life of the curve to the last digit.
   const median = breaksOnFirstFlex ? 0 : own.median * own.share;
-  const sigma = totalSigma(life);
+  const sigma = totalSigma(life, median);
   return {
     equivalentStrain: own.equivalentStrain,
     breaksOnFirstFlex,

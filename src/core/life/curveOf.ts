@@ -3,7 +3,7 @@
  * equivalent strain over the peak strain.
  */
 import type { StrainLifeCurve } from '../material/types.ts';
-import { totalSigma, spreadAround } from './scatter.ts';
+import { medianWanted, totalSigma, spreadAround } from './scatter.ts';
 import { equivalentStrain, lifeAtStrain, strainAtLife } from './strainLife.ts';
 
 export interface CurvePoint {
@@ -108,15 +108,15 @@ function medians(curve: StrainLifeCurve): readonly number[] {
  */
 export function drawnCurve(curve: StrainLifeCurve, severity: number): DrawnCurve {
   const all = medians(curve).map((cycles) => ({ cycles, strain: peakStrainAt(cycles, curve, severity) }));
-  const band = (sigma: number): readonly CurveBand[] =>
+  const band = (sigmaOf: (median: number) => number): readonly CurveBand[] =>
     all.map(({ cycles, strain }) => {
-      const { p10, p90 } = spreadAround(cycles, sigma);
+      const { p10, p90 } = spreadAround(cycles, sigmaOf(cycles));
       return { strain, low: p10, high: p90 };
     });
   return {
     median: all.filter(({ cycles }) => cycles <= curve.maxReportableCycles),
-    scatter: band(curve.sigmaLog10N),
-    total: band(totalSigma(curve)),
+    scatter: band(() => curve.sigmaLog10N),
+    total: band((median) => totalSigma(curve, median)),
     firstFlex: curve.firstFlexBreakStrain / severity,
   };
 }
@@ -137,7 +137,6 @@ export function peakSpreadAt(
   curve: StrainLifeCurve,
   severity: number,
 ): { readonly low: number; readonly half: number; readonly high: number } {
-  const { p10, p50, p90 } = spreadAround(cycles, totalSigma(curve));
-  const strain = (median: number) => peakStrainAt(median, curve, severity);
-  return { low: strain(p90), half: strain(p50), high: strain(p10) };
+  const strain = (share: number) => peakStrainAt(medianWanted(cycles, share, curve), curve, severity);
+  return { low: strain(0.9), half: strain(0.5), high: strain(0.1) };
 }

@@ -22,19 +22,40 @@ export function doubtSigma(doubtFactor: number): number {
   return Math.log10(doubtFactor) / NINE_IN_TEN;
 }
 
+type Doubted = Pick<StrainLifeCurve, 'doubtFactor' | 'surestLife' | 'doubtPerDecade'>;
+type Spread = Pick<StrainLifeCurve, 'sigmaLog10N'> & Doubted;
+
+/**
+ * Standard deviation of log10 N that stands for the doubt about a curve where half last so many cycles: the same everywhere,
+ * or least about the lives that tests have counted.
+ *
+ *     s = √(s_least² + (s_decade·log10(N50/N_surest))²)
+ *
+ * @param curve - curve of a filament row [-]
+ * @param median - N50 [-], ≥ 0; under one flex counts as one
+ * @returns standard deviation of log10 N [-], ≥ 0
+ *
+ * Source: strain-life.
+ * @example curveSigma({ doubtFactor: 2, surestLife: 1000, doubtPerDecade: 0.2 }, 100000) // → 0.439879
+ */
+export function curveSigma({ doubtFactor, surestLife = 1, doubtPerDecade = 0 }: Doubted, median: number): number {
+  return Math.hypot(doubtSigma(doubtFactor), doubtPerDecade * Math.log10(Math.max(1, median) / surestLife));
+}
+
 /**
  * Scatter between specimens and doubt of the curve together, as independent.
  *
  *     s = √(s_scatter² + s_doubt²)
  *
  * @param curve - curve of a filament row [-]
+ * @param median - N50 at which it is asked [-], ≥ 0
  * @returns standard deviation of log10 N [-], > 0
  *
  * Source: strain-life.
- * @example totalSigma({ sigmaLog10N: 0.6, doubtFactor: 10 }) // → 0.854173
+ * @example totalSigma({ sigmaLog10N: 0.6, doubtFactor: 10 }, 1000) // → 0.854173
  */
-export function totalSigma(curve: Pick<StrainLifeCurve, 'sigmaLog10N' | 'doubtFactor'>): number {
-  return Math.hypot(curve.sigmaLog10N, doubtSigma(curve.doubtFactor));
+export function totalSigma(curve: Spread, median: number): number {
+  return Math.hypot(curve.sigmaLog10N, curveSigma(curve, median));
 }
 
 /**
@@ -71,16 +92,27 @@ export function chanceOfReaching(median: number, cycles: number, sigma: number):
 }
 
 /**
- * Median life needed so that a wanted share reaches a wanted number of cycles; the inverse of `chanceOfReaching`.
+ * Median life needed so that a wanted share reaches a wanted number of cycles; the inverse of `chanceOfReaching` with
+ * `totalSigma`, whose doubt may depend on that very life.
  *
- * @param cycles - wanted cycles [-], > 0
- * @param chance - wanted share [-], 0 < chance < 1
- * @param sigma - standard deviation of log10 N [-], > 0
+ *     log10 N50 = log10 N + u,   u = z·√(s² + (k·(u + v))²),   v = log10(N/N_surest)
+ *
+ * with z the normal quantile of the share, s scatter and least doubt together and k the doubt per decade; a quadratic in u.
+ *
+ * @param cycles - wanted cycles N [-], > 0
+ * @param chance - wanted share [-], 0 < chance < 1, not so near either end that z·k reaches 1
+ * @param curve - curve of a filament row [-]
  * @returns median life [-], > 0
  *
  * Source: strain-life.
- * @example medianForChance(5000, 0.9, 0.6) // → 29369.8
+ * @example medianWanted(5000, 0.9, { sigmaLog10N: 0.6, doubtFactor: 1 }) // → 29369.8
  */
-export function medianForChance(cycles: number, chance: number, sigma: number): number {
-  return cycles * 10 ** (sigma * normalQuantile(chance));
+export function medianWanted(cycles: number, chance: number, curve: Spread): number {
+  const { sigmaLog10N, doubtFactor, surestLife = 1, doubtPerDecade = 0 } = curve;
+  const z = normalQuantile(chance);
+  const away = doubtPerDecade * Math.log10(cycles / surestLife);
+  const steep = z * doubtPerDecade;
+  const left = 1 - steep ** 2;
+  const root = Math.sqrt((sigmaLog10N ** 2 + doubtSigma(doubtFactor) ** 2) * left + away ** 2);
+  return cycles * 10 ** ((z * (steep * away + root)) / left);
 }

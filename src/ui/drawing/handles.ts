@@ -1,4 +1,5 @@
 import type { Assessment } from '../../core/design/assessment.ts';
+import { sectionOf } from '../../core/design/sectionOf.ts';
 import { checkSizes, isRefusal } from '../../core/flexures/checkSizes.ts';
 import type { FlexureFamily } from '../../core/flexures/family.ts';
 import { familyOf } from '../../core/flexures/known.ts';
@@ -105,7 +106,7 @@ function furthest(a: Assessment, family: FlexureFamily, name: string, from: numb
   const at = (n: number) => Math.min(to, Number((from + n * step).toFixed(6)));
   const isAllowed = (n: number) => {
     const sizes = { ...a.joint.sizes, [name]: at(n) };
-    const thickness = a.joint.measuredThickness ?? family.section(sizes, a.joint.profile).thickness;
+    const thickness = a.joint.measuredThickness ?? sectionOf(family, sizes, a.joint.profile, a.filament).thickness;
     return !checkSizes(family, sizes, thickness, a.joint.profile).some(isRefusal);
   };
   let [low, high] = [0, Math.ceil((to - from) / step - 1e-9)];

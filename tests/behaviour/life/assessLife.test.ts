@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { LIFE_HOLDS_FOR, severity, THICK_SECTION } from '../../../src/core/life/assessLife.ts';
-import { chanceOfReaching, doubtSigma, medianForChance } from '../../../src/core/life/scatter.ts';
+import { chanceOfReaching, doubtSigma, medianWanted } from '../../../src/core/life/scatter.ts';
 import { lifeAtStrain, LONGEST_LIFE } from '../../../src/core/life/strainLife.ts';
 import { FILAMENTS } from '../../../src/core/material/filaments.ts';
 import { expectClose } from '../../support/close.ts';
@@ -100,7 +100,7 @@ describe('spread and chance', () => {
   });
 
   it('half the chance needs the wanted cycles themselves', () => {
-    expectClose(medianForChance(5000, 0.5, 0.85), 5000, ROUND_OFF);
+    expectClose(medianWanted(5000, 0.5, { sigmaLog10N: 0.6, doubtFactor: 10 }), 5000, ROUND_OFF);
   });
 });
 
