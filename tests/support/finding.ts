@@ -2,6 +2,7 @@
 import { assess, type Judge } from '../../src/core/design/assess.ts';
 import type { Joint } from '../../src/core/design/joint.ts';
 import { byHand } from '../../src/core/design/response.ts';
+import { sectionOf } from '../../src/core/design/sectionOf.ts';
 import { candidateAt, figuresOf, type Candidate, type Place } from '../../src/core/find/candidates.ts';
 import type { Figures, Shortcoming } from '../../src/core/find/findAnswer.ts';
 import { lotsFor, shapesIn, type Lot } from '../../src/core/find/lots.ts';
@@ -15,6 +16,7 @@ import { familyOf } from '../../src/core/flexures/known.ts';
 import { mechanicsOf } from '../../src/core/flexures/networks.ts';
 import { soughtOf } from '../../src/core/flexures/soughts.ts';
 // from '../../src/core/flexures/networks.ts';
+import { findFilament } from '../../src/core/material/shelf.ts';
 import { radians } from '../../src/core/units.ts';
 import { USUAL_PROFILE } from '../../src/store/newJoint.ts';
 
@@ -82,7 +84,7 @@ const HARMLESS = ['fillet-in-steps', 'frame-must-be-stiff', 'no-second-rest'];
 /** Whether a joint can be made and reckoned at all, told anew from its sizes. */
 function canBe({ joint }: Candidate, wanted: Wanted): boolean {
   const family = familyOf(joint);
-  const { thickness } = family.section(joint.sizes, joint.profile);
+  const { thickness } = sectionOf(family, joint.sizes, joint.profile, findFilament(joint.profile.filament)!);
   const { drive, amount } = joint.movement;
   const found = checkSizes(family, joint.sizes, thickness, joint.profile);
   const limit = mechanicsOf(family.id).limit?.(joint.sizes, thickness, drive) ?? Infinity;

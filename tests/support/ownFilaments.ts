@@ -12,6 +12,27 @@ export function ownPetg(id = 'own-petg', name = 'PETG blue'): OwnFilament {
   return ownFrom(filament('petg'), name, id);
 }
 
+/** PETG whose lines come out thicker and layers thinner than set, and whose curve is surest where strips were counted. */
+export function measuredPetg(id = 'own-measured', name = 'PETG, spool 3'): OwnFilament {
+  const row = ownPetg(id, name);
+  const provenance = { kind: 'measured', what: '5 strips' } as const;
+  return {
+    ...row,
+    laid: {
+      lines: { factor: 1.04, offset: 0.03, sigma: 0.012 },
+      layers: { factor: 0.97, offset: -0.02, sigma: 0.015 },
+    },
+    life: {
+      ...row.life,
+      doubtFactor: 2,
+      surestLife: 1000,
+      doubtPerDecade: 0.15,
+      provenance,
+      certainty: 'by your own test',
+    },
+  };
+}
+
 const said = fc.string({ unit: 'binary', maxLength: 60 }).map(words);
 const named = fc
   .string({ unit: 'binary', minLength: 1, maxLength: 90 })

@@ -1,4 +1,5 @@
 /** What the page of one filament says. */
+import { curveDoubt } from './curveDoubtText.ts';
 import type { Standing } from '../../core/design/acrossFilaments.ts';
 import type { PushLeft } from '../../core/life/relaxation.ts';
 import { reckonedFolds, FOLD_STRAINS } from '../../core/life/reckonedFolds.ts';
@@ -74,9 +75,9 @@ function besideTest(row: WholeFilament): string {
 }
 
 export function evidenceText(row: WholeFilament): string {
-  const { certainty, doubtFactor } = row.life;
+  const { certainty } = row.life;
   const from = asInText(row);
-  const doubt = `The true curve lies within a factor of ${doubtFactor} of ours, nine times in ten.`;
+  const doubt = `Against ours the true curve lies within a factor of ${curveDoubt(row.life)}.`;
   return `${sentence(from === '' ? certainty : `${from}: ${certainty}`)}${besideTest(row)} ${doubt}`;
 }
 

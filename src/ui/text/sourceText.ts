@@ -8,6 +8,7 @@ import { wholeRow } from '../../core/material/wholeRow.ts';
 import { NOTCH_SENSITIVITY } from '../../core/strength/rootFactor.ts';
 import { radians } from '../../core/units.ts';
 import { effortText } from './amountText.ts';
+import { curveDoubt } from './curveDoubtText.ts';
 import { cited } from './filamentValueText.ts';
 import { kindText } from './kindText.ts';
 import { grouped, percent } from './numbers.ts';
@@ -110,12 +111,12 @@ function effortRows(a: Assessment): readonly SourceRow[] {
 }
 
 function lifeRow({ filament, life }: Assessment): SourceRow {
-  const { certainty, provenance, doubtFactor, maxReportableCycles, note } = filament.life;
+  const { certainty, provenance, maxReportableCycles, note } = filament.life;
   const scatter = life.median > 0 ? (life.scatter.p90 / life.scatter.p50).toFixed(1) : undefined;
   return row(
     soundness(provenance),
     `Life curve of ${filament.name}, ${certainty}`,
-    `the true curve lies within a factor of ${doubtFactor}, nine times in ten: the same doubt for every print`,
+    `the true curve lies within a factor of ${curveDoubt(filament.life)}: the same doubt for every print`,
     [
       note,
       scatter && `specimens of one print run scatter by a factor of ${scatter} either way, eight times in ten`,

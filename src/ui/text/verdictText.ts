@@ -271,7 +271,8 @@ export function chanceText(a: Assessment): string {
   const { life } = a;
   if (life.breaksOnFirstFlex || life.beyond === 'wanted') return '';
   const [scatter, total] = [inHundred(life.chanceScatterOnly), inHundred(life.chance)];
-  const wanted = `${inHundred(a.joint.movement.chance)} are wanted`;
+  const tests = a.provenance.life === 'measured' ? `by your tests of ${a.filament.name}; ` : '';
+  const wanted = `${tests}${inHundred(a.joint.movement.chance)} are wanted`;
   if (scatter === total) return `${capital(total)} in 100 with and without the doubt of the curve; ${wanted}.`;
   return `${capital(scatter)} in 100 by specimen scatter alone, ${total} with the doubt of the curve; ${wanted}.`;
 }

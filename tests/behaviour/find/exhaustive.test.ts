@@ -6,8 +6,10 @@ import { describe, expect, it } from 'vitest';
 import type { Figures } from '../../../src/core/find/findAnswer.ts';
 import { SHORTCOMINGS } from '../../../src/core/find/findAnswer.ts';
 import { SURE } from '../../../src/core/find/front.ts';
+import { putOnShelf } from '../../../src/core/material/shelf.ts';
 import type { Wanted } from '../../../src/core/find/wanted.ts';
 import { radians } from '../../../src/core/units.ts';
+import { measuredPetg } from '../../support/ownFilaments.ts';
 import { A_TRAVEL, A_TURN, keyOf, lotsOf, searched, walked, type Walked } from '../../support/finding.ts';
 
 const sure = ({ chance }: Figures) => Math.min(chance, SURE);
@@ -29,6 +31,9 @@ function bestOfGroups(met: readonly Walked[]): readonly string[] {
     all.filter((one) => !all.some((other) => betters(other.figures, one.figures))).map(({ key }) => key),
   );
 }
+
+// Beside PETG as it comes: sections of other thickness and a doubt that depends on the life share one search.
+putOnShelf([measuredPetg()]);
 
 const BRIEFS: readonly (readonly [string, Wanted])[] = [
   ['a turn', A_TURN],
@@ -53,6 +58,7 @@ const BRIEFS: readonly (readonly [string, Wanted])[] = [
       setAtMost: radians(4),
     },
   ],
+  ['a turn, in a filament that tests have corrected', { ...A_TURN, filaments: ['petg', 'own-measured'] }],
   ['a travel to both sides', A_TRAVEL],
   [
     'a travel with supports, one that comes back',
