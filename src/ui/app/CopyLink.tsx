@@ -1,19 +1,13 @@
 import { useEffect, useState } from 'react';
-import type { Joint } from '../../core/design/joint.ts';
 import { firstScreenStands } from '../joints/firstScreen.ts';
 import { NO_LINK_WRITER } from '../text/shellText.ts';
 import { useMessages } from '../../store/messages.ts';
 import { useKindCome } from '../joints/kindsCome.ts';
 import { useCurrentJoint } from '../joints/useCurrentJoint.ts';
+import type { CopiedLink } from './linkOnClipboard.ts';
 import { QuietButton } from './QuietButton.tsx';
 
-const writer = () => import('../../files/ownLink.ts');
-
-async function linkTo(joint: Joint): Promise<string> {
-  const page = location.href.slice(0, location.href.length - location.hash.length).replace(/#$/, '');
-  const { writeOwnJointLink } = await writer();
-  return `${page}#${writeOwnJointLink(joint)}`;
-}
+const writer = () => import('./linkOnClipboard.ts');
 
 /** Some clipboards only open right after a click, so that what writes links has to be there before it. */
 function useWriterLater(): void {
@@ -30,24 +24,15 @@ export function CopyLink() {
   // Without its kind a link could not say how the joint is measured.
   const hasCome = useKindCome(joint?.family ?? '');
   // What was copied, and whether the clipboard took it; of no interest once the joint has changed.
-  const [copied, setCopied] = useState<{ readonly joint: Joint; readonly link: string; readonly taken: boolean }>();
+  const [copied, setCopied] = useState<CopiedLink>();
   const shown = copied !== undefined && copied.joint === joint ? copied : undefined;
   useWriterLater();
 
   function copy(): void {
     if (joint === undefined) return;
-    const clipboard = navigator.clipboard as Clipboard | undefined;
-    void linkTo(joint).then(
-      async (link) => {
-        const writing = clipboard?.writeText(link) ?? Promise.reject(new Error('no clipboard'));
-        const taken = await writing.then(
-          () => true,
-          () => false,
-        );
-        setCopied({ joint, link, taken });
-      },
-      () => useMessages.getState().say({ grade: 'fail', text: NO_LINK_WRITER }),
-    );
+    void writer()
+      .then((late) => late.linkOnClipboard(joint))
+      .then(setCopied, () => useMessages.getState().say({ grade: 'fail', text: NO_LINK_WRITER }));
   }
 
   return (
