@@ -75,6 +75,8 @@ export interface Piece {
   readonly corners: readonly RoundCorner[];
   /** Of the hold piece: how far its slot turns. */
   readonly slotTurn?: Rad;
+  /** Of the hold piece: radius of the middle of its slot, which may be bounded by what fits. */
+  readonly slotRadius?: Mm;
   /** Of the bar: from the clamp to the eye. */
   readonly arm?: Mm;
   /** Of the bar: the mass [g] under which it sags well and comes back, rounded to what kitchens have. */
