@@ -4,7 +4,7 @@ import { ok, type Result } from '../result.ts';
 import { degrees, type Mm } from '../units.ts';
 import { draftOf, pieceFrom, type Draft } from './draft.ts';
 import { lyingGrip, lyingStrip, type StripAsked } from './lyingStrips.ts';
-import { CLEAR, gripWidth, lyingSizes, makingOf, type Making } from './making.ts';
+import { CLEAR, gripWidth, lyingSizes, makingOf, percent, type Making } from './making.ts';
 import { kindBars, kindSize } from './marks.ts';
 import type { Piece, PiecesAsked } from './piece.ts';
 import { rectangle } from './slabs.ts';
@@ -36,7 +36,6 @@ function bracketNotes({ asked, thickness }: Making, wanted: Mm, least: Mm, most:
   if (wanted >= least && wanted <= most) return [];
   const isTooLong = wanted > most;
   const limit = (thickness * asked.turn) / (2 * (isTooLong ? most : least));
-  const percent = (strain: number) => `${plain(100 * strain)} %`;
   return [
     {
       code: isTooLong ? 'below-minimum' : 'above-maximum',

@@ -1,4 +1,5 @@
 /** What all pieces are made to: thicknesses as laid, heights in whole layers, widths of grips and marks. */
+import { plain } from '../problems.ts';
 import { exactLayers, thicknessOfLayers } from '../print/wholeLayers.ts';
 import { thicknessOfLines } from '../print/wholeLines.ts';
 import type { Lying } from '../print/profile.ts';
@@ -78,3 +79,6 @@ export function lyingSizes({ lying, thickness, depth, padHeight }: Making): {
 export function gripWidth({ lying, thickness, depth }: Making): Mm {
   return Math.max(8, lying === 'crease' ? depth : PAD_SHARE * thickness);
 }
+
+/** A strain as problems print it. */
+export const percent = (strain: number): string => `${plain(100 * strain)} %`;

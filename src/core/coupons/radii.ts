@@ -7,7 +7,7 @@ import { ok, type Result } from '../result.ts';
 import type { Mm } from '../units.ts';
 import { boxOfDraft, moved, NOTHING, pieceFrom, placedAt, together, type Draft } from './draft.ts';
 import { looseStrip } from './lyingStrips.ts';
-import { CLEAR, gripWidth, makingOf, type Making } from './making.ts';
+import { CLEAR, gripWidth, makingOf, percent, type Making } from './making.ts';
 import { kindBars, numberCuts, widestNumber } from './marks.ts';
 import type { Piece, PiecesAsked, RoundCorner } from './piece.ts';
 import { arcPoints, CHORD, type Part } from './slabs.ts';
@@ -61,7 +61,6 @@ export function radiiFor({ asked, thickness, lying }: Making): {
 }
 
 function tooThick(strain: number, wanted: number): Problem {
-  const percent = (value: number) => `${plain(100 * value)} %`;
   return {
     code: 'above-maximum',
     message: `Over the largest radius of ${plain(MANDRELS.at(-1)! / 2)} mm the strips strain ${percent(strain)}, and unmarked strips may need ${percent(wanted)}; take fewer lines or layers`,
