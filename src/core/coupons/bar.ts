@@ -5,6 +5,7 @@ import { plain, type Problem } from '../problems.ts';
 import { ok, type Result } from '../result.ts';
 import { radians, type Mm } from '../units.ts';
 import { draftOf, pieceFrom, type Draft } from './draft.ts';
+import { MOST_FILLET } from './lyingStrips.ts';
 import { lyingSizes, makingOf, type Making } from './making.ts';
 import { numberCuts, widestNumber } from './marks.ts';
 import { PIECE_IDS, type Piece, type PiecesAsked, type Strip } from './piece.ts';
@@ -110,7 +111,7 @@ function lyingBar(making: Making, load: Load): Draft {
   ];
   if (making.lying !== 'crease') {
     for (const y of [1, -1] as const) {
-      const loop = filletLoop({ x: 0, y: (y * wide) / 2 }, 1, y, making.thickness);
+      const loop = filletLoop({ x: 0, y: (y * wide) / 2 }, 1, y, Math.min(making.thickness, MOST_FILLET));
       parts.push({ loop, from: 0, to: high });
     }
   }

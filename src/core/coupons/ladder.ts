@@ -2,7 +2,7 @@
 import { ok, type Result } from '../result.ts';
 import type { Mm } from '../units.ts';
 import { draftOf, pieceFrom } from './draft.ts';
-import { lyingStrip } from './lyingStrips.ts';
+import { lyingStrip, MOST_FILLET } from './lyingStrips.ts';
 import { CLEAR, lyingSizes, makingOf, type Making } from './making.ts';
 import { kindBars, kindSize, numberCuts, numberWidth } from './marks.ts';
 import type { Piece, PiecesAsked, Strip } from './piece.ts';
@@ -14,7 +14,7 @@ const LENGTH: Mm = 18;
 /** Width of a tongue that lies on the plate [mm]. */
 const TONGUE: Mm = 10;
 /** From the outermost rung to the end of a rail [mm]. */
-const MARGIN: Mm = 4;
+const MARGIN: Mm = MOST_FILLET + 2;
 
 /**
  * The ladder. What is to stand upright stands as if flat, because a wall of one line would fall over, and lines side by side

@@ -10,6 +10,9 @@ import { filletLoop, rectangle, type Part } from './slabs.ts';
 /** How far strips reach into pads, so that they are one with them [mm]. */
 const INTO: Mm = 1;
 
+/** Larger fillets would leave a short thick strip no even length [mm]. */
+export const MOST_FILLET: Mm = 2;
+
 /** What is asked of one strip. */
 export interface StripAsked {
   readonly number: number;
@@ -42,7 +45,7 @@ export function lyingStrip(
   const to = { x: from.x, y: from.y + length };
   const loops = [rectangle(from.x - wide / 2, from.y - INTO, wide, length + 2 * INTO)];
   if (making.lying !== 'crease') {
-    const radius = Math.min(thickness, length / 4);
+    const radius = Math.min(thickness, length / 4, MOST_FILLET);
     for (const x of [1, -1] as const) {
       const side = from.x + (x * wide) / 2;
       loops.push(filletLoop({ x: side, y: from.y }, x, 1, radius), filletLoop({ x: side, y: to.y }, x, -1, radius));
