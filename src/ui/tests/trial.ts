@@ -1,0 +1,96 @@
+/** What is tested now: the filament or spool, the joint it is for, and the strips as they come out. */
+import { useMemo } from 'react';
+import type { Joint } from '../../core/design/joint.ts';
+import { sectionOf } from '../../core/design/sectionOf.ts';
+import { crease } from '../../core/flexures/crease.ts';
+import { straightLeaf } from '../../core/flexures/straightLeaf.ts';
+import type { Bend } from '../../core/material/tally.ts';
+import { findFilament, isOwn } from '../../core/material/shelf.ts';
+import type { Filament, OwnFilament } from '../../core/material/types.ts';
+import type { PrintProfile } from '../../core/print/profile.ts';
+import { strainOfBend } from '../../core/tallies/strainOfBend.ts';
+import type { Mm } from '../../core/units.ts';
+import { USUAL_PROFILE } from '../../store/newJoint.ts';
+import { useSession } from '../../store/session.ts';
+import { useShelf } from '../../store/shelf.ts';
+import { openJointOf } from '../../store/state.ts';
+import { bendOf, lyingOf, useTests, type TestValues } from '../../store/tests.ts';
+
+/** A row of the user's own that tests correct. */
+export type Spool = OwnFilament & { readonly own: { readonly tests: NonNullable<OwnFilament['own']['tests']> } };
+
+export function isSpool(row: Filament | undefined): row is Spool {
+  return row !== undefined && isOwn(row) && row.own.tests !== undefined;
+}
+
+export interface Trial {
+  readonly values: TestValues;
+  /** What is tested: a spool, or a filament of which nothing has been counted yet. */
+  readonly row: Filament;
+  readonly spool: Spool | undefined;
+  /** Its figures stand where nothing has been tested. */
+  readonly prior: Filament;
+  readonly joint: Joint | undefined;
+  /** Lies as the pieces do. */
+  readonly profile: PrintProfile;
+  readonly countOf: 'lines' | 'layers';
+  readonly thickness: Mm;
+  readonly bend: Bend;
+  /** Peak strain of a strip bent so, as a fraction. */
+  readonly strain: number;
+}
+
+/** As thick as so many lines or layers come out on this printer. */
+export function stripThickness(values: TestValues, profile: PrintProfile, row: Filament): Mm {
+  const { count, depth } = values;
+  const family = profile.lying === 'crease' ? crease : straightLeaf;
+  return sectionOf(family, { lines: count, layers: count, depth }, profile, row).thickness;
+}
+
+/** The row that was chosen; one that was taken back gives way to what it was like, and that to the filament of the joint. */
+function rowOf({ filament, like }: TestValues, joint: Joint | undefined): Filament {
+  const wanted = [filament, like, joint?.profile.filament, USUAL_PROFILE.filament];
+  for (const id of wanted) {
+    const found = id === undefined ? undefined : findFilament(id);
+    if (found?.printable) return found;
+  }
+  throw new RangeError('the table of filaments is empty');
+}
+
+function priorOf(row: Filament): Filament {
+  return isSpool(row) ? (findFilament(row.own.tests.like) ?? findFilament(row.own.from) ?? row) : row;
+}
+
+export function trialOf(values: TestValues, joint: Joint | undefined): Trial {
+  const row = rowOf(values, joint);
+  const lying = lyingOf(values);
+  const profile = { ...(joint?.profile ?? USUAL_PROFILE), lying, filament: row.id };
+  const thickness = stripThickness(values, profile, row);
+  const bend = bendOf(values);
+  return {
+    values,
+    row,
+    spool: isSpool(row) ? row : undefined,
+    prior: priorOf(row),
+    joint,
+    profile,
+    countOf: lying === 'crease' ? 'layers' : 'lines',
+    thickness,
+    bend,
+    strain: strainOfBend(bend, thickness),
+  };
+}
+
+/** The trial as it stands. */
+export function useTrial(): Trial {
+  const values = useTests((state) => state.values);
+  const shelf = useShelf();
+  const part = useSession((state) => state.part);
+  const current = useSession((state) => state.current);
+  return useMemo(() => {
+    const chosen = part.joints.find(({ id }) => id === values.joint);
+    return trialOf(values, chosen ?? openJointOf({ part, current }));
+    // Rows are found on the shelf by their keys.
+    // oxlint-disable-next-line react-hooks/exhaustive-deps
+  }, [values, part, current, shelf]);
+}

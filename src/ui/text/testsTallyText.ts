@@ -1,0 +1,137 @@
+/** Words about tallies: the heads of their tables, what is said of each change, and what is found odd. */
+import type { Tally, TallyKind, MarkTally } from '../../core/material/tally.ts';
+import type { Doing } from '../../store/tests.ts';
+import { GRAVITY } from '../tests/weight.ts';
+import { angle, grouped, inWords, length, NO_BREAK, percent, setLength, type LengthUnit } from './numbers.ts';
+import { capital } from './said.ts';
+import { bendText } from './testsText.ts';
+
+export const TALLY = {
+  heading: 'Tally',
+  strip: 'Strip',
+  bends: 'Bends',
+  happened: 'What happened',
+  seen: 'Seen',
+  date: 'Date',
+  does: 'What can be done',
+  broke: 'broke',
+  whole: 'still whole',
+  counting: 'being counted',
+  goOn: 'Go on',
+  aside: 'Set aside',
+  back: 'Bring back',
+  remove: 'Remove',
+  odd: 'far from the others: look again',
+  out: 'set aside',
+  seenAsks: 'what was seen',
+  put: 'Put it in',
+  begin: 'Count a strip',
+  elsewhere: 'Counted elsewhere: ',
+  other: 'Also told of this spool',
+  yours: 'your test',
+} as const;
+
+export const LOOKS: Readonly<Record<MarkTally['looks'], string>> = {
+  unmarked: 'unmarked',
+  whitened: 'whitened',
+  cracked: 'cracked',
+};
+
+/** Each kind by the word for one of them. */
+const ONE: Readonly<Record<TallyKind, string>> = {
+  flexes: 'strip',
+  thickness: 'reading',
+  mark: 'look',
+  sag: 'weighing',
+  hold: 'hold',
+  pull: 'pull',
+};
+
+export function oneOf(kind: TallyKind, number: number): string {
+  return `${capital(ONE[kind])} ${number}`;
+}
+
+/** What was measured, in a few words. */
+export function tallyText(tally: Tally, unit: LengthUnit): string {
+  const mm = (value: number) => length(value, unit);
+  switch (tally.kind) {
+    case 'flexes':
+      return `${grouped(tally.cycles)}, ${tally.ended === 'broke' ? TALLY.broke : TALLY.whole}`;
+    case 'thickness':
+      return `${tally.count} ${tally.countOf}: ${mm(tally.measured)}`;
+    case 'mark':
+      return `${bendText({ way: 'over', radius: tally.radius }, unit)}: ${LOOKS[tally.looks]}`;
+    case 'sag':
+      return `${grouped(gramsOf(tally.force))}${NO_BREAK}g: ${mm(tally.sag)}`;
+    case 'hold':
+      return `${Number(tally.hours.toPrecision(3))}${NO_BREAK}h: ${angle(tally.left)} left of ${angle(tally.held)}`;
+    case 'pull':
+      return `${tally.direction}: ${Number(tally.strength.toPrecision(3))}${NO_BREAK}MPa`;
+  }
+}
+
+export const gramsOf = (force: number) => Math.round((force / GRAVITY) * 1e6) / 1000;
+
+/** With what it was measured, in the second column. */
+export function madeWith(tally: Tally, unit: LengthUnit): string {
+  const mm = (value: number) => length(value, unit);
+  switch (tally.kind) {
+    case 'flexes':
+      return `${setLength(tally.thickness, unit)} ${bendText(tally.bend, unit)}`;
+    case 'thickness':
+      return `${tally.count} ${tally.countOf}, set to ${mm(tally.set)}`;
+    case 'mark':
+      return `${setLength(tally.thickness, unit)} ${bendText({ way: 'over', radius: tally.radius }, unit)}`;
+    case 'sag':
+      return `${grouped(gramsOf(tally.force))}${NO_BREAK}g at ${mm(tally.length)}`;
+    case 'hold':
+      return `${Number(tally.hours.toPrecision(3))}${NO_BREAK}h over R${NO_BREAK}${setLength(tally.radius, unit, 0)}`;
+    case 'pull':
+      return tally.direction;
+  }
+}
+
+/** Heads of the table of a kind: what is under the caliper, the scale or the eye. */
+export const HEADS: Readonly<Record<Exclude<TallyKind, 'flexes'>, readonly [string, string, string]>> = {
+  thickness: ['Rung', 'As set', 'Measured'],
+  mark: ['Look', 'Laid', 'Looks'],
+  sag: ['Weighing', 'Hung', 'Sag'],
+  hold: ['Hold', 'Held', 'Left bent'],
+  pull: ['Pull', 'Pulled', 'Broke at'],
+};
+
+export const SAID_OF = {
+  put: (what: string, text: string) => `${what} put in: ${text}`,
+  changed: (what: string, now: string, was: string) => `${what} made ${now}, was ${was}`,
+  ended: (what: string, text: string) => `${what} counted: ${text}`,
+  aside: (what: string) => `${what} set aside`,
+  back: (what: string) => `${what} brought back`,
+  removed: (what: string, text: string) => `${what} removed: ${text}`,
+  seen: (what: string) => `What was seen of ${what.toLowerCase()} changed`,
+} as const;
+
+/** Under the heading when there is nothing: what would tell most for the least. */
+const FIRST_ONES: Readonly<Record<Doing, string>> = {
+  flexes: 'Five strips over R 5 take about two hours and would tell most for the least printing.',
+  mark: 'One strip round each corner takes ten minutes, and tells where it whitens and where it cracks.',
+  thickness: 'Six rungs under a caliper take two minutes, and tell how thick its lines come out.',
+  sag: 'Three weights take five minutes, and tell how stiff it is.',
+  hold: 'One strip left in the slot for a day tells how much of a bend stays.',
+};
+
+export function emptyText(name: string, doing: Doing): string {
+  return `Nothing counted for ${name} yet. ${FIRST_ONES[doing]}`;
+}
+
+/** “Three strips broke, two are still whole.” */
+export function countsText(broke: number, whole: number): string {
+  const strips = (count: number) => `${capital(inWords(count))} strip${count === 1 ? '' : 's'}`;
+  if (broke === 0) return `${strips(whole)} ${whole === 1 ? 'is' : 'are'} still whole.`;
+  const rest = whole === 0 ? '' : `, ${inWords(whole)} ${whole === 1 ? 'is' : 'are'} still whole`;
+  return `${strips(broke)} broke${rest}.`;
+}
+
+/** What a row of the table of strips says beside its marks. */
+export function groupText(thickness: number, bend: string, strain: number, unit: LengthUnit, lying: string): string {
+  return `${setLength(thickness, unit)} ${bend}, ${lying}: ${percent(strain)}`;
+}
