@@ -86,8 +86,8 @@ export function barAt(at: Point, inward: Point, width: Mm, from: Mm, to: Mm): Lo
  * What rounds the inner corner between a strip and a pad.
  *
  * @param corner - where their edges meet [mm]
- * @param x - the way along the edge of the pad, away from the strip: 1 or −1
- * @param y - the way along the edge of the strip, away from the pad: 1 or −1
+ * @param x - the way along the edge of the pad, away from the strip [-]
+ * @param y - the way along the edge of the strip, away from the pad [-]
  * @param radius - of the round [mm], > 0
  */
 export function filletLoop(corner: Point, x: 1 | -1, y: 1 | -1, radius: Mm): Loop {
