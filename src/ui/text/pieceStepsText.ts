@@ -4,7 +4,7 @@ import { contoursFor } from '../../core/print/wholeLines.ts';
 import { angle, counted, inWords, percent } from './numbers.ts';
 import { cornersInOrder } from './pieceBoxesText.ts';
 import { mm, radiusText, spanText } from './pieceText.ts';
-import { capital, listed } from './said.ts';
+import { capital } from './said.ts';
 
 type Lines = (piece: Piece, asked: PiecesAsked) => readonly string[];
 
@@ -59,9 +59,9 @@ const ladder: Lines = ({ strips }) => {
 };
 
 const comb: Lines = ({ strips }, { turn }) => [
-  `Hold the back of the comb along the base line of the angle guide and one grip between two fingers.`,
-  `Turn the grip to ${angle(turn)} and back: along its arc on the guide, so that the strip bends evenly and not at its root alone.`,
-  `One way: to one side only. Both ways: as far to the other side as well, and count one for there and back. Tick which.`,
+  'Hold the spine of the comb on that of the angle guide, and one grip between two fingers.',
+  `Turn the grip to ${angle(turn)} and back: to its line on the guide, so that the strip bends as an arc and not at its root alone.`,
+  'One way: to one side only. Both ways: as far to the other side as well, and count one for there and back. Tick which.',
   RATE,
   COUNT,
   `Begin with the shortest: it strains most${strainSpan(strips)} and breaks first. Under “Seen”: where it broke, and from when it was white.`,
@@ -148,16 +148,21 @@ export const PAGE = {
   ruler: 'Measure this line: 100 mm from end to end, 50 mm to its middle.',
   rulerElse: 'If it is not, the print-out was scaled: print again at 100 %, nothing fitted to the page.',
   rulerLabel: 'A line of 100 mm, divided in millimetres',
-  guide: 'Angle guide, 1 : 1',
-  guideSays: (lengths: readonly number[], turn: string) =>
-    `Each strip on its own arc at ${turn}: ${listed(lengths.map((free) => mm(free)))} free.`,
+  guide: 'Angle guide, life size',
+  guideSays: (turn: string) => `Spine on spine; bring each grip to its line, ${turn} from rest. Dashed: at rest.`,
+  guideLabel: (turn: string) => `The comb at rest and with every strip turned to ${turn}`,
+  spine: 'spine of the comb',
   protractor: 'Protractor',
-  protractorSays: 'One end along the base line; slide until the line of the other end runs through the centre.',
-  picture: (scale: string, size: string) => `Seen from above, drawn ${scale}; ${size}`,
+  protractorSays: 'One end along the base line; slide it until the line of the other end runs through the centre.',
+  protractorLabel: 'Half a round divided in degrees over a base line',
+  laidEnd: 'this end along the base line',
+  heldAt: 'held here',
+  picture: (scale: string, size: string) =>
+    `From above, drawn ${scale}; ${size} in all. Numbers are cut as notches: a long one counts five.`,
   settings: 'Print it with',
   steps: 'What to do',
   cautions: 'Mind',
-  enter: 'Then enter it under Tests; words left empty stay empty there.',
+  enter: 'Then enter it in Bendbook under Tests.',
   print: 'Print this page',
   back: 'Back to the tests',
   bar: 'Page to print',

@@ -1,0 +1,112 @@
+import { useEffect, type ReactNode } from 'react';
+import type { Piece, PiecesAsked } from '../../../core/coupons/piece.ts';
+import { pageTables } from '../../text/pieceBoxesText.ts';
+import { cautionsText, PAGE, settingsText, stepsText } from '../../text/pieceStepsText.ts';
+import { PIECE_WORDS } from '../../text/pieceText.ts';
+import { AngleGuide } from './AngleGuide.tsx';
+import { Boxes } from './Boxes.tsx';
+import './page.css';
+import { PiecePicture } from './PiecePicture.tsx';
+import { Protractor } from './Protractor.tsx';
+import { TrueRuler } from './TrueRuler.tsx';
+
+export interface TestPageProps {
+  readonly piece: Piece;
+  readonly asked: PiecesAsked;
+  /** One line each; empty where it is not known yet, and then there is a line to write it on. */
+  readonly filament: string;
+  readonly printer: string;
+  readonly spool: string;
+  readonly onBack: () => void;
+}
+
+/** A line of the head: filled in, or to be filled in. */
+function Line({ name, text = '' }: { readonly name: string; readonly text?: string }) {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>{text}</dd>
+    </div>
+  );
+}
+
+function Head({ piece, filament, printer, spool }: Omit<TestPageProps, 'asked' | 'onBack'>) {
+  const { name, purpose } = PIECE_WORDS[piece.id];
+  return (
+    <header>
+      <div>
+        <h2>{name}</h2>
+        <p>{purpose}</p>
+      </div>
+      <dl>
+        <Line name={PAGE.filament} text={filament} />
+        <Line name={PAGE.spool} text={spool} />
+        <Line name={PAGE.printer} text={printer} />
+        <Line name={PAGE.date} />
+      </dl>
+    </header>
+  );
+}
+
+function List({
+  name,
+  ordered = false,
+  lines,
+}: {
+  readonly name: string;
+  readonly ordered?: boolean;
+  readonly lines: readonly string[];
+}) {
+  const items: ReactNode = lines.map((line) => <li key={line}>{line}</li>);
+  return (
+    <section className={ordered ? 'steps' : 'notes'} aria-label={name}>
+      <h3>{name}</h3>
+      {ordered ? <ol>{items}</ol> : <ul>{items}</ul>}
+    </section>
+  );
+}
+
+/** What some pieces are held against, life size. */
+function HeldAgainst({ piece, asked }: Pick<TestPageProps, 'piece' | 'asked'>) {
+  if (piece.slotTurn !== undefined) return <Protractor held={piece.slotTurn} />;
+  const isFlexedFree = piece.id === 'comb';
+  return isFlexedFree && <AngleGuide strips={piece.strips} lying={asked.profile.lying} turn={asked.turn} />;
+}
+
+/** The page of one test piece, to be printed: what to do, and boxes for what came of it. */
+export function TestPage(props: TestPageProps) {
+  const { piece, asked, onBack } = props;
+  const { name } = PIECE_WORDS[piece.id];
+  useEffect(() => window.scrollTo(0, 0), []);
+  return (
+    <section className="page-place" aria-label={`${PAGE.bar}: ${name}`}>
+      <div className="page-bar">
+        <button type="button" className="b" onClick={() => window.print()}>
+          {PAGE.print}
+        </button>
+        <button type="button" className="b quiet" onClick={onBack}>
+          {PAGE.back}
+        </button>
+      </div>
+      <article className={`test-page of-${piece.id}`} aria-label={name}>
+        <Head {...props} />
+        <PiecePicture piece={piece} />
+        <div className="page-words">
+          <List name={PAGE.steps} ordered lines={stepsText(piece, asked)} />
+          <div>
+            <List name={PAGE.settings} lines={settingsText(piece, asked)} />
+            <List name={PAGE.cautions} lines={cautionsText(piece.id)} />
+          </div>
+        </div>
+        {pageTables(piece, asked).map((table) => (
+          <Boxes key={table.heading} table={table} />
+        ))}
+        <HeldAgainst piece={piece} asked={asked} />
+        <footer>
+          <TrueRuler />
+          <p>{PAGE.enter}</p>
+        </footer>
+      </article>
+    </section>
+  );
+}

@@ -1,0 +1,41 @@
+/** Points of arcs on paper [mm], y down. */
+import type { Strip } from '../../../core/coupons/piece.ts';
+import type { Point } from '../../../core/geometry/outline.ts';
+import type { Lying } from '../../../core/print/profile.ts';
+import { asRad, type Rad } from '../../../core/units.ts';
+
+const rounded = (value: number) => Math.round(value * 1e4) / 1e4;
+
+/** The point of a round at an angle from the right, counter-clockwise as it is seen. */
+export function onRound(centre: Point, radius: number, angle: Rad): Point {
+  return { x: rounded(centre.x + radius * Math.cos(angle)), y: rounded(centre.y - radius * Math.sin(angle)) };
+}
+
+/** A strip that stands up from the spine and is turned to the right along an arc. */
+export interface GuideStrip {
+  readonly number: number;
+  readonly root: Point;
+  readonly free: number;
+  readonly radius: number;
+  readonly end: Point;
+  /** Where its grip ends, straight on. */
+  readonly tip: Point;
+}
+
+/** Drawn of a grip [mm]. */
+export const GRIP = 14;
+/** Between strips that do not lie side by side in the print [mm]. */
+const APART = 16;
+
+export function guideStrip({ number, length }: Strip, x: number, turn: Rad): GuideStrip {
+  const radius = rounded(length / turn);
+  const root = { x, y: 0 };
+  const end = onRound({ x: x + radius, y: 0 }, radius, asRad(Math.PI - turn));
+  const tip = { x: rounded(end.x + GRIP * Math.sin(turn)), y: rounded(end.y - GRIP * Math.cos(turn)) };
+  return { number, root, free: length, radius, end, tip };
+}
+
+/** All strips of a comb: where they lie beside one another in the print, so that the comb can be laid on its picture. */
+export function guideStrips(strips: readonly Strip[], lying: Lying, turn: Rad): readonly GuideStrip[] {
+  return strips.map((strip, at) => guideStrip(strip, lying === 'flat' ? strip.from.x : APART * at, turn));
+}
