@@ -54,16 +54,21 @@ export function radiiFor({ asked, thickness, lying }: Making): {
   );
   last = Math.max(last, first + CORNERS - 1);
   const steps = Array.from({ length: CORNERS }, (_, i) => Math.round(last - (i * (last - first)) / (CORNERS - 1)));
-  return {
-    radii: steps.map((step) => MANDRELS[step]! / 2),
-    notes: reached < 0 ? [tooThick(strains[end]!, least)] : [],
-  };
+  const notes = [
+    ...(reached < 0 ? [outOfReach(MANDRELS.at(-1)!, strains[end]!, least)] : []),
+    ...(strains[0]! < most ? [outOfReach(MANDRELS[0]!, strains[0]!, most)] : []),
+  ];
+  return { radii: steps.map((step) => MANDRELS[step]! / 2), notes };
 }
 
-function tooThick(strain: number, wanted: number): Problem {
+function outOfReach(diameter: Mm, strain: number, wanted: number): Problem {
+  const isOver = strain > wanted;
+  const why = isOver
+    ? `and unmarked strips may need ${percent(wanted)}; take fewer lines or layers`
+    : `and marked strips may need ${percent(wanted)}; take more lines or layers`;
   return {
-    code: 'above-maximum',
-    message: `Over the largest radius of ${plain(MANDRELS.at(-1)! / 2)} mm the strips strain ${percent(strain)}, and unmarked strips may need ${percent(wanted)}; take fewer lines or layers`,
+    code: isOver ? 'above-maximum' : 'below-minimum',
+    message: `Over the ${isOver ? 'largest' : 'smallest'} radius of ${plain(diameter / 2)} mm the strips strain ${percent(strain)}, ${why}`,
     field: 'count',
     value: strain,
     limit: wanted,

@@ -6,12 +6,11 @@ import type { Point } from '../geometry/outline.ts';
 import { along as moveAlong, left } from '../geometry/vector.ts';
 import type { Mm } from '../units.ts';
 import type { Slab } from './piece.ts';
+import { onGrid } from './solid/onGrid.ts';
+import { GRID } from './solid/spot.ts';
 
 /** How far a chord may lie from its arc: a tenth of what a printer can place [mm]. */
 export const CHORD: Mm = 0.003;
-
-/** Whole micrometres in a millimetre, the grid on which solids are made. */
-const GRID = 1000;
 
 /** To the grid of 1 µm. */
 export const toGrid = (length: Mm): Mm => Math.round(length * GRID) / GRID;
@@ -111,12 +110,11 @@ export function slabsOf({ parts, cuts }: Body): readonly Slab[] {
   const top = Math.max(...heights);
   const inner = cuts.flatMap(({ from, to }) => [from, to].map(toGrid)).filter((z) => z > 0 && z < top);
   const levels = [...new Set([...heights, ...inner])].toSorted((a, b) => a - b);
-  return levels.slice(1).map((to, i): Slab => {
-    const from = levels[i]!;
-    const fills = (part: Part) => toGrid(part.from) <= from && toGrid(part.to) >= to;
+  const regions = levels.slice(1).map((to, i) => {
+    const fills = (part: Part) => toGrid(part.from) <= levels[i]! && toGrid(part.to) >= to;
     const whole = unite(parts.filter(fills).map(({ loop }) => loop));
     const gone = cuts.filter(fills).map(({ loop }) => loop);
-    const region = gone.length > 0 ? without(whole, gone) : whole;
-    return { from, to, region: region.map((loop) => loop.map(({ x, y }) => ({ x: toGrid(x), y: toGrid(y) }))) };
+    return gone.length > 0 ? without(whole, gone) : whole;
   });
+  return onGrid(regions).map((region, i): Slab => ({ from: levels[i]!, to: levels[i + 1]!, region }));
 }

@@ -4,10 +4,7 @@ import type { Slab } from './piece.ts';
 import { filled, type Step } from './solid/faces.ts';
 import { planOf } from './solid/plan.ts';
 import { sidesOf, type SidedEdge } from './solid/sides.ts';
-import type { Spot } from './solid/spot.ts';
-
-/** Whole micrometres in a millimetre: places of the solid lie on that grid. */
-const GRID = 1000;
+import { GRID, type Spot } from './solid/spot.ts';
 
 /** Corners of the solid, each there once: a place of the plan at one of the levels between slabs. */
 class Surface {

@@ -131,6 +131,12 @@ describe('the corners of the radius block', () => {
     const [note] = notesOf('radii', lyingAs('upright', { ...ASKED, count: 8 }));
     expect([note?.code, note?.field]).toEqual(['above-maximum', 'count']);
   });
+
+  it('says so where no corner is sharp enough to mark such strips', () => {
+    const thin = { ...ASKED.profile, nozzle: 0.25, lineWidth: 0.25, layerHeight: 0.1, firstLayerHeight: 0.1 };
+    const [note] = notesOf('radii', { ...ASKED, count: 1, profile: thin });
+    expect([note?.code, note?.field]).toEqual(['below-minimum', 'count']);
+  });
 });
 
 /** Bearings of all corners of the outline that lie on a circle, in degrees. */

@@ -4,10 +4,8 @@
  */
 import type { Loop } from '../../geometry/loop.ts';
 import { meetings, placesOn } from './snap.ts';
-import { pairKey, type Spot } from './spot.ts';
+import { GRID, pairKey, Spots, type Spot } from './spot.ts';
 
-/** Whole micrometres in a millimetre. */
-const GRID = 1000;
 /** Rounding moves edges by half a micrometre, over few places at most: it comes to rest in two or three rounds. */
 const MOST_ROUNDS = 20;
 
@@ -23,25 +21,9 @@ export interface Plan {
   readonly edges: readonly PlanEdge[];
 }
 
-/** Places by number, each there once. */
-class Spots {
-  readonly all: Spot[] = [];
-  readonly #numbers = new Map<string, number>();
-
-  numberOf(x: number, y: number): number {
-    const key = `${x} ${y}`;
-    const known = this.#numbers.get(key);
-    if (known !== undefined) return known;
-    this.#numbers.set(key, this.all.length);
-    this.all.push({ x, y });
-    return this.all.length - 1;
-  }
-}
-
 /** Numbers of the places round a loop, none twice in a row. */
 function roundOf(loop: Loop, spots: Spots): number[] {
-  // Adding 0 makes −0 the 0 that it is.
-  const round = loop.map(({ x, y }) => spots.numberOf(Math.round(x * GRID) + 0, Math.round(y * GRID) + 0));
+  const round = loop.map(({ x, y }) => spots.numberOf({ x: x * GRID, y: y * GRID }));
   return round.filter((spot, i) => spot !== round.at(i - 1));
 }
 
@@ -73,10 +55,8 @@ function splitAll(rounds: number[][][], spots: Spots): number[][][] | undefined 
     }
   }
   const edges = [...pairs.values()];
-  for (const { x, y } of meetings(edges, spots.all)) spots.numberOf(x, y);
-  const used = new Set(edges.flat());
-  const isNew = spots.all.length;
-  const between = placesOn(edges, spots.all, (spot) => used.has(spot) || spot < isNew);
+  for (const meeting of meetings(edges, spots.all)) spots.numberOf(meeting);
+  const between = placesOn(edges, spots.all);
   if (between.size === 0) return undefined;
   return rounds.map((loops) => loops.map((round) => letIn(round, between)));
 }

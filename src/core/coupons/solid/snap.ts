@@ -4,7 +4,7 @@ import { pairKey, turnOf, type Spot } from './spot.ts';
 type Pair = readonly [number, number];
 
 /**
- * Places at which edges cross in the middle of both, rounded to the grid.
+ * Places at which edges cross in the middle of both.
  *
  * @param edges - numbers of the ends of each [-]
  * @param spots - all places [µm]
@@ -31,7 +31,42 @@ function crossingOf(a: Spot, b: Spot, c: Spot, d: Spot): Spot | undefined {
   const [sideA, sideB] = [turnOf(c, d, a), turnOf(c, d, b)];
   if (!((sideA > 0 && sideB < 0) || (sideA < 0 && sideB > 0))) return undefined;
   const share = sideA / (sideA - sideB);
-  return { x: Math.round(a.x + share * (b.x - a.x)) + 0, y: Math.round(a.y + share * (b.y - a.y)) + 0 };
+  return { x: a.x + share * (b.x - a.x), y: a.y + share * (b.y - a.y) };
+}
+
+/** Places in order, so that those along an edge are found without looking at all. */
+export class Along {
+  readonly #spots: readonly Spot[];
+  readonly #order: readonly number[];
+
+  constructor(spots: readonly Spot[]) {
+    this.#spots = spots;
+    this.#order = [...spots.keys()].toSorted((a, b) => spots[a]!.x - spots[b]!.x);
+  }
+
+  /** Those through whose square of the grid an edge goes, in the order in which it does, but for its own ends. */
+  between(a: Spot, b: Spot, ends: Pair): readonly number[] {
+    const right = Math.max(a.x, b.x) + 1;
+    const on: { readonly spot: number; readonly along: number }[] = [];
+    for (let i = this.#firstFrom(Math.min(a.x, b.x) - 1); i < this.#order.length; i += 1) {
+      const spot = this.#order[i]!;
+      const at = this.#spots[spot]!;
+      if (at.x > right) break;
+      if (ends.includes(spot) || !isNear(at, a, b)) continue;
+      on.push({ spot, along: (at.x - a.x) * (b.x - a.x) + (at.y - a.y) * (b.y - a.y) });
+    }
+    return on.toSorted((e, f) => e.along - f.along).map(({ spot }) => spot);
+  }
+
+  #firstFrom(x: number): number {
+    let [low, high] = [0, this.#order.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (this.#spots[this.#order[middle]!]!.x < x) low = middle + 1;
+      else high = middle;
+    }
+    return low;
+  }
 }
 
 /**
@@ -40,39 +75,16 @@ function crossingOf(a: Spot, b: Spot, c: Spot, d: Spot): Spot | undefined {
  *
  * @param edges - numbers of the ends of each [-]
  * @param spots - all places [µm]
- * @param counts - whether a place is to be looked at [-]
  * @returns by edge, as `pairKey` names it, the places between its ends in order [-]; edges without any are left out
  */
-export function placesOn(
-  edges: readonly Pair[],
-  spots: readonly Spot[],
-  counts: (spot: number) => boolean,
-): ReadonlyMap<number, readonly number[]> {
-  const order = [...spots.keys()].filter(counts).toSorted((a, b) => spots[a]!.x - spots[b]!.x);
+export function placesOn(edges: readonly Pair[], spots: readonly Spot[]): ReadonlyMap<number, readonly number[]> {
+  const along = new Along(spots);
   const found = new Map<number, readonly number[]>();
   for (const [p, q] of edges) {
-    const [a, b] = [spots[p]!, spots[q]!];
-    const [left, right] = [Math.min(a.x, b.x) - 1, Math.max(a.x, b.x) + 1];
-    const on: { readonly spot: number; readonly along: number }[] = [];
-    for (let i = firstFrom(order, spots, left); i < order.length && spots[order[i]!]!.x <= right; i += 1) {
-      const spot = order[i]!;
-      if (spot === p || spot === q) continue;
-      const at = spots[spot]!;
-      if (isNear(at, a, b)) on.push({ spot, along: (at.x - a.x) * (b.x - a.x) + (at.y - a.y) * (b.y - a.y) });
-    }
-    if (on.length > 0) found.set(pairKey(p, q), on.toSorted((e, f) => e.along - f.along).map(({ spot }) => spot)); // prettier-ignore
+    const on = along.between(spots[p]!, spots[q]!, [p, q]);
+    if (on.length > 0) found.set(pairKey(p, q), on);
   }
   return found;
-}
-
-function firstFrom(order: readonly number[], spots: readonly Spot[], x: number): number {
-  let [low, high] = [0, order.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (spots[order[middle]!]!.x < x) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }
 
 /** Whether an edge goes through the square of the grid round a place. */
