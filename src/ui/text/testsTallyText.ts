@@ -135,3 +135,13 @@ export function countsText(broke: number, whole: number): string {
 export function groupText(thickness: number, bend: string, strain: number, unit: LengthUnit, lying: string): string {
   return `${setLength(thickness, unit)} ${bend}, ${lying}: ${percent(strain)}`;
 }
+
+/** The line in which a reading is put in, before and behind its figure. */
+export const FORM: Readonly<Record<Doing, readonly [before: string, behind: string]>> & { readonly seen: string } = {
+  flexes: ['Counted elsewhere:', ' bends,'],
+  mark: ['It came back', ''],
+  thickness: ['The caliper reads', ''],
+  sag: ['It hangs lower by', ''],
+  hold: ['Of that there stayed', ''],
+  seen: 'What was seen',
+};

@@ -15,6 +15,16 @@ export const TESTS = {
   noJoint: 'no joint',
   marks: 'Marks beside numbers',
   invented: 'invented counts',
+  inventedSpool: 'invented',
+  tryInvented: 'Show it with invented counts',
+  another: 'Another spool',
+} as const;
+
+export const INVENTED = {
+  clean: 'at the corner, clean',
+  whitened: 'at the corner; whitened from 700',
+  beside: 'beside the corner',
+  stopped: 'whitened; stopped to go on later',
 } as const;
 
 /** What is done, as the sentence begins. */

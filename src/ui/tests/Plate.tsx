@@ -1,0 +1,37 @@
+import { useTests, withPiece } from '../../store/tests.ts';
+import type { LengthUnit } from '../text/numbers.ts';
+import { problemText } from '../text/problemText.ts';
+import { PieceSays } from './pages/PieceSays.tsx';
+import type { Made } from './pieces.ts';
+import { PlateFigure } from './plate/PlateFigure.tsx';
+import type { Trial } from './trial.ts';
+
+interface Props {
+  readonly trial: Trial;
+  readonly made: Made;
+  readonly unit: LengthUnit;
+}
+
+/** Fig. 1: the pieces on the plate, and what the chosen one is for. */
+export function Plate({ trial: { values }, made, unit }: Props) {
+  const { pieces, chosen, asked, corner, problems } = made;
+  const [problem] = problems;
+  return (
+    <section className="plate-of-tests" aria-label="Test pieces">
+      {problem && (
+        <p className="refusal" role="alert">
+          {problemText(problem, unit)}
+        </p>
+      )}
+      {pieces.length > 0 && (
+        <PlateFigure
+          {...{ pieces, corner }}
+          plate={values.plate}
+          chosen={values.piece}
+          onChoose={(piece) => useTests.getState().set(withPiece(values, piece))}
+        />
+      )}
+      {chosen && <PieceSays {...{ asked, pieces, corner }} piece={chosen} plate={values.plate} />}
+    </section>
+  );
+}

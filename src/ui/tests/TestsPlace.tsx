@@ -1,0 +1,91 @@
+import { useEffect } from 'react';
+import { useChoices } from '../../store/choices.ts';
+import '../charts/charts.css';
+import '../check/check.css';
+import '../drawing/drawing.css';
+import '../joints/answer.css';
+import '../joints/everyKind.ts';
+import '../joints/foot.css';
+import type { LengthUnit } from '../text/numbers.ts';
+import { TESTS } from '../text/testsText.ts';
+import { LearnedCurve } from './curve/LearnedCurve.tsx';
+import { OverBar } from './curve/OverBar.tsx';
+import { NextList } from './next/NextList.tsx';
+import { usePageAsked } from './pages/route.ts';
+import { TestPage } from './pages/TestPage.tsx';
+import { usePieces, type Made } from './pieces.ts';
+import { Plate } from './Plate.tsx';
+import { SpoolActions } from './SpoolActions.tsx';
+import { TallySection } from './tally/TallySection.tsx';
+import './tests.css';
+import './tally.css';
+import { TestsTitle } from './TestsTitle.tsx';
+import { TestsVerdict } from './TestsVerdict.tsx';
+import { useTrial, type Trial } from './trial.ts';
+import { TrialSentence } from './TrialSentence.tsx';
+import { useBeforeAfter, type BeforeAfter } from './useAnswer.ts';
+
+interface Props {
+  readonly trial: Trial;
+  readonly answers: BeforeAfter;
+  readonly made: Made;
+  readonly unit: LengthUnit;
+}
+
+function Page({ trial, made }: Pick<Props, 'trial' | 'made'>) {
+  const id = usePageAsked();
+  const piece = made.pieces.find((one) => one.id === id);
+  const { spool, values, prior } = trial;
+  if (!piece) return null;
+  return (
+    <TestPage
+      {...{ piece }}
+      asked={made.asked}
+      filament={prior.fullName}
+      printer={spool?.own.tests.printer ?? values.printer}
+      spool={spool?.own.tests.spool ?? values.spool}
+      onBack={() => {
+        location.hash = 'tests';
+      }}
+    />
+  );
+}
+
+function Sheet({ trial, answers, made, unit }: Props) {
+  const { doing } = trial.values;
+  const isBent = doing === 'flexes' || doing === 'mark' || doing === 'hold';
+  return (
+    <main className="main checks tests">
+      <TrialSentence {...{ trial, unit }} />
+      <TestsVerdict {...{ trial, answers }} />
+      <NextList {...{ trial, unit }} answer={answers.after ?? answers.before} />
+      <Plate {...{ trial, made, unit }} />
+      <div className="counts">
+        <TallySection {...{ trial, unit }} />
+        <SpoolActions trial={trial} />
+        {isBent && <OverBar {...{ trial, unit }} />}
+      </div>
+      <LearnedCurve {...{ trial, answers }} />
+    </main>
+  );
+}
+
+/** The place where test prints are made and counted, and where what they tell corrects the numbers. */
+export default function TestsPlace() {
+  const trial = useTrial();
+  const unit = useChoices((state) => state.unit);
+  const answers = useBeforeAfter(trial.joint, trial.prior, trial.row);
+  const answer = answers.after ?? answers.before;
+  const made = usePieces(trial, answer);
+  const page = usePageAsked();
+  useEffect(() => {
+    document.title = `${TESTS.title}, ${trial.row.name}: Bendbook`;
+  }, [trial.row.name]);
+  if (page && made.pieces.some(({ id }) => id === page)) return <Page {...{ trial, made }} />;
+  return (
+    <>
+      <Sheet {...{ trial, answers, made, unit }} />
+      <TestsTitle trial={trial} answer={answer} />
+    </>
+  );
+}

@@ -1,0 +1,87 @@
+import { useMemo } from 'react';
+import type { Assessment } from '../../../core/design/assessment.ts';
+import type { NextTest } from '../../../core/tallies/nextTest.ts';
+import { useSpread } from '../../../store/spread.ts';
+import { useDoubt } from '../../life/sure/useDoubt.ts';
+import { percent, type LengthUnit } from '../../text/numbers.ts';
+import { candidateName, costText, gainText, NEXT } from '../../text/testsNextText.ts';
+import type { Trial } from '../trial.ts';
+import { NextBar } from './NextBar.tsx';
+import { proposed, type Proposed } from './proposed.ts';
+import { setUp } from './setUp.ts';
+
+interface Props {
+  readonly trial: Trial;
+  readonly answer: Assessment | undefined;
+  readonly unit: LengthUnit;
+}
+
+/** One draw, so that the list does not change by itself. */
+const SEED = 1;
+
+interface RowProps {
+  readonly trial: Trial;
+  readonly a: Assessment;
+  readonly test: NextTest;
+  readonly now: Proposed['now'];
+  readonly rank: number;
+  readonly unit: LengthUnit;
+}
+
+function Row({ trial, a, test, now, rank, unit }: RowProps) {
+  const name = candidateName(test.candidate, unit);
+  const most = a.life.maxReportableCycles;
+  const tellsLife = test.doubt.now > test.doubt.after;
+  return (
+    <li>
+      <span className="rank">{rank}</span>
+      <h3>{name}</h3>
+      <button type="button" className="b" aria-label={NEXT.setUpOf(name)} onClick={() => setUp(test.candidate, trial)}>
+        {NEXT.setUp}
+      </button>
+      {tellsLife && <NextBar {...{ now, test, most }} wanted={a.joint.movement.cycles} />}
+      <p>
+        {gainText(test, most)} <span className="costs">{costText(test)}</span>
+      </p>
+    </li>
+  );
+}
+
+function List({ trial, a, unit }: { readonly trial: Trial; readonly a: Assessment; readonly unit: LengthUnit }) {
+  const { spread, samples, how } = useSpread();
+  const doubt = useDoubt(a, { spread, samples, how, seed: SEED });
+  const answer = doubt.answer?.ok ? doubt.answer.value : undefined;
+  const found = useMemo(() => answer && proposed(trial, a, answer), [trial, a, answer]);
+  if (!found)
+    return (
+      <p className="waiting" aria-busy={doubt.isWorking}>
+        {doubt.isWorking ? NEXT.working : NEXT.stopped}
+      </p>
+    );
+  if (found.tests.length === 0) return <p>{NEXT.none}</p>;
+  return (
+    <ol aria-busy={doubt.isWorking}>
+      {found.tests.map((test, at) => (
+        <Row
+          key={candidateName(test.candidate, unit)}
+          {...{ trial, a, test, unit }}
+          now={found.now}
+          rank={at + 1}
+        />
+      ))}
+    </ol>
+  );
+}
+
+/** What to test next: what would make the joint surest, by how much, and at what price. */
+export function NextList({ trial, answer, unit }: Props) {
+  return (
+    <section className="next-tests" aria-label={NEXT.heading}>
+      <h2 className="h">
+        {NEXT.heading}
+        {answer && <span className="aside">{NEXT.aside(percent(answer.strain.peak))}</span>}
+      </h2>
+      {answer ? <List {...{ trial, unit }} a={answer} /> : <p>{NEXT.noJoint}</p>}
+    </section>
+  );
+}

@@ -1,0 +1,137 @@
+import { useState } from 'react';
+import type { FlexTally, MarkTally, Tally } from '../../../core/material/tally.ts';
+import { thicknessOfLayers } from '../../../core/print/wholeLayers.ts';
+import { thicknessOfLines } from '../../../core/print/wholeLines.ts';
+import { radians, type Rad } from '../../../core/units.ts';
+import { lyingOf } from '../../../store/tests.ts';
+import { ChoiceField, type ChoiceSpec } from '../../controls/ChoiceField.tsx';
+import { Refusal, useRefusals } from '../../controls/Refusal.tsx';
+import { SentenceContext } from '../../controls/sentenceContext.ts';
+import { ValueField } from '../../controls/ValueField.tsx';
+import { WordsField } from '../../filaments/own/WordsField.tsx';
+import type { LengthUnit } from '../../text/numbers.ts';
+import { FORM, oneOf, SAID_OF, TALLY, tallyText } from '../../text/testsTallyText.ts';
+import { newTallyId, putTally, today } from '../spools.ts';
+import type { Trial } from '../trial.ts';
+import { GRAVITY } from '../weight.ts';
+import { mainField } from './mainField.ts';
+
+interface Props {
+  readonly trial: Trial;
+  /** Number of what is put in. */
+  readonly number: number;
+  readonly unit: LengthUnit;
+}
+
+/** What is in the form and nowhere else. */
+interface Draft {
+  readonly cycles: number;
+  readonly ended: FlexTally['ended'];
+  readonly looks: MarkTally['looks'];
+  readonly measured: number;
+  readonly sag: number;
+  readonly left: Rad;
+  readonly seen: string;
+}
+
+const FIRST: Draft = { cycles: 1000, ended: 'broke', looks: 'whitened', measured: 0.84, sag: 5, left: radians(10), seen: '' };
+
+/** As it would be written down. */
+function tallyOf(trial: Trial, draft: Draft): Tally {
+  const { values, thickness, bend, spool, profile, countOf } = trial;
+  const { seen } = draft;
+  const common = { id: newTallyId(spool), date: today(), seen };
+  const { radius, count, depth } = values;
+  const lying = lyingOf(values);
+  switch (values.doing) {
+    case 'flexes':
+      return { ...common, kind: 'flexes', bend, thickness, lying, ways: values.ways, cycles: draft.cycles, ended: draft.ended };
+    case 'mark':
+      return { ...common, kind: 'mark', radius, thickness, lying, looks: draft.looks };
+    case 'thickness': {
+      const set = countOf === 'layers' ? thicknessOfLayers(count, profile) : thicknessOfLines(count, profile);
+      return { ...common, kind: 'thickness', countOf, count, set, measured: draft.measured };
+    }
+    case 'sag':
+      return { ...common, kind: 'sag', lying, force: values.grams * GRAVITY, sag: draft.sag, length: values.arm, thickness, depth };
+    case 'hold':
+      return { ...common, kind: 'hold', radius, thickness, hours: values.hours, held: values.turn, left: draft.left };
+  }
+}
+
+/** What the figure that was read off puts into the draft. */
+function intoDraft(tally: Tally): Partial<Draft> {
+  switch (tally.kind) {
+    case 'flexes':
+      return { cycles: tally.cycles };
+    case 'mark':
+      return { looks: tally.looks };
+    case 'thickness':
+      return { measured: tally.measured };
+    case 'sag':
+      return { sag: tally.sag };
+    case 'hold':
+      return { left: tally.left };
+    case 'pull':
+      return {};
+  }
+}
+
+export function TallyForm({ trial, number, unit }: Props) {
+  const [draft, setDraft] = useState<Draft>(FIRST);
+  const { place, message } = useRefusals();
+  const change = (more: Partial<Draft>) => setDraft((now) => ({ ...now, ...more }));
+  const tally = tallyOf(trial, draft);
+  const main = mainField(tally, {
+    name: '',
+    unit,
+    put: (next) => {
+      change(intoDraft(next));
+      return undefined;
+    },
+  });
+  const put = () => {
+    const name = oneOf(tally.kind, number);
+    const why = putTally(trial, tally, SAID_OF.put(name, tallyText(tally, unit)), unit);
+    if (why === undefined) {
+      place.settle('put');
+      change({ seen: '' });
+    } else place.refuse('put', why);
+  };
+  const ended: ChoiceSpec = {
+    key: 'ended',
+    label: TALLY.happened,
+    value: draft.ended,
+    options: [
+      { value: 'broke', text: TALLY.broke },
+      { value: 'whole', text: TALLY.whole },
+    ],
+    take: (value) => {
+      change({ ended: value as FlexTally['ended'] });
+      return undefined;
+    },
+  };
+  const [before, behind] = FORM[trial.values.doing];
+  return (
+    <SentenceContext value={place}>
+      <div className="tally-form">
+        <p className="says">
+          {before} {'options' in main ? <ChoiceField spec={main} /> : <ValueField spec={main} />}
+          {behind}
+          {tally.kind === 'flexes' && (
+            <>
+              {' '}
+              <ChoiceField spec={ended} />
+            </>
+          )}
+          ;{' '}
+          <WordsField label={FORM.seen} words={draft.seen} asks={TALLY.seenAsks} onChange={(seen) => change({ seen })} />
+        </p>
+        <button type="button" className="b" onClick={put}>
+          {TALLY.put}
+        </button>
+        <Refusal id={place.refusalId} message={message} />
+      </div>
+    </SentenceContext>
+  );
+}

@@ -1,0 +1,106 @@
+/** What the counts make of one joint: before, after, and whether it is reckoned by them. */
+import type { Assessment, Grade } from '../../core/design/assessment.ts';
+import type { LearnedLife } from '../../core/tallies/learned.ts';
+import { cycles, grouped, inHundred, percent } from './numbers.ts';
+import { figure, type Said } from './said.ts';
+import { countsText } from './testsTallyText.ts';
+import { gradeWord } from './verdictText.ts';
+
+const joint = ({ joint: { name } }: Assessment) => name.charAt(0).toLowerCase() + name.slice(1);
+
+/** A hair more or less is neither better nor worse. */
+const ALIKE = 0.005;
+
+function turn(before: Assessment, after: Assessment): string {
+  const [was, is] = [before.life.chance, after.life.chance];
+  if (Math.abs(is - was) < ALIKE) return 'as before, and surer of it';
+  return is > was ? 'better than before' : 'worse than before';
+}
+
+/** “Caution: better than before”. */
+export function testsHeading(before: Assessment, after: Assessment | undefined, isCounted: boolean): string {
+  const word = gradeWord((after ?? before).verdict.grade);
+  if (!after || !isCounted) return `${word}, by what is published or remembered`;
+  const { grade } = after.verdict;
+  return `${word}: ${grade === 'pass' ? `${turn(before, after)}` : `${turn(before, after)}, not yet sure`}`;
+}
+
+/** “by 43 000, not 24 000”; past the end of counting no number is given. */
+function halfSaid(before: Assessment, after: Assessment): Said {
+  const most = (a: Assessment) => a.life.maxReportableCycles;
+  const isPast = (a: Assessment) => a.life.median > most(a);
+  const mark = after.provenance.life;
+  if (after.life.breaksOnFirstFlex) return ['the first flex now breaks it'];
+  if (isPast(after)) {
+    const was = isPast(before) ? ', as before' : `, not ${cycles(before.life.median)}`;
+    return ['half now last past ', figure(grouped(most(after)), mark), `, where counting stops${was}`];
+  }
+  const now = cycles(after.life.median);
+  const was = isPast(before) ? `where ${grouped(most(before))} was passed before` : `not ${cycles(before.life.median)}`;
+  if (!isPast(before) && cycles(before.life.median) === now) return ['half still break by ', figure(now, mark)];
+  return ['half now break by ', figure(now, mark), `, ${was}`];
+}
+
+function chanceSaid(before: Assessment, after: Assessment): Said {
+  const [was, is] = [inHundred(before.life.chance), inHundred(after.life.chance)];
+  const wanted = grouped(after.joint.movement.cycles);
+  return [' and ', figure(`${is} in 100`, after.provenance.life), ` reach ${wanted}${was === is ? ', as before' : `, not ${was}`}.`];
+}
+
+/** What stands before anything is counted. */
+function nothingYet(before: Assessment): Said {
+  const { life, provenance, strain, filament } = before;
+  const at = `At your ${joint(before)}’s ${percent(strain.peak)} `;
+  const half: Said =
+    life.median > life.maxReportableCycles
+      ? [`half last past ${grouped(life.maxReportableCycles)}`]
+      : life.breaksOnFirstFlex
+        ? ['the first flex breaks it']
+        : ['half break by ', figure(cycles(life.median), provenance.life)];
+  return [
+    at,
+    ...half,
+    ' and ',
+    figure(`${inHundred(life.chance)} in 100`, provenance.life),
+    ` reach ${grouped(before.joint.movement.cycles)}, as far as ${filament.name} is known. Counts of your own would tell.`,
+  ];
+}
+
+/** The verdict in sentences: what was counted, and what that makes of the joint. */
+export function testsSaid(before: Assessment, after: Assessment | undefined, life: LearnedLife | undefined): Said {
+  if (!after || !life) return nothingYet(before);
+  const moved = after.strain.peak.toFixed(4) !== before.strain.peak.toFixed(4);
+  const strain = `${percent(after.strain.peak)}${moved ? ` (not ${percent(before.strain.peak)}, as lines come out)` : ''}`;
+  return [
+    `${countsText(life.broke, life.whole)} At your ${joint(after)}’s ${strain} `,
+    ...halfSaid(before, after),
+    ...chanceSaid(before, after),
+  ];
+}
+
+/** What tests other than counts have taught, where nothing was counted. */
+export function taughtElse(before: Assessment, after: Assessment): Said {
+  return [
+    `No strip is counted yet, but what was measured already moves your ${joint(after)}: `,
+    figure(percent(after.strain.peak), after.provenance.strain),
+    ` strain, not ${percent(before.strain.peak)}, and `,
+    figure(`${inHundred(after.life.chance)} in 100`, after.provenance.life),
+    ` reach ${grouped(after.joint.movement.cycles)}, not ${inHundred(before.life.chance)}.`,
+  ];
+}
+
+export const RECKON = {
+  by: (name: string) => `Reckon the ${name.charAt(0).toLowerCase()}${name.slice(1)} by these tests`,
+  all: (count: number, filament: string) => `And all ${count} joints in ${filament}`,
+  done: (name: string, spool: string) => `The ${name.charAt(0).toLowerCase()}${name.slice(1)} is reckoned by ${spool}.`,
+  not: (name: string, filament: string) =>
+    `The ${name.charAt(0).toLowerCase()}${name.slice(1)} is still reckoned by plain ${filament}.`,
+  other: (name: string, filament: string) =>
+    `The ${name.charAt(0).toLowerCase()}${name.slice(1)} is printed in ${filament}, which these tests say nothing of.`,
+  refused: 'This joint cannot be reckoned as it is drawn; see what stands in its way under Joints.',
+  none: 'There is no joint to reckon. Add one under Joints, or count for its own sake.',
+  waits: 'Working out what this makes of the joint.',
+} as const;
+
+export const gradeOf = (before: Assessment | undefined, after: Assessment | undefined): Grade =>
+  (after ?? before)?.verdict.grade ?? 'beyond';
