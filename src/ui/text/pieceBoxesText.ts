@@ -3,7 +3,7 @@ import type { Piece, PieceId, PiecesAsked, RoundCorner, Strip } from '../../core
 import type { Tally, TallyKind } from '../../core/material/tally.ts';
 import type { Lying } from '../../core/print/profile.ts';
 import { asRad } from '../../core/units.ts';
-import { angle, percent } from './numbers.ts';
+import { angle, lengthFigure, percent } from './numbers.ts';
 import { countText, mm, mmFigure, radiusText } from './pieceText.ts';
 
 /** What a tally of some kind is asked for; the date stands once on the page, the rest is the program's own. */
@@ -23,7 +23,7 @@ export interface PageColumn {
   /** What it tells of a tally; without, it helps the hand that counts. */
   readonly fields: readonly TallyField[];
   readonly head: string;
-  readonly width: 'narrow' | 'middle' | 'wide';
+  readonly width: 'narrow' | 'middle' | 'broad' | 'ticks' | 'rest';
   /** Words to tick instead of a box to write in. */
   readonly choices?: readonly string[];
 }
@@ -40,12 +40,12 @@ export interface PageTable {
 }
 
 const LYING: Readonly<Record<Lying, string>> = { flat: 'flat', crease: 'as a crease', upright: 'upright' };
-const SEEN: PageColumn = { fields: ['seen'], head: 'Seen', width: 'wide' };
-const HUNDREDS: PageColumn = { fields: [], head: 'A stroke for each hundred', width: 'wide' };
+const SEEN: PageColumn = { fields: ['seen'], head: 'Seen', width: 'rest' };
+const HUNDREDS: PageColumn = { fields: [], head: 'A stroke for each hundred', width: 'broad' };
 const BENDS: PageColumn = { fields: ['cycles'], head: 'Bends in all', width: 'middle' };
 const ENDED: PageColumn = {
   fields: ['ended'],
-  head: 'What happened',
+  head: 'Ended',
   width: 'middle',
   choices: ['broke', 'still whole'],
 };
@@ -83,7 +83,7 @@ function ladder({ strips }: Piece): PageTable[] {
 function comb({ strips }: Piece, asked: PiecesAsked): PageTable[] {
   const turned: PageFact = { fields: ['bend'], name: 'Turned to', text: angle(asked.turn) };
   const columns = [printed('Strip'), printed('Free, mm', 'bend'), printed('Strain'), HUNDREDS, BENDS, ENDED, SEEN];
-  const rows = strips.map(({ number, length, strain: of }) => [String(number), mmFigure(length), strain(of)]);
+  const rows = strips.map(({ number, length, strain: of }) => [String(number), lengthFigure(length, 'mm'), strain(of)]);
   const facts = [turned, WAYS, thickness(strips), lyingOf(asked)];
   return [{ kind: 'flexes', heading: 'Counted', facts, columns, rows: filled(rows, columns) }];
 }
@@ -104,7 +104,7 @@ function creases({ strips }: Piece, asked: PiecesAsked): PageTable[] {
     String(strip.number),
     countText(strip),
     mmFigure(strip.thickness),
-    mmFigure(strip.length),
+    lengthFigure(strip.length, 'mm'),
   ]);
   const facts = [turned, WAYS, lyingOf({ ...asked, profile: { ...asked.profile, lying: 'crease' } })];
   return [{ kind: 'flexes', heading: 'Counted', facts, columns, rows: filled(rows, columns) }];
@@ -121,7 +121,7 @@ function radii(piece: Piece, asked: PiecesAsked): PageTable[] {
   const looks: PageColumn = {
     fields: ['looks'],
     head: 'What it looks like',
-    width: 'wide',
+    width: 'ticks',
     choices: ['unmarked', 'whitened', 'cracked'],
   };
   const once = [printed('Corner'), printed('Radius', 'radius'), printed('Strain'), looks, SEEN];
@@ -136,7 +136,7 @@ function radii(piece: Piece, asked: PiecesAsked): PageTable[] {
     { kind: 'mark', heading: 'Bent once over each corner', facts, columns: once, rows: filled(laid, once) },
     {
       kind: 'flexes',
-      heading: 'If you go on: bent again and again over one corner',
+      heading: 'Radius block, if you go on: bent again and again over one corner',
       facts: [WAYS, ...facts],
       columns: often,
       rows: filled(counted, often),
@@ -147,16 +147,16 @@ function radii(piece: Piece, asked: PiecesAsked): PageTable[] {
 function bar({ strips, arm, grams }: Piece, asked: PiecesAsked): PageTable[] {
   const [strip] = strips;
   const facts: PageFact[] = [
-    { fields: ['length'], name: 'Clamp to eye', text: mm(arm ?? strip?.length ?? 0) },
+    { fields: ['length'], name: 'Clamp to eye', text: mm(arm ?? strip?.length ?? 0, 0) },
     thickness(strips),
-    { fields: ['depth'], name: 'Deep', text: mm(strip?.depth ?? asked.depth) },
+    { fields: ['depth'], name: 'Deep', text: mm(strip?.depth ?? asked.depth, 0) },
     lyingOf(asked),
   ];
   const columns = [
     printed('Time'),
     written('Weight, g', 'force'),
-    written('Height before, mm'),
-    written('Height under it, mm'),
+    written('Before, mm'),
+    written('Under it, mm'),
     written('Sag, mm', 'sag'),
     SEEN,
   ];
@@ -173,7 +173,7 @@ function hold({ strips, slotTurn }: Piece, asked: PiecesAsked): PageTable[] {
   ];
   const columns = [
     printed('Strip'),
-    written('Put in, day and hour'),
+    written('Put in, when'),
     written('Taken out'),
     written('Hours', 'hours'),
     written('Angle left, °', 'left'),

@@ -3,7 +3,7 @@ import type { Piece, PieceId, PiecesAsked } from '../../core/coupons/piece.ts';
 import { contoursFor } from '../../core/print/wholeLines.ts';
 import { angle, counted, inWords, percent } from './numbers.ts';
 import { cornersInOrder } from './pieceBoxesText.ts';
-import { mm, radiusText, spanText } from './pieceText.ts';
+import { mm, radiusText, sizeText, spanText } from './pieceText.ts';
 import { capital } from './said.ts';
 
 type Lines = (piece: Piece, asked: PiecesAsked) => readonly string[];
@@ -59,8 +59,8 @@ const ladder: Lines = ({ strips }) => {
 };
 
 const comb: Lines = ({ strips }, { turn }) => [
-  'Hold the spine of the comb on that of the angle guide, and one grip between two fingers.',
-  `Turn the grip to ${angle(turn)} and back: to its line on the guide, so that the strip bends as an arc and not at its root alone.`,
+  'Hold the spine of the comb, and one grip between two fingers.',
+  `Turn the grip to ${angle(turn)} and back, so that the strip bends as an arc and not at its root alone. A mark beside your hand keeps the angle.`,
   'One way: to one side only. Both ways: as far to the other side as well, and count one for there and back. Tick which.',
   RATE,
   COUNT,
@@ -88,9 +88,9 @@ const radii: Lines = (piece) => {
 const bar: Lines = ({ arm, grams, strips }) => {
   const [strip] = strips;
   const weight = grams === undefined ? 'a weight that you know' : `about ${grams} g that you have weighed`;
-  const thin = strip ? ` Its ${mm(strip.thickness)} must point up and down, its ${mm(strip.depth)} across.` : '';
+  const thin = strip ? ` Its ${mm(strip.thickness)} must point up and down, its ${mm(strip.depth, 0)} across.` : '';
   return [
-    `Clamp the pad flat to the edge of a table, right up to where the bar begins${arm === undefined ? '' : `: ${mm(arm)} stick out to the eye`}.${thin}`,
+    `Clamp the pad flat to the edge of a table, right up to where the bar begins${arm === undefined ? '' : `: ${mm(arm, 0)} stick out to the eye`}.${thin}`,
     'Stand a ruler beside the eye and read its height.',
     `Hang ${weight} from the eye without a jerk, wait until it is still, and read again within ten seconds: later it creeps.`,
     'Sag is the one height less the other. Take the weight off; after a minute it must be back where it was. If not, take less weight.',
@@ -102,7 +102,7 @@ const hold: Lines = ({ slotTurn }, { holdRadius }) => [
   `Press a strip into the slot, its thin way across${slotTurn === undefined ? '' : `; it is then bent by ${angle(slotTurn)} over ${radiusText(holdRadius)} mm`}. Write down day and hour.`,
   'Leave it for a day at the warmth of the room in which the part will be, away from sun and heaters.',
   'Take it out, let it lie free for one minute, and read it then: it goes on straightening, so always wait as long.',
-  'Lay one end along the base line of the protractor below, and slide it along until the line of the other end runs through the centre. Read the angle left.',
+  'Lay one end along the base line of the protractor, and slide it along until the line of the other end runs through the centre. Read the angle left.',
   'Other times tell more: an hour, a week. Use a fresh strip for each.',
 ];
 
@@ -143,22 +143,23 @@ export function cautionsText(id: PieceId): readonly string[] {
   ];
 }
 
+/** Under the picture of a piece. */
+export function pictureText(piece: Piece, scale: string): string {
+  const numbers = piece.strips.length > 1 ? ' Numbers are cut as notches: a long one counts five.' : '';
+  return `From above, ${scale}; ${sizeText(piece)} in all.${numbers}`;
+}
+
 /** The check of the scale, and the way back to the program. */
 export const PAGE = {
   ruler: 'Measure this line: 100 mm from end to end, 50 mm to its middle.',
   rulerElse: 'If it is not, the print-out was scaled: print again at 100 %, nothing fitted to the page.',
   rulerLabel: 'A line of 100 mm, divided in millimetres',
-  guide: 'Angle guide, life size',
-  guideSays: (turn: string) => `Spine on spine; bring each grip to its line, ${turn} from rest. Dashed: at rest.`,
-  guideLabel: (turn: string) => `The comb at rest and with every strip turned to ${turn}`,
-  spine: 'spine of the comb',
+  guide: 'It is its own guide: lay it on its picture and bring each grip to the thick line; dashed: at rest.',
   protractor: 'Protractor',
   protractorSays: 'One end along the base line; slide it until the line of the other end runs through the centre.',
   protractorLabel: 'Half a round divided in degrees over a base line',
   laidEnd: 'this end along the base line',
   heldAt: 'held here',
-  picture: (scale: string, size: string) =>
-    `From above, drawn ${scale}; ${size} in all. Numbers are cut as notches: a long one counts five.`,
   settings: 'Print it with',
   steps: 'What to do',
   cautions: 'Mind',

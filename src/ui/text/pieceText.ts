@@ -1,6 +1,6 @@
 /** What the test pieces are called and what each is for. Sizes are said in mm, as the printed pages measure in mm. */
 import type { Piece, PieceId, Strip } from '../../core/coupons/piece.ts';
-import { counted, length, lengthFigure, NO_BREAK, setLength, unitAfter } from './numbers.ts';
+import { counted, inWords, length, lengthFigure, NO_BREAK, setLength, unitAfter } from './numbers.ts';
 import { capital } from './said.ts';
 
 interface PieceWords {
@@ -104,5 +104,5 @@ export const PLATE = {
 } as const;
 
 function pieceCount(count: number): string {
-  return counted(count, 'test piece');
+  return `${inWords(count)} test piece${count === 1 ? '' : 's'}`;
 }

@@ -34,7 +34,11 @@ function Cell({
         {text}
       </Tag>
     );
-  return <Tag {...scope}>{column.choices && <Choices choices={column.choices} />}</Tag>;
+  return (
+    <Tag className={column.width} {...scope}>
+      {column.choices && <Choices choices={column.choices} />}
+    </Tag>
+  );
 }
 
 /** Boxes to write in, one row a tally. */

@@ -3,8 +3,8 @@ import { PAGE } from '../../text/pieceStepsText.ts';
 import { onRound } from './rounds.ts';
 
 /** Radius of the rim, and how far the base line goes to either side of the centre [mm]. */
-const RIM = 46;
-const BASE = 62;
+const RIM = 44;
+const BASE = 50;
 const BELOW = 7;
 const ABOVE = 6;
 
@@ -29,9 +29,6 @@ export function Protractor({ held }: { readonly held: Rad | undefined }) {
   const heldAngle = held === undefined ? undefined : degrees(held);
   return (
     <figure className="protractor">
-      <figcaption>
-        <b>{PAGE.protractor}</b> {PAGE.protractorSays}
-      </figcaption>
       <svg
         width={`${2 * BASE + 2}mm`}
         height={`${RIM + ABOVE + BELOW}mm`}
@@ -59,6 +56,9 @@ export function Protractor({ held }: { readonly held: Rad | undefined }) {
         </text>
         {heldAngle !== undefined && heldAngle <= 180 && <Held angle={heldAngle} />}
       </svg>
+      <figcaption>
+        <b>{PAGE.protractor}</b> {PAGE.protractorSays}
+      </figcaption>
     </figure>
   );
 }

@@ -3,10 +3,9 @@ import type { Piece, PiecesAsked } from '../../../core/coupons/piece.ts';
 import { pageTables } from '../../text/pieceBoxesText.ts';
 import { cautionsText, PAGE, settingsText, stepsText } from '../../text/pieceStepsText.ts';
 import { PIECE_WORDS } from '../../text/pieceText.ts';
-import { AngleGuide } from './AngleGuide.tsx';
 import { Boxes } from './Boxes.tsx';
 import './page.css';
-import { PiecePicture } from './PiecePicture.tsx';
+import { PiecePicture, pictureWidth } from './PiecePicture.tsx';
 import { Protractor } from './Protractor.tsx';
 import { TrueRuler } from './TrueRuler.tsx';
 
@@ -66,11 +65,32 @@ function List({
   );
 }
 
-/** What some pieces are held against, life size. */
-function HeldAgainst({ piece, asked }: Pick<TestPageProps, 'piece' | 'asked'>) {
-  if (piece.slotTurn !== undefined) return <Protractor held={piece.slotTurn} />;
-  const isFlexedFree = piece.id === 'comb';
-  return isFlexedFree && <AngleGuide strips={piece.strips} lying={asked.profile.lying} turn={asked.turn} />;
+/** Beside a drawing that is no wider than this there is room for words [mm]. */
+const ROOM_BESIDE = 112;
+
+function Notes({ piece, asked }: Pick<TestPageProps, 'piece' | 'asked'>) {
+  return (
+    <div className="page-notes">
+      <List name={PAGE.settings} lines={settingsText(piece, asked)} />
+      <List name={PAGE.cautions} lines={cautionsText(piece.id)} />
+    </div>
+  );
+}
+
+/** The piece, and beside it the protractor that its strip is laid on, or the notes where they have room. */
+function Top({ piece, asked }: Pick<TestPageProps, 'piece' | 'asked'>) {
+  const { slotTurn } = piece;
+  const hasRoom = slotTurn === undefined && pictureWidth(piece, asked) <= ROOM_BESIDE;
+  return (
+    <>
+      <div className="page-top">
+        <PiecePicture piece={piece} asked={asked} />
+        {slotTurn !== undefined && <Protractor held={slotTurn} />}
+        {hasRoom && <Notes piece={piece} asked={asked} />}
+      </div>
+      {!hasRoom && <Notes piece={piece} asked={asked} />}
+    </>
+  );
 }
 
 /** The page of one test piece, to be printed: what to do, and boxes for what came of it. */
@@ -88,23 +108,15 @@ export function TestPage(props: TestPageProps) {
           {PAGE.back}
         </button>
       </div>
-      <article className={`test-page of-${piece.id}`} aria-label={name}>
+      <article className="test-page" aria-label={name}>
         <Head {...props} />
-        <PiecePicture piece={piece} />
-        <div className="page-words">
-          <List name={PAGE.steps} ordered lines={stepsText(piece, asked)} />
-          <div>
-            <List name={PAGE.settings} lines={settingsText(piece, asked)} />
-            <List name={PAGE.cautions} lines={cautionsText(piece.id)} />
-          </div>
-        </div>
+        <Top piece={piece} asked={asked} />
+        <List name={PAGE.steps} ordered lines={stepsText(piece, asked)} />
         {pageTables(piece, asked).map((table) => (
           <Boxes key={table.heading} table={table} />
         ))}
-        <HeldAgainst piece={piece} asked={asked} />
         <footer>
           <TrueRuler />
-          <p>{PAGE.enter}</p>
         </footer>
       </article>
     </section>

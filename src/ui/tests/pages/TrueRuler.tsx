@@ -31,7 +31,7 @@ export function TrueRuler() {
         ))}
       </svg>
       <p>
-        <b>{PAGE.ruler}</b> {PAGE.rulerElse}
+        <b>{PAGE.ruler}</b> {PAGE.rulerElse} {PAGE.enter}
       </p>
     </div>
   );

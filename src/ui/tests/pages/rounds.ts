@@ -1,7 +1,6 @@
 /** Points of arcs on paper [mm], y down. */
 import type { Strip } from '../../../core/coupons/piece.ts';
 import type { Point } from '../../../core/geometry/outline.ts';
-import type { Lying } from '../../../core/print/profile.ts';
 import { asRad, type Rad } from '../../../core/units.ts';
 
 const rounded = (value: number) => Math.round(value * 1e4) / 1e4;
@@ -23,19 +22,20 @@ export interface GuideStrip {
 }
 
 /** Drawn of a grip [mm]. */
-export const GRIP = 14;
-/** Between strips that do not lie side by side in the print [mm]. */
-const APART = 16;
-
-export function guideStrip({ number, length }: Strip, x: number, turn: Rad): GuideStrip {
+export const GRIP = 12;
+/**
+ * A strip turned to the right, its grip drawn on by `GRIP`.
+ *
+ * @param turn - to which its ends are turned against each other [rad], > 0
+ */
+export function guideStrip({ number, length, from }: Strip, turn: Rad): GuideStrip {
   const radius = rounded(length / turn);
-  const root = { x, y: 0 };
-  const end = onRound({ x: x + radius, y: 0 }, radius, asRad(Math.PI - turn));
+  const root = { x: from.x, y: -from.y };
+  const end = onRound({ x: root.x + radius, y: root.y }, radius, asRad(Math.PI - turn));
   const tip = { x: rounded(end.x + GRIP * Math.sin(turn)), y: rounded(end.y - GRIP * Math.cos(turn)) };
   return { number, root, free: length, radius, end, tip };
 }
 
-/** All strips of a comb: where they lie beside one another in the print, so that the comb can be laid on its picture. */
-export function guideStrips(strips: readonly Strip[], lying: Lying, turn: Rad): readonly GuideStrip[] {
-  return strips.map((strip, at) => guideStrip(strip, lying === 'flat' ? strip.from.x : APART * at, turn));
+export function guideStrips(strips: readonly Strip[], turn: Rad): readonly GuideStrip[] {
+  return strips.map((strip) => guideStrip(strip, turn));
 }

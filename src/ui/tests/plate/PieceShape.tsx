@@ -36,10 +36,12 @@ interface Props {
   readonly paper: Paper;
   /** Number of the corner that is in use. */
   readonly corner?: number | undefined;
+  /** Without its numbers and radii. */
+  readonly isBare?: boolean;
 }
 
 /** A test piece as it is seen from above: in outline, every part at its true width. */
-export const PieceShape = memo(function PieceShape({ piece, paper, corner }: Props) {
+export const PieceShape = memo(function PieceShape({ piece, paper, corner, isBare = false }: Props) {
   const inUse = piece.corners.find(({ number }) => number === corner);
   const loops = piece.bodies.flatMap((body) => body.flatMap(({ region }) => region));
   return (
@@ -48,7 +50,7 @@ export const PieceShape = memo(function PieceShape({ piece, paper, corner }: Pro
         body.map((slab) => <path key={`${at} ${slab.from}`} className="slab" d={slabPath(slab, paper)} />),
       )}
       {inUse && <path className="Wa in-use" d={roundPath(inUse, loops, paper)} />}
-      {pieceLetters(piece, paper).map(({ text, x, y }) => (
+      {(isBare ? [] : pieceLetters(piece, paper)).map(({ text, x, y }) => (
         <text key={`${text} ${x} ${y}`} className="s12 on-slab" x={x} y={y} textAnchor="middle">
           {text}
         </text>
