@@ -5,6 +5,8 @@ import { cautionsText, PAGE, settingsText, stepsText } from '../../text/pieceSte
 import { PIECE_WORDS } from '../../text/pieceText.ts';
 import { Boxes } from './Boxes.tsx';
 import './page.css';
+import './boxes.css';
+import './pagePaper.css';
 import { PiecePicture, pictureWidth } from './PiecePicture.tsx';
 import { Protractor } from './Protractor.tsx';
 import { TrueRuler } from './TrueRuler.tsx';
@@ -99,7 +101,7 @@ export function TestPage(props: TestPageProps) {
   const { name } = PIECE_WORDS[piece.id];
   useEffect(() => window.scrollTo(0, 0), []);
   return (
-    <section className="page-place" aria-label={`${PAGE.bar}: ${name}`}>
+    <main className="page-place" aria-label={`${PAGE.bar}: ${name}`}>
       <div className="page-bar">
         <button type="button" className="b" onClick={() => window.print()}>
           {PAGE.print}
@@ -119,6 +121,6 @@ export function TestPage(props: TestPageProps) {
           <TrueRuler />
         </footer>
       </article>
-    </section>
+    </main>
   );
 }

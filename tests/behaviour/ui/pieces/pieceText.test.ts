@@ -1,0 +1,99 @@
+import { describe, expect, it } from 'vitest';
+import { PIECE_IDS } from '../../../../src/core/coupons/piece.ts';
+import { wholeRow } from '../../../../src/core/material/wholeRow.ts';
+import { LYINGS } from '../../../../src/core/print/profile.ts';
+import { pieceFileName, pieceSaid, plateFileName, radiusSum } from '../../../../src/ui/text/pieceSaysText.ts';
+import { cautionsText, gramsText, settingsText, stepsText } from '../../../../src/ui/text/pieceStepsText.ts';
+import { PIECE_WORDS, pieceSpoken } from '../../../../src/ui/text/pieceText.ts';
+import { plainly } from '../../../../src/ui/text/said.ts';
+import { ASKED, pieceFor } from './asked.ts';
+
+const DENSITY = wholeRow(ASKED.filament).properties.density;
+const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+
+describe('the paragraph under the plate', () => {
+  it('writes out the sum of the strain over a corner, as the order has it', () => {
+    expect(plain(radiusSum(0.84, 5))).toBe('0.84 ÷ (2 × 5 + 0.84) = 7.75 %');
+  });
+
+  it('says the strain of the corner in use, else of the smallest', () => {
+    const piece = pieceFor('radii');
+    const five = piece.corners.find(({ radius }) => radius === 5);
+    const said = (corner = five) => plain(plainly(pieceSaid(piece, ASKED, DENSITY, corner)));
+    expect(said()).toContain('Over R 5 the skin strains 0.84 ÷ (2 × 5 + 0.84) = 7.75 %.');
+    const smallest = Math.min(...piece.corners.map(({ radius }) => radius));
+    expect(plain(plainly(pieceSaid(piece, ASKED, DENSITY)))).toContain(`Over R ${smallest} `);
+  });
+
+  it('weighs a piece by its volume: 10 cm³ of 1.27 g/cm³ are 13 g, 1 cm³ is 1.3 g', () => {
+    expect(plain(gramsText(10_000, 1270))).toBe('13 g');
+    expect(plain(gramsText(1000, 1270))).toBe('1.3 g');
+  });
+
+  it('marks the weight with where the density comes from', () => {
+    for (const id of PIECE_IDS) {
+      const pieces = pieceSaid(pieceFor(id), ASKED, DENSITY);
+      const grams = pieces.find((piece) => typeof piece === 'object' && piece.figure.endsWith('g'));
+      expect(grams).toMatchObject({ mark: DENSITY.provenance.kind });
+    }
+  });
+});
+
+describe('what the pages say', () => {
+  it.each(PIECE_IDS)('%s: no figure is missing, whatever way it lies', (id) => {
+    for (const lying of LYINGS) {
+      const asked = { ...ASKED, profile: { ...ASKED.profile, lying } };
+      const piece = pieceFor(id, asked);
+      const all = [
+        ...settingsText(piece, asked),
+        ...stepsText(piece, asked),
+        plainly(pieceSaid(piece, asked, DENSITY)),
+        pieceSpoken(piece, 1),
+      ].join(' ');
+      expect(all).not.toMatch(/NaN|Infinity|undefined|\[object/);
+    }
+  });
+
+  it('names the settings of the profile, and the contours that lay whole lines', () => {
+    const said = (id: 'comb' | 'ladder') => plain(settingsText(pieceFor(id), ASKED).join(' '));
+    expect(said('comb')).toContain('lines 0.42 mm wide from a 0.4 mm nozzle, layers 0.20 mm, the first 0.24 mm');
+    expect(said('comb')).toContain('2 lines across: one contour;');
+    expect(said('ladder')).toContain('At least four contours, so that all 8 lines are laid');
+    expect(said('comb')).toContain('Let it cool on the plate');
+    expect(said('comb')).toContain('brim');
+  });
+
+  it('holds bending to two a second and lets the count stop, wherever bends are counted', () => {
+    for (const id of ['comb', 'radii', 'creases'] as const) {
+      const said = stepsText(pieceFor(id), ASKED).join(' ');
+      expect(said).toContain('at most twice a second');
+      expect(said).toContain('still whole');
+    }
+  });
+
+  it('asks for eye protection wherever something may part, and for feet clear of a weight', () => {
+    for (const id of PIECE_IDS.filter((one) => one !== 'ladder'))
+      expect(cautionsText(id).join(' ')).toMatch(/eye protection/i);
+    expect(cautionsText('bar').join(' ')).toContain('feet');
+    for (const id of PIECE_IDS) {
+      expect(cautionsText(id).join(' ')).toContain('One spool, one printer');
+      expect(cautionsText(id).join(' ')).toContain('not a safety case');
+    }
+  });
+
+  it('says of the mandrel test that it is from memory', () => {
+    expect(stepsText(pieceFor('radii'), ASKED).join(' ')).toContain('ISO 1519, from memory');
+  });
+
+  it('reads a piece out by number, name, size and how many strips it has', () => {
+    expect(pieceSpoken(pieceFor('comb'), 2)).toMatch(/^2 Strip comb, 88 by 42 by 6\.8 mm, 6 strips$/);
+    expect(new Set(PIECE_IDS.map((id) => PIECE_WORDS[id].name)).size).toBe(PIECE_IDS.length);
+  });
+
+  it('names files by piece and filament', () => {
+    expect(pieceFileName('comb', 'PETG', '3mf')).toBe('strip-comb-petg.3mf');
+    expect(pieceFileName('radii', 'PETG, spool 3', 'stl')).toBe('radius-block-petg-spool-3.stl');
+    expect(plateFileName(1, 1, 'PETG')).toBe('test-plate-petg.3mf');
+    expect(plateFileName(2, 2, 'PETG')).toBe('test-plate-2-petg.3mf');
+  });
+});
