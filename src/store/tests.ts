@@ -63,7 +63,8 @@ export interface TestValues {
   readonly counting?: Counting | undefined;
 }
 
-type Sized = 'strips' | 'count' | 'radius' | 'turn' | 'length' | 'depth' | 'grams' | 'arm' | 'hours' | 'plate' | 'cycles';
+type Sized =
+  'strips' | 'count' | 'radius' | 'turn' | 'length' | 'depth' | 'grams' | 'arm' | 'hours' | 'plate' | 'cycles';
 
 /** What each may be; chosen, wide enough for a desk and a desktop printer. Lengths in mm, turns in rad. */
 export const TEST_LIMITS: Readonly<Record<Sized, Range>> = {
@@ -106,7 +107,7 @@ const KEY = 'bendbook.tests';
 const oneOf = <T extends string>(all: readonly T[], value: unknown) => all.find((one) => one === value);
 const text = (value: unknown) => (typeof value === 'string' && value !== '' ? words(value) : undefined);
 
-function sized(kept: Readonly<Record<string, unknown>>): Partial<Record<Sized, number>> {
+function sized(kept: Readonly<Record<string, unknown>>): Partial<TestValues> {
   const names = (Object.keys(TEST_LIMITS) as Sized[]).filter((name) => name !== 'plate' && name !== 'cycles');
   const isWhole = (name: Sized, value: number) => (name !== 'strips' && name !== 'count') || Number.isInteger(value);
   return Object.fromEntries(

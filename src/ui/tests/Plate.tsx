@@ -2,6 +2,7 @@ import { useTests, withPiece } from '../../store/tests.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { problemText } from '../text/problemText.ts';
 import { PieceSays } from './pages/PieceSays.tsx';
+import { TESTS } from '../text/testsText.ts';
 import type { Made } from './pieces.ts';
 import { PlateFigure } from './plate/PlateFigure.tsx';
 import type { Trial } from './trial.ts';
@@ -12,12 +13,12 @@ interface Props {
   readonly unit: LengthUnit;
 }
 
-/** Fig. 1: the pieces on the plate, and what the chosen one is for. */
+/** Fig. 3: the pieces on the plate, and what the chosen one is for. */
 export function Plate({ trial: { values }, made, unit }: Props) {
   const { pieces, chosen, asked, corner, problems } = made;
   const [problem] = problems;
   return (
-    <section className="plate-of-tests" aria-label="Test pieces">
+    <section className="plate-of-tests" id="test-pieces" aria-label={TESTS.pieces}>
       {problem && (
         <p className="refusal" role="alert">
           {problemText(problem, unit)}
@@ -26,6 +27,7 @@ export function Plate({ trial: { values }, made, unit }: Props) {
       {pieces.length > 0 && (
         <PlateFigure
           {...{ pieces, corner }}
+          figure="Fig. 3"
           plate={values.plate}
           chosen={values.piece}
           onChoose={(piece) => useTests.getState().set(withPiece(values, piece))}

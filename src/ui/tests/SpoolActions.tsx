@@ -32,7 +32,9 @@ function Outgoing({ spool }: { readonly spool: Spool }) {
   return (
     <>
       <QuietButton onClick={csv}>{CSV.out}</QuietButton>
-      <QuietButton onClick={() => download(filamentFileName(spool.name), writeFilaments([spool]))}>{CSV.share}</QuietButton>
+      <QuietButton onClick={() => download(filamentFileName(spool.name), writeFilaments([spool]))}>
+        {CSV.share}
+      </QuietButton>
     </>
   );
 }

@@ -57,15 +57,17 @@ function Sheet({ trial, answers, made, unit }: Props) {
   return (
     <main className="main checks tests">
       <TrialSentence {...{ trial, unit }} />
-      <TestsVerdict {...{ trial, answers }} />
-      <NextList {...{ trial, unit }} answer={answers.after ?? answers.before} />
-      <Plate {...{ trial, made, unit }} />
+      <div className="answer">
+        <TestsVerdict {...{ trial, answers }} />
+        <LearnedCurve {...{ trial, answers }} />
+        <NextList {...{ trial, unit }} answer={answers.after ?? answers.before} />
+      </div>
       <div className="counts">
         <TallySection {...{ trial, unit }} />
         <SpoolActions trial={trial} />
         {isBent && <OverBar {...{ trial, unit }} />}
       </div>
-      <LearnedCurve {...{ trial, answers }} />
+      <Plate {...{ trial, made, unit }} />
     </main>
   );
 }

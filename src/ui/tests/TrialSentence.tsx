@@ -15,13 +15,19 @@ interface Props {
   readonly unit: LengthUnit;
 }
 
-type Field = (name: 'strips' | 'count' | 'radius' | 'turn' | 'length' | 'depth' | 'grams' | 'arm' | 'hours', stop?: string) => ReactNode;
+type Field = (
+  name: 'strips' | 'count' | 'radius' | 'turn' | 'length' | 'depth' | 'grams' | 'arm' | 'hours',
+  stop?: string,
+) => ReactNode;
 
 function Thick({ trial, unit, field, stop = ',' }: Props & { readonly field: Field; readonly stop?: string }) {
   const thickness = `${setLength(trial.thickness, unit)}${unitAfter(unit)}`;
   return (
     <>
-      {field('count')} <span className="nw">({thickness}) thick{stop}</span>
+      {field('count')}{' '}
+      <span className="nw">
+        ({thickness}) thick{stop}
+      </span>
     </>
   );
 }
@@ -112,8 +118,8 @@ function Where({ trial, unit }: Props) {
   };
   return (
     <Sentence className="where-tested">
-      Of{' '}
-      <WordsField label={LABELS.spool} words={name} asks={ASKS.spool} onChange={(now) => say('spool', now, name)} /> on{' '}
+      Of <WordsField label={LABELS.spool} words={name} asks={ASKS.spool} onChange={(now) => say('spool', now, name)} />{' '}
+      on{' '}
       <WordsField
         label={LABELS.printer}
         words={printer}

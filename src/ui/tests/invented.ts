@@ -16,7 +16,13 @@ const COUNTS: readonly Pick<FlexTally, 'cycles' | 'ended' | 'seen'>[] = [
 ];
 
 /** Two lines of a common nozzle over the first corner. */
-const STRIP = { kind: 'flexes', bend: { way: 'over', radius: 5 }, thickness: 0.84, lying: 'flat', ways: 'one way' } as const;
+const STRIP = {
+  kind: 'flexes',
+  bend: { way: 'over', radius: 5 },
+  thickness: 0.84,
+  lying: 'flat',
+  ways: 'one way',
+} as const;
 
 /** Puts a spool with five invented counts beside the user's filaments, and looks at it. */
 export function addInvented(trial: Trial): void {
@@ -28,5 +34,7 @@ export function addInvented(trial: Trial): void {
     made,
   );
   addSpool(taught(full) as Spool, TESTS_SAID.made(made.name, trial.prior.name));
-  useTests.getState().set({ piece: 'comb', doing: 'flexes', way: 'over', radius: 5, turn: radians(90), ways: 'one way' });
+  useTests
+    .getState()
+    .set({ piece: 'comb', doing: 'flexes', way: 'over', radius: 5, turn: radians(90), ways: 'one way' });
 }

@@ -1,6 +1,6 @@
 /** The pieces that stand on the plate, made to the trial. */
-import { useMemo } from 'react';
-import { PIECE_IDS, type Piece, type PieceId, type PiecesAsked } from '../../core/coupons/piece.ts';
+import { useMemo, useState } from 'react';
+import { PIECE_IDS, type Piece, type PiecesAsked } from '../../core/coupons/piece.ts';
 import { ASKED_LIMITS, pieceOf } from '../../core/coupons/pieceOf.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Problem, Range } from '../../core/problems.ts';
@@ -19,7 +19,10 @@ export function askedFor({ values, profile, row, strain }: Trial, answer: Assess
     depth: within(values.depth, ASKED_LIMITS.depth),
     turn: asRad(within(values.turn, ASKED_LIMITS.turn)),
     strain: within(answer && answer.strain.peak > 0 ? answer.strain.peak : strain, ASKED_LIMITS.strain),
-    holdRadius: within(radius !== undefined && Number.isFinite(radius) ? radius : values.radius, ASKED_LIMITS.holdRadius),
+    holdRadius: within(
+      radius !== undefined && Number.isFinite(radius) ? radius : values.radius,
+      ASKED_LIMITS.holdRadius,
+    ),
   };
 }
 
@@ -34,23 +37,25 @@ export interface Made {
 
 const isAt = (radius: number, other: number) => Math.abs(radius - other) < 0.005;
 
-function made(asked: PiecesAsked, { values }: Trial): Made {
-  const all = PIECE_IDS.map((id: PieceId) => pieceOf(id, asked));
-  const pieces = all.flatMap((piece) => (piece.ok ? [piece.value] : []));
-  const chosen = pieces.find(({ id }) => id === values.piece);
-  const bends = values.way === 'over' || values.doing === 'mark';
-  const corner = bends
-    ? pieces.flatMap(({ corners }) => corners).find(({ radius }) => isAt(radius, values.radius))?.number
-    : undefined;
-  return { asked, pieces, chosen, corner, problems: all.flatMap((piece) => (piece.ok ? [] : piece.problems)) };
+/** What is asked for, the same as long as nothing of it has changed: not every bend that is counted makes other pieces. */
+function useAsked(trial: Trial, answer: Assessment | undefined): PiecesAsked {
+  const now = askedFor(trial, answer);
+  const key = JSON.stringify({ ...now, filament: now.filament.id });
+  const [kept, setKept] = useState({ key, asked: now });
+  if (kept.key === key && kept.asked.filament === now.filament) return kept.asked;
+  setKept({ key, asked: now });
+  return now;
 }
 
-/** Pieces made anew only where what they are asked for has changed. */
+/** The pieces of the trial, and which of them and of their corners it names. */
 export function usePieces(trial: Trial, answer: Assessment | undefined): Made {
-  const asked = askedFor(trial, answer);
-  const key = JSON.stringify({ ...asked, filament: asked.filament.id });
-  // Made in a moment, but not with every bend that is counted.
-  // oxlint-disable-next-line react-hooks/exhaustive-deps
-  const pieces = useMemo(() => made(asked, trial), [key, asked.filament, trial.values.piece, trial.values.radius, trial.values.way, trial.values.doing]);
-  return pieces;
+  const { values } = trial;
+  const asked = useAsked(trial, answer);
+  const all = useMemo(() => PIECE_IDS.map((id) => pieceOf(id, asked)), [asked]);
+  const pieces = useMemo(() => all.flatMap((piece) => (piece.ok ? [piece.value] : [])), [all]);
+  const problems = all.flatMap((piece) => (piece.ok ? [] : piece.problems));
+  const bends = values.way === 'over' || values.doing === 'mark';
+  const corners = bends ? pieces.flatMap((piece) => piece.corners) : [];
+  const corner = corners.find(({ radius }) => isAt(radius, values.radius))?.number;
+  return { asked, pieces, problems, corner, chosen: pieces.find(({ id }) => id === values.piece) };
 }

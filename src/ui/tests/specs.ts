@@ -11,7 +11,16 @@ import { stepIn } from '../controls/settle.ts';
 import type { ValueSpec } from '../controls/valueSpec.ts';
 import { sayValue, shownNumber, suffixOf } from '../joints/briefValues.ts';
 import { NO_BREAK, type LengthUnit } from '../text/numbers.ts';
-import { DOING_WORDS, LABELS, LYING_WORDS, spoolOption, TESTS, TESTS_SAID, WAY_WORDS, WAYS_WORDS } from '../text/testsText.ts';
+import {
+  DOING_WORDS,
+  LABELS,
+  LYING_WORDS,
+  spoolOption,
+  TESTS,
+  TESTS_SAID,
+  WAY_WORDS,
+  WAYS_WORDS,
+} from '../text/testsText.ts';
 import { isSpool, type Trial } from './trial.ts';
 
 export interface NumberField {
@@ -79,7 +88,8 @@ const FIELDS: Readonly<Record<Sized, { kind: QuantityKind; step: number; after?:
 /** A number of the sentence. */
 export function sizedSpec(name: Sized, { values, countOf }: Trial, unit: LengthUnit): ValueSpec {
   const label = name === 'count' ? LABELS.count[countOf] : LABELS[name];
-  const after = name === 'count' ? ` ${values.count === 1 ? countOf.slice(0, -1) : countOf}` : FIELDS[name].after;
+  const after =
+    name === 'count' ? `${NO_BREAK}${values.count === 1 ? countOf.slice(0, -1) : countOf}` : FIELDS[name].after;
   return numberSpec({
     key: name,
     label,
@@ -153,7 +163,10 @@ export function jointSpec({ joint }: Trial): ChoiceSpec {
 }
 
 export function choiceSpec(name: 'doing' | 'way' | 'ways' | 'lying', { values }: Trial): ChoiceSpec {
-  const make = <T extends string>(words: Readonly<Record<T, string>>, change?: (value: string) => Partial<TestValues>) => ({
+  const make = <T extends string>(
+    words: Readonly<Record<T, string>>,
+    change?: (value: string) => Partial<TestValues>,
+  ) => ({
     key: name,
     label: LABELS[name],
     value: values[name],

@@ -13,8 +13,8 @@ interface Spread {
 
 export const LEARNED_FIGURE = {
   number: 2,
-  name: 'The curve before and after your counts',
-  nameBefore: 'The curve that your counts will move',
+  name: 'The curve before and after',
+  nameBefore: 'The curve that counts will move',
   aid: 'shade: 10 to 90 in 100',
   how: 'Left and right read the curves from cycles to cycles, Page Up and Page Down farther, Esc ends the reading.',
   before: 'before',
@@ -47,7 +47,9 @@ export function learnedNote(before: Assessment | undefined, after: Assessment | 
   const { sigmaLog10N, doubtFactor } = prior.life;
   const sigma = doubtSigma(doubtFactor);
   const known = `Before: ${sigmaLog10N.toFixed(2)} decades of scatter within a run, and ${
-    sigma > 0 ? `the curve itself within ${Number(doubtFactor.toPrecision(2))} times either way, nine times in ten` : 'no doubt of the curve'
+    sigma > 0
+      ? `the curve itself within ${Number(doubtFactor.toPrecision(2))} times either way, nine times in ten`
+      : 'no doubt of the curve'
   }.`;
   if (!before) return known;
   const at = `At ${percent((after ?? before).strain.peak)} 10 to 90 in 100 `;

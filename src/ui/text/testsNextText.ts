@@ -23,7 +23,9 @@ export function candidateName({ what, piece, bend, strips = 5 }: Candidate, unit
     case 'flexes':
       return `${capital(inWords(strips))} more ${piece === 'creases' ? 'creases' : strips === 1 ? 'strip' : 'strips'}${how}`;
     case 'goOn':
-      return strips === 1 ? `Go on with the strip still whole${how}` : `Go on with the ${inWords(strips)} still whole${how}`;
+      return strips === 1
+        ? `Go on with the strip still whole${how}`
+        : `Go on with the ${inWords(strips)} still whole${how}`;
     case 'thickness':
       return 'Measure the thickness ladder';
     case 'mark':
@@ -65,12 +67,14 @@ const BY_HAND = 10_000;
 export function costText({ hours, flexes, grams, candidate }: NextTest): string {
   const print = grams > 0 ? `${grams < 1 ? 'under 1' : Math.round(grams)}${NO_BREAK}g to print` : 'no printing';
   if (candidate.what === 'hold') return `Costs ${print} and a day.`;
-  const bending = flexes > 0 ? ` of bending, ${grouped(flexes)} in all${flexes > BY_HAND ? ', a job for a motor' : ', by hand'}` : '';
+  const bending =
+    flexes > 0 ? ` of bending, ${grouped(flexes)} in all${flexes > BY_HAND ? ', a job for a motor' : ', by hand'}` : '';
   return `Costs ${print}; ${hoursText(hours)}${bending}.`;
 }
 
+const betweenText = ([low, high]: LifeNow['life']) => `${cycles(Math.max(1, low))} to ${cycles(high)}`;
+
 /** The two bars in words. */
 export function barSpoken(now: LifeNow, after: LifeNow): string {
-  const say = ([low, high]: LifeNow['life']) => `${cycles(Math.max(1, low))} to ${cycles(high)}`;
-  return `10 to 90 in 100 break between ${say(now.life)} now, between ${say(after.life)} expected`;
+  return `10 to 90 in 100 break between ${betweenText(now.life)} now, between ${betweenText(after.life)} expected`;
 }

@@ -123,9 +123,10 @@ export function emptyText(name: string, doing: Doing): string {
   return `Nothing counted for ${name} yet. ${FIRST_ONES[doing]}`;
 }
 
+const strips = (count: number) => `${capital(inWords(count))} strip${count === 1 ? '' : 's'}`;
+
 /** “Three strips broke, two are still whole.” */
 export function countsText(broke: number, whole: number): string {
-  const strips = (count: number) => `${capital(inWords(count))} strip${count === 1 ? '' : 's'}`;
   if (broke === 0) return `${strips(whole)} ${whole === 1 ? 'is' : 'are'} still whole.`;
   const rest = whole === 0 ? '' : `, ${inWords(whole)} ${whole === 1 ? 'is' : 'are'} still whole`;
   return `${strips(broke)} broke${rest}.`;

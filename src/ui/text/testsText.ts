@@ -18,6 +18,8 @@ export const TESTS = {
   inventedSpool: 'invented',
   tryInvented: 'Show it with invented counts',
   another: 'Another spool',
+  pieces: 'Test pieces',
+  toPieces: 'See the pieces to print',
 } as const;
 
 export const INVENTED = {
@@ -83,7 +85,8 @@ export const TESTS_SAID = {
     `${joints.length > 3 ? `${joints.length} joints` : listed(joints.map(quoted))} reckoned by ${now}, ${
       joints.length === 1 ? 'was' : 'were'
     } by ${was}`,
-  place: (now: string, was: string) => (was === '' ? `Printer: ${now}` : `Printer now ${now || 'not said'}, was ${was}`),
+  place: (now: string, was: string) =>
+    was === '' ? `Printer: ${now}` : `Printer now ${now || 'not said'}, was ${was}`,
   spool: (now: string, was: string) => (was === '' ? `Spool: ${now}` : `Spool now ${now || 'not said'}, was ${was}`),
 } as const;
 

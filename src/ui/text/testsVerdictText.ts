@@ -22,7 +22,7 @@ export function testsHeading(before: Assessment, after: Assessment | undefined, 
   const word = gradeWord((after ?? before).verdict.grade);
   if (!after || !isCounted) return `${word}, by what is published or remembered`;
   const { grade } = after.verdict;
-  return `${word}: ${grade === 'pass' ? `${turn(before, after)}` : `${turn(before, after)}, not yet sure`}`;
+  return `${word}: ${turn(before, after)}${grade === 'pass' ? '' : ', not yet sure'}`;
 }
 
 /** “by 43 000, not 24 000”; past the end of counting no number is given. */
@@ -32,19 +32,27 @@ function halfSaid(before: Assessment, after: Assessment): Said {
   const mark = after.provenance.life;
   if (after.life.breaksOnFirstFlex) return ['the first flex now breaks it'];
   if (isPast(after)) {
-    const was = isPast(before) ? ', as before' : `, not ${cycles(before.life.median)}`;
-    return ['half now last past ', figure(grouped(most(after)), mark), `, where counting stops${was}`];
+    const was: Said = isPast(before) ? [', as before'] : [', not ', figure(cycles(before.life.median))];
+    return ['half now last past ', figure(grouped(most(after)), mark), ', where counting stops', ...was];
   }
   const now = cycles(after.life.median);
-  const was = isPast(before) ? `where ${grouped(most(before))} was passed before` : `not ${cycles(before.life.median)}`;
+  const was: Said = isPast(before)
+    ? ['where ', figure(grouped(most(before))), ' was passed before']
+    : ['not ', figure(cycles(before.life.median))];
   if (!isPast(before) && cycles(before.life.median) === now) return ['half still break by ', figure(now, mark)];
-  return ['half now break by ', figure(now, mark), `, ${was}`];
+  return ['half now break by ', figure(now, mark), ', ', ...was];
 }
 
 function chanceSaid(before: Assessment, after: Assessment): Said {
   const [was, is] = [inHundred(before.life.chance), inHundred(after.life.chance)];
   const wanted = grouped(after.joint.movement.cycles);
-  return [' and ', figure(`${is} in 100`, after.provenance.life), ` reach ${wanted}${was === is ? ', as before' : `, not ${was}`}.`];
+  return [
+    ' and ',
+    figure(`${is} in 100`, after.provenance.life),
+    ' reach ',
+    figure(wanted),
+    was === is ? ', as before.' : `, not ${was}.`,
+  ];
 }
 
 /** What stands before anything is counted. */
@@ -62,7 +70,9 @@ function nothingYet(before: Assessment): Said {
     ...half,
     ' and ',
     figure(`${inHundred(life.chance)} in 100`, provenance.life),
-    ` reach ${grouped(before.joint.movement.cycles)}, as far as ${filament.name} is known. Counts of your own would tell.`,
+    ' reach ',
+    figure(grouped(before.joint.movement.cycles)),
+    `, as far as ${filament.name} is known. Counts of your own would tell.`,
   ];
 }
 
@@ -85,7 +95,9 @@ export function taughtElse(before: Assessment, after: Assessment): Said {
     figure(percent(after.strain.peak), after.provenance.strain),
     ` strain, not ${percent(before.strain.peak)}, and `,
     figure(`${inHundred(after.life.chance)} in 100`, after.provenance.life),
-    ` reach ${grouped(after.joint.movement.cycles)}, not ${inHundred(before.life.chance)}.`,
+    ' reach ',
+    figure(grouped(after.joint.movement.cycles)),
+    `, not ${inHundred(before.life.chance)}.`,
   ];
 }
 

@@ -52,7 +52,8 @@ export const LearnedPlot = memo(function LearnedPlot({ plan, frame, narrow }: Pr
   const id = useId();
   const { before, after, domain, strips, wanted, joint, prior } = plan;
   const ticks = { x: cycleTicks(domain.cycles, narrow), y: logStrainTicks(domain.strain) };
-  const line = (curve: DrawnCurve) => pathOf(curve.median.map((one: CurvePoint) => ({ x: x(one.cycles), y: y(one.strain) })));
+  const line = (curve: DrawnCurve) =>
+    pathOf(curve.median.map((one: CurvePoint) => ({ x: x(one.cycles), y: y(one.strain) })));
   const end = (after ? plan.row : prior).life.maxReportableCycles;
   const isOn = (cycles: number, strain: number, on: Box) => isInside({ x: x(cycles), y: y(strain) }, on);
   return (

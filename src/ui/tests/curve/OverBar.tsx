@@ -1,3 +1,4 @@
+import { useSize } from '../../charts/useSize.ts';
 import { usePxPerMm } from '../../drawing/usePxPerMm.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
 import { angle, setLength, unitAfter } from '../../text/numbers.ts';
@@ -32,7 +33,9 @@ function Dimensions({ plan, trial, unit }: Props & { readonly plan: BarPlan }) {
           <path className="L" d={`M${centre.x - 4} ${centre.y}h8M${centre.x} ${centre.y - 4}v8`} />
           <path className="L" d={`M${centre.x} ${centre.y}L${tip.x} ${tip.y}`} />
           <text className="ta halo" x={centre.x + 8} y={centre.y + 16}>
-            {bend.way === 'over' ? `R ${setLength(bend.radius, unit)}` : `${angle(bend.turn)} over ${setLength(bend.length, unit)}`}
+            {bend.way === 'over'
+              ? `R ${setLength(bend.radius, unit)}`
+              : `${angle(bend.turn)} over ${setLength(bend.length, unit)}`}
           </text>
         </>
       )}
@@ -40,23 +43,24 @@ function Dimensions({ plan, trial, unit }: Props & { readonly plan: BarPlan }) {
   );
 }
 
-/** Fig. 3: the strip as it is bent, to scale, in the colours of its strain. */
+/** Fig. 1: the strip as it is bent, to scale, in the colours of its strain. */
 export function OverBar({ trial, unit }: Props) {
   const [pxPerMm] = usePxPerMm();
   const { bend, thickness, strain, row } = trial;
   const p = row.properties;
   const yields = p.yieldStrain.typical;
   const stops = { repeated: p.permissibleStrainRepeated.typical, yield: yields, full: 1.6 * yields };
-  const plan = barPlan(bend, thickness, strain, stops, pxPerMm);
+  const [figure, size] = useSize<HTMLElement>();
+  const plan = barPlan(trial, { width: size?.width ?? 320, pxPerMm, stops });
   const laid = bendText(bend, unit);
   const scale = BAR_FIGURE.scale(`${plan.scale} : 1`);
   const said = BAR_FIGURE.spoken(laid, strain, `${setLength(thickness, unit)}${unitAfter(unit)}`);
   const { skin } = plan;
   return (
-    <figure className="over-bar">
+    <figure className="over-bar" ref={figure}>
       <figcaption className="cap">
         <span>
-          <b>Fig. 3</b> {BAR_FIGURE.name(laid, scale).what}, {scale}
+          <b>Fig. 1</b> {BAR_FIGURE.name(laid, scale).what}, {scale}
         </span>
         <span>{BAR_FIGURE.aid}</span>
       </figcaption>

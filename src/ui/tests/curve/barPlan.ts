@@ -5,9 +5,10 @@ import { strainColour, type RampStops } from '../../drawing/ramp.ts';
 
 /** Scales of drawings, the largest first. */
 const SCALES = [20, 10, 5, 4, 2, 1] as const;
-/** Room that the bend may take, and the straight ends beside it [px]. */
-const ROOM = 170;
+/** The straight ends beside the bend, what stands beside those, and the most that the bend may take [px]. */
 const TAIL = 58;
+const BESIDE = 112;
+const MOST = 230;
 /** Slices through the thickness. */
 const SLICES = 12;
 
@@ -40,29 +41,45 @@ const at = (centre: BarPlan['centre'], radius: number, turned: number) => ({
 
 const f = (value: number) => value.toFixed(1);
 
+/** Round from where the pen is. */
+function round(centre: BarPlan['centre'], radius: number, turn: number): string {
+  const to = at(centre, radius, turn);
+  return `A${f(radius)} ${f(radius)} 0 ${turn > Math.PI ? 1 : 0} 0 ${f(to.x)} ${f(to.y)}`;
+}
+
 function arc(centre: BarPlan['centre'], radius: number, turn: number): string {
-  const [from, to] = [at(centre, radius, 0), at(centre, radius, turn)];
-  return `M${f(from.x)} ${f(from.y)}A${f(radius)} ${f(radius)} 0 ${turn > Math.PI ? 1 : 0} 0 ${f(to.x)} ${f(to.y)}`;
+  const from = at(centre, radius, 0);
+  return `M${f(from.x)} ${f(from.y)}${round(centre, radius, turn)}`;
 }
 
 /** A face with its straight ends. */
 function face(centre: BarPlan['centre'], radius: number, turn: number): string {
   const [from, to] = [at(centre, radius, 0), at(centre, radius, turn)];
   const on = { x: to.x - TAIL * Math.cos(turn), y: to.y + TAIL * Math.sin(turn) };
-  return `M${f(from.x + TAIL)} ${f(from.y)}H${f(from.x)}${arc(centre, radius, turn).replace(/^M\S+ \S+/, '')}L${f(on.x)} ${f(on.y)}`;
+  return `M${f(from.x + TAIL)} ${f(from.y)}H${f(from.x)}${round(centre, radius, turn)}L${f(on.x)} ${f(on.y)}`;
 }
 
 /** As much as is drawn of a turn: further round it would lie over itself. */
 const MOST_TURN = (3 * Math.PI) / 2;
 
-export function barPlan(bend: Bend, thickness: Mm, strain: number, stops: RampStops, pxPerMm: number): BarPlan {
+interface Paper {
+  readonly width: number;
+  readonly pxPerMm: number;
+  readonly stops: RampStops;
+}
+
+export function barPlan(
+  { bend, thickness, strain }: { readonly bend: Bend; readonly thickness: Mm; readonly strain: number },
+  { width, pxPerMm, stops }: Paper,
+): BarPlan {
   const turn = bend.way === 'over' ? Math.PI / 2 : Math.min(bend.turn, MOST_TURN);
   const radius = bend.way === 'over' ? bend.radius : Math.max(0, bend.length / bend.turn - thickness / 2);
-  const scale = SCALES.find((one) => (radius + thickness) * one * pxPerMm <= ROOM) ?? 1;
+  const back = turn > Math.PI / 2 ? TAIL : 0;
+  const room = Math.min(MOST, width - 12 - TAIL - BESIDE - back);
+  const scale = SCALES.find((one) => (radius + thickness) * one * pxPerMm <= room) ?? 1;
   const px = scale * pxPerMm;
   const [inner, thick] = [radius * px, thickness * px];
   const outer = inner + thick;
-  const back = turn > Math.PI / 2 ? TAIL : 0;
   const centre = { x: 12 + outer + back, y: 34 + outer };
   const step = thick / SLICES;
   const slices = Array.from({ length: SLICES }, (_, i) => {
@@ -73,7 +90,7 @@ export function barPlan(bend: Bend, thickness: Mm, strain: number, stops: RampSt
   const skin = at(centre, outer, turn / 2);
   return {
     scale,
-    width: centre.x + TAIL + 130,
+    width: centre.x + TAIL + BESIDE,
     height: centre.y + (turn > Math.PI ? outer : 0) + (turn >= Math.PI / 2 && turn < Math.PI ? TAIL : 20) + 16,
     inner,
     thick,

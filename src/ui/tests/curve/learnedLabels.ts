@@ -11,7 +11,14 @@ import type { LearnedPlan } from './learnedPlan.ts';
 const CLEAR = 10;
 
 /** Names a curve near a share of its way over the paper. */
-function named(key: string, text: string, look: LabelWish['look'], line: readonly Px[], box: Box, share: number): LabelWish[] {
+function named(
+  key: string,
+  text: string,
+  look: LabelWish['look'],
+  line: readonly Px[],
+  box: Box,
+  share: number,
+): LabelWish[] {
   const seen = line.filter((at) => isInside(at, box));
   const at = seen[Math.floor(share * (seen.length - 1))];
   if (!at) return [];
@@ -27,9 +34,11 @@ function wantedSpots(at: number, box: Box): readonly Spot[] {
 
 export function learnedLabels(plan: LearnedPlan, { box, x, y }: Frame): readonly PlacedLabel[] {
   const { before, after, strips, wanted, joint } = plan;
-  const line = (curve: DrawnCurve) => curve.median.map((one: CurvePoint): Px => ({ x: x(one.cycles), y: y(one.strain) }));
+  const line = (curve: DrawnCurve) =>
+    curve.median.map((one: CurvePoint): Px => ({ x: x(one.cycles), y: y(one.strain) }));
   const points = strips.map((one): Px => ({ x: x(one.cycles), y: y(one.strain) })).filter((at) => isInside(at, box));
-  const jointAt = joint && joint.life.median > 0 ? { x: x(joint.life.wear[0].median), y: y(joint.strain.peak) } : undefined;
+  const jointAt =
+    joint && joint.life.median > 0 ? { x: x(joint.life.wear[0].median), y: y(joint.strain.peak) } : undefined;
   const last = points.toSorted((a, b) => a.x - b.x).at(-1);
   const wantedAt = wanted === undefined ? undefined : x(wanted);
   const wishes: LabelWish[] = [
@@ -45,7 +54,14 @@ export function learnedLabels(plan: LearnedPlan, { box, x, y }: Frame): readonly
         ]
       : []),
     ...(wantedAt !== undefined && wanted !== undefined && wantedAt > box.left && wantedAt < box.right
-      ? [{ key: 'wanted', text: LEARNED_FIGURE.wanted(wanted), look: 'pencil' as const, spots: wantedSpots(wantedAt, box) }]
+      ? [
+          {
+            key: 'wanted',
+            text: LEARNED_FIGURE.wanted(wanted),
+            look: 'pencil' as const,
+            spots: wantedSpots(wantedAt, box),
+          },
+        ]
       : []),
     ...(last
       ? [

@@ -30,7 +30,9 @@ export function NextBar({ now, test: { after }, wanted, most }: Props) {
   const [svg, size] = useSize<SVGSVGElement>();
   const width = size?.width ?? 0;
   const [low, high] = [Math.max(1, Math.min(now.life[0], wanted) / 3), Math.max(now.life[1], wanted) * 3];
-  const x = scaleLog().domain([low, high]).range([SIDE, Math.max(SIDE + 1, width - SIDE)]);
+  const x = scaleLog()
+    .domain([low, high])
+    .range([SIDE, Math.max(SIDE + 1, width - SIDE)]);
   const at = (value: number) => x(Math.min(high, Math.max(low, value)));
   const [from, to] = [at(now.life[0]), at(now.life[1])];
   const ends = lettered(from, to, width);

@@ -62,12 +62,7 @@ function List({ trial, a, unit }: { readonly trial: Trial; readonly a: Assessmen
   return (
     <ol aria-busy={doubt.isWorking}>
       {found.tests.map((test, at) => (
-        <Row
-          key={candidateName(test.candidate, unit)}
-          {...{ trial, a, test, unit }}
-          now={found.now}
-          rank={at + 1}
-        />
+        <Row key={candidateName(test.candidate, unit)} {...{ trial, a, test, unit }} now={found.now} rank={at + 1} />
       ))}
     </ol>
   );

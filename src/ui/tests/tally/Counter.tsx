@@ -1,7 +1,7 @@
 import { Sentence } from '../../controls/Sentence.tsx';
 import { ValueField } from '../../controls/ValueField.tsx';
 import { TEST_LIMITS } from '../../../store/tests.ts';
-import { grouped, type LengthUnit } from '../../text/numbers.ts';
+import type { LengthUnit } from '../../text/numbers.ts';
 import { COUNTER } from '../../text/testsText.ts';
 import { numberSpec } from '../specs.ts';
 import type { Trial } from '../trial.ts';
@@ -63,14 +63,14 @@ function Buttons({ press }: Pick<Counting, 'press'>) {
 
 /** Where bends are counted while a strip is bent: by one key, or by one large button. */
 export function Counter({ trial, strip, unit }: Props) {
-  const counter = useCounter(trial, strip, unit);
+  const [box, counter] = useCounter(trial, strip, unit);
   const { cycles } = counter;
   const hundreds = cycles - (cycles % 100);
   const told = cycles - (cycles % SPOKEN);
   return (
     // Keys of its own, as a keyboard has: the box is reached by Tab and says what they do.
     // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex
-    <div ref={counter.box} className="counter" role="group" tabIndex={0} aria-label={COUNTER.name(strip)}>
+    <fieldset ref={box} className="counter" tabIndex={0} aria-label={COUNTER.name(strip)}>
       <div className="counter-told">
         <p>
           <span>{COUNTER.this(strip)}</span>
@@ -85,7 +85,6 @@ export function Counter({ trial, strip, unit }: Props) {
       <Buttons press={counter.press} />
       <Stands counter={counter} strip={strip} unit={unit} />
       <p className="small">{COUNTER.keys}</p>
-      <span className="vh">{grouped(cycles)}</span>
-    </div>
+    </fieldset>
   );
 }

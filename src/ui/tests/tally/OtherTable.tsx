@@ -29,7 +29,13 @@ function isOdd(told: Learned, { id }: Tally): boolean {
   );
 }
 
-function Row({ spool, tally, number, odd, unit }: Omit<Props, 'kind'> & { tally: Tally; number: number; odd: boolean }) {
+function Row({
+  spool,
+  tally,
+  number,
+  odd,
+  unit,
+}: Omit<Props, 'kind'> & { tally: Tally; number: number; odd: boolean }) {
   const { place, message } = useRefusals();
   const name = oneOf(tally.kind, number);
   const spec = mainField(tally, {

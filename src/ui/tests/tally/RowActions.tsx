@@ -13,7 +13,7 @@ interface Props {
 }
 
 function withoutMark({ leftOut: _gone, ...tally }: Tally): Tally {
-  return tally as Tally;
+  return tally;
 }
 
 /** What can be done with a tally that is written down: it is set aside, brought back or removed. */
@@ -25,7 +25,12 @@ export function RowActions({ spool, tally, name, unit }: Props) {
   };
   return (
     <span className="row-acts">
-      <button type="button" className="b quiet" aria-label={`${isOut ? TALLY.back : TALLY.aside}: ${name}`} onClick={aside}>
+      <button
+        type="button"
+        className="b quiet"
+        aria-label={`${isOut ? TALLY.back : TALLY.aside}: ${name}`}
+        onClick={aside}
+      >
         {isOut ? TALLY.back : TALLY.aside}
       </button>
       <button

@@ -34,7 +34,15 @@ interface Draft {
   readonly seen: string;
 }
 
-const FIRST: Draft = { cycles: 1000, ended: 'broke', looks: 'whitened', measured: 0.84, sag: 5, left: radians(10), seen: '' };
+const FIRST: Draft = {
+  cycles: 1000,
+  ended: 'broke',
+  looks: 'whitened',
+  measured: 0.84,
+  sag: 5,
+  left: radians(10),
+  seen: '',
+};
 
 /** As it would be written down. */
 function tallyOf(trial: Trial, draft: Draft): Tally {
@@ -45,7 +53,16 @@ function tallyOf(trial: Trial, draft: Draft): Tally {
   const lying = lyingOf(values);
   switch (values.doing) {
     case 'flexes':
-      return { ...common, kind: 'flexes', bend, thickness, lying, ways: values.ways, cycles: draft.cycles, ended: draft.ended };
+      return {
+        ...common,
+        kind: 'flexes',
+        bend,
+        thickness,
+        lying,
+        ways: values.ways,
+        cycles: draft.cycles,
+        ended: draft.ended,
+      };
     case 'mark':
       return { ...common, kind: 'mark', radius, thickness, lying, looks: draft.looks };
     case 'thickness': {
@@ -53,7 +70,16 @@ function tallyOf(trial: Trial, draft: Draft): Tally {
       return { ...common, kind: 'thickness', countOf, count, set, measured: draft.measured };
     }
     case 'sag':
-      return { ...common, kind: 'sag', lying, force: values.grams * GRAVITY, sag: draft.sag, length: values.arm, thickness, depth };
+      return {
+        ...common,
+        kind: 'sag',
+        lying,
+        force: values.grams * GRAVITY,
+        sag: draft.sag,
+        length: values.arm,
+        thickness,
+        depth,
+      };
     case 'hold':
       return { ...common, kind: 'hold', radius, thickness, hours: values.hours, held: values.turn, left: draft.left };
   }
@@ -125,7 +151,12 @@ export function TallyForm({ trial, number, unit }: Props) {
             </>
           )}
           ;{' '}
-          <WordsField label={FORM.seen} words={draft.seen} asks={TALLY.seenAsks} onChange={(seen) => change({ seen })} />
+          <WordsField
+            label={FORM.seen}
+            words={draft.seen}
+            asks={TALLY.seenAsks}
+            onChange={(seen) => change({ seen })}
+          />
         </p>
         <button type="button" className="b" onClick={put}>
           {TALLY.put}

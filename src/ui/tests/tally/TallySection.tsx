@@ -16,13 +16,22 @@ interface Props {
   readonly unit: LengthUnit;
 }
 
+function toPieces(): void {
+  document.getElementById('test-pieces')?.querySelector<HTMLElement>('input:checked, input')?.focus();
+}
+
 function Empty({ trial }: Pick<Props, 'trial'>) {
   return (
     <div className="empty tally-empty">
       <p>{emptyText(trial.row.name, trial.values.doing)}</p>
-      <button type="button" className="b quiet" onClick={() => addInvented(trial)}>
-        {TESTS.tryInvented}
-      </button>
+      <div className="row">
+        <button type="button" className="b" onClick={toPieces}>
+          {TESTS.toPieces}
+        </button>
+        <button type="button" className="b" onClick={() => addInvented(trial)}>
+          {TESTS.tryInvented}
+        </button>
+      </div>
     </div>
   );
 }

@@ -13,8 +13,7 @@ export interface StripGroup extends Alike {
   readonly strips: readonly FlexTally[];
 }
 
-const keyOf = ({ bend, thickness, lying, ways }: Alike) =>
-  [bendKey(bend), thickness.toFixed(3), lying, ways].join(' ');
+const keyOf = ({ bend, thickness, lying, ways }: Alike) => [bendKey(bend), thickness.toFixed(3), lying, ways].join(' ');
 
 /** The trial as strips of it are written down. */
 export function trialStrips({ bend, thickness, values }: Trial): Alike {
@@ -33,17 +32,15 @@ export function groupsOf(trial: Trial): readonly [now: StripGroup, ...others: St
     group.strips.push(strip);
     all.set(key, group);
   }
-  const [now, ...others] = [...all].map(
-    ([key, { of, strips: those }]): StripGroup => ({
-      key,
-      bend: of.bend,
-      thickness: of.thickness,
-      lying: of.lying,
-      ways: of.ways,
-      strain: strainOfBend(of.bend, of.thickness),
-      strips: those,
-    }),
-  );
+  const [now, ...others] = [...all].map(([key, { of, strips: those }]): StripGroup => ({
+    key,
+    bend: of.bend,
+    thickness: of.thickness,
+    lying: of.lying,
+    ways: of.ways,
+    strain: strainOfBend(of.bend, of.thickness),
+    strips: those,
+  }));
   if (!now) throw new RangeError('the trial is a group of its own');
   return [now, ...others];
 }

@@ -18,7 +18,6 @@ function isForCounter(target: EventTarget | null, box: HTMLElement | null, isCou
 }
 
 export interface Counter {
-  readonly box: RefObject<HTMLDivElement | null>;
   readonly cycles: number;
   readonly floor: number;
   readonly press: (key: Key) => void;
@@ -41,7 +40,8 @@ function usePress(trial: Trial, strip: number, unit: LengthUnit): (key: Key) => 
     }
     const tally = before ? { ...before, cycles: now.cycles, ended, date: today() } : stripOf(trial, now.cycles, ended);
     const said = SAID_OF.ended(oneOf('flexes', strip), tallyText(tally, unit));
-    const why = before && trial.spool ? changeTally(trial.spool, tally, said, { unit }) : putTally(trial, tally, said, unit);
+    const why =
+      before && trial.spool ? changeTally(trial.spool, tally, said, { unit }) : putTally(trial, tally, said, unit);
     if (why === undefined) set({ counting: undefined });
   };
   return (key) => {
@@ -52,9 +52,13 @@ function usePress(trial: Trial, strip: number, unit: LengthUnit): (key: Key) => 
 }
 
 /** The strip under the hand: counted by keys or buttons, and written down when it breaks or is let be. */
-export function useCounter(trial: Trial, strip: number, unit: LengthUnit): Counter {
+export function useCounter(
+  trial: Trial,
+  strip: number,
+  unit: LengthUnit,
+): readonly [RefObject<HTMLFieldSetElement | null>, Counter] {
   const { counting } = trial.values;
-  const box = useRef<HTMLDivElement>(null);
+  const box = useRef<HTMLFieldSetElement>(null);
   const press = usePress(trial, strip, unit);
   const latest = useRef(press);
   useEffect(() => {
@@ -71,11 +75,11 @@ export function useCounter(trial: Trial, strip: number, unit: LengthUnit): Count
     document.addEventListener('keydown', onKey);
     return () => document.removeEventListener('keydown', onKey);
   }, [isCounting]);
-  return {
-    box,
+  const counter = {
     cycles: counting?.cycles ?? 0,
     floor: floorOf(trial.spool, counting),
     press,
-    stand: (cycles) => useTests.getState().set({ counting: { ...counting, cycles } }),
+    stand: (cycles: number) => useTests.getState().set({ counting: { ...counting, cycles } }),
   };
+  return [box, counter];
 }
