@@ -108,7 +108,7 @@ export function TrialSentence({ trial, unit }: Props) {
 /** Which spool and printer, how the pieces lie and on what plate. */
 function Where({ trial, unit }: Props) {
   const { values, spool } = trial;
-  const { set } = useTests.getState();
+  const set = useTests((state) => state.set);
   const printer = spool?.own.tests.printer ?? values.printer;
   const name = spool?.own.tests.spool ?? values.spool;
   const say = (which: 'printer' | 'spool', now: string, was: string) => {

@@ -44,9 +44,10 @@ export function newTallyId(spool: Spool | undefined): string {
   return randomKey('t', (key) => spool?.own.tests.tallies.some(({ id }) => id === key) ?? false);
 }
 
+const two = (value: number) => String(value).padStart(2, '0');
+
 /** Today, as tallies are dated. */
 export function today(now = new Date()): string {
-  const two = (value: number) => String(value).padStart(2, '0');
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 

@@ -25,10 +25,11 @@ export function testsHeading(before: Assessment, after: Assessment | undefined, 
   return `${word}: ${turn(before, after)}${grade === 'pass' ? '' : ', not yet sure'}`;
 }
 
+const most = ({ life }: Assessment) => life.maxReportableCycles;
+const isPast = ({ life }: Assessment) => life.median > life.maxReportableCycles;
+
 /** “by 43 000, not 24 000”; past the end of counting no number is given. */
 function halfSaid(before: Assessment, after: Assessment): Said {
-  const most = (a: Assessment) => a.life.maxReportableCycles;
-  const isPast = (a: Assessment) => a.life.median > most(a);
   const mark = after.provenance.life;
   if (after.life.breaksOnFirstFlex) return ['the first flex now breaks it'];
   if (isPast(after)) {
@@ -59,12 +60,11 @@ function chanceSaid(before: Assessment, after: Assessment): Said {
 function nothingYet(before: Assessment): Said {
   const { life, provenance, strain, filament } = before;
   const at = `At your ${joint(before)}’s ${percent(strain.peak)} `;
-  const half: Said =
-    life.median > life.maxReportableCycles
-      ? [`half last past ${grouped(life.maxReportableCycles)}`]
-      : life.breaksOnFirstFlex
-        ? ['the first flex breaks it']
-        : ['half break by ', figure(cycles(life.median), provenance.life)];
+  const half: Said = isPast(before)
+    ? [`half last past ${grouped(life.maxReportableCycles)}`]
+    : life.breaksOnFirstFlex
+      ? ['the first flex breaks it']
+      : ['half break by ', figure(cycles(life.median), provenance.life)];
   return [
     at,
     ...half,
