@@ -3,7 +3,7 @@ import type { Assessment } from '../../core/design/assessment.ts';
 import type { Filament } from '../../core/material/types.ts';
 import { doubtSigma } from '../../core/life/scatter.ts';
 import { cycles, grouped, inWords, NO_BREAK, percent } from './numbers.ts';
-import { capital } from './said.ts';
+import { capital, figure, type Said } from './said.ts';
 
 interface Spread {
   readonly low: number;
@@ -36,25 +36,25 @@ export function learnedReading(at: number, before: Spread | undefined, after: Sp
   return after ? `${by}${say(after)}; before ${percent(before.half)}` : `${by}${say(before)}`;
 }
 
-const lives = ({ life }: Assessment) => {
+const lives = ({ life }: Assessment): Said => {
   const end = life.maxReportableCycles;
   const high = life.total.p90 > end ? `past ${grouped(end)}` : cycles(life.total.p90);
-  return `${cycles(Math.max(1, life.total.p10))} and ${high}`;
+  return [figure(cycles(Math.max(1, life.total.p10))), ' and ', figure(high)];
 };
 
 /** Under the figure: what the two bands are at the strain of the joint. */
-export function learnedNote(before: Assessment | undefined, after: Assessment | undefined, prior: Filament): string {
+export function learnedNote(before: Assessment | undefined, after: Assessment | undefined, prior: Filament): Said {
   const { sigmaLog10N, doubtFactor } = prior.life;
-  const sigma = doubtSigma(doubtFactor);
-  const known = `Before: ${sigmaLog10N.toFixed(2)} decades of scatter within a run, and ${
-    sigma > 0
+  const of =
+    doubtSigma(doubtFactor) > 0
       ? `the curve itself within ${Number(doubtFactor.toPrecision(2))} times either way, nine times in ten`
-      : 'no doubt of the curve'
-  }.`;
-  if (!before) return known;
+      : 'no doubt of the curve';
+  const known = `Before: ${sigmaLog10N.toFixed(2)} decades of scatter within a run, and ${of}.`;
+  if (!before) return [known];
   const at = `At ${percent((after ?? before).strain.peak)} 10 to 90 in 100 `;
-  if (!after) return `${at}break between ${lives(before)}. ${known}`;
-  return `${at}broke between ${lives(before)} before; between ${lives(after)} now. ${known} A strip still whole counts as “more than”.`;
+  if (!after) return [`${at}break between `, ...lives(before), `. ${known}`];
+  const whole = ' A strip still whole counts as “more than”.';
+  return [`${at}broke between `, ...lives(before), ' before; between ', ...lives(after), ` now. ${known}${whole}`];
 }
 
 export const BAR_FIGURE = {

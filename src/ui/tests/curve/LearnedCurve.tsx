@@ -4,6 +4,7 @@ import { cycleStops, twoFigures } from '../../charts/stops.ts';
 import { LogFigure } from '../../filaments/LogFigure.tsx';
 import { grouped, percent } from '../../text/numbers.ts';
 import { LEARNED_FIGURE, learnedNote, learnedReading, stripWords } from '../../text/testsCurveText.ts';
+import { Told } from '../Told.tsx';
 import type { Trial } from '../trial.ts';
 import type { BeforeAfter } from '../useAnswer.ts';
 import { LearnedPlot } from './LearnedPlot.tsx';
@@ -74,7 +75,9 @@ export function LearnedCurve({ trial, answers }: Props) {
         read={read}
         renderPlot={(frame, narrow) => <LearnedPlot {...{ plan, frame, narrow }} />}
       >
-        <p className="chart-note">{learnedNote(answers.before, plan.after && answers.after, trial.prior)}</p>
+        <p className="chart-note">
+          <Told said={learnedNote(answers.before, plan.after && answers.after, trial.prior)} />
+        </p>
         <Tables plan={plan} />
       </LogFigure>
     </section>

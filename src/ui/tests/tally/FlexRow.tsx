@@ -94,7 +94,7 @@ export function FlexRow(props: Props) {
           </span>
         </td>
         <td {...ROLE.cell} className="what">
-          <span className={`as ${tally.ended}`}>
+          <span className="as">
             <Happened what={tally.ended} />
             <ChoiceField spec={endedSpec(props)} />
           </span>
