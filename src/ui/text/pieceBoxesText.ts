@@ -7,7 +7,7 @@ import { angle, lengthFigure, percent } from './numbers.ts';
 import { countText, mm, mmFigure, radiusText } from './pieceText.ts';
 
 /** What a tally of some kind is asked for; the date stands once on the page, the rest is the program's own. */
-export type TallyField<K extends TallyKind = TallyKind> = K extends TallyKind
+type TallyField<K extends TallyKind = TallyKind> = K extends TallyKind
   ? Exclude<keyof Extract<Tally, { kind: K }>, 'id' | 'kind' | 'leftOut' | 'date'>
   : never;
 
@@ -29,7 +29,7 @@ export interface PageColumn {
 }
 
 /** A row: what is printed in its columns, nothing where it is to be filled in. */
-export type PageRow = readonly (string | undefined)[];
+type PageRow = readonly (string | undefined)[];
 
 export interface PageTable {
   readonly kind: TallyKind;
@@ -179,7 +179,7 @@ function hold({ strips, slotTurn }: Piece, asked: PiecesAsked): PageTable[] {
     written('Angle left, °', 'left'),
     SEEN,
   ];
-  const rows = [0, 1, 2].map((at) => [String(strips[at]?.number ?? '')]);
+  const rows = ['1st', '2nd', '3rd'].map((strip) => [strip]);
   return [{ kind: 'hold', heading: 'Held and read', facts, columns, rows: filled(rows, columns) }];
 }
 

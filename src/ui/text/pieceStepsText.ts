@@ -103,7 +103,7 @@ const hold: Lines = ({ slotTurn }, { holdRadius }) => [
   'Leave it for a day at the warmth of the room in which the part will be, away from sun and heaters.',
   'Take it out, let it lie free for one minute, and read it then: it goes on straightening, so always wait as long.',
   'Lay one end along the base line of the protractor, and slide it along until the line of the other end runs through the centre. Read the angle left.',
-  'Other times tell more: an hour, a week. Use a fresh strip for each.',
+  'Other times tell more: an hour, a week. Print a fresh strip for each.',
 ];
 
 const creases: Lines = ({ strips }, { turn }) => [

@@ -1,4 +1,5 @@
 import type { PageColumn, PageFact, PageTable } from '../../text/pieceBoxesText.ts';
+import { Scrolled } from './Scrolled.tsx';
 
 function Choices({ choices }: { readonly choices: readonly string[] }) {
   return choices.map((choice) => (
@@ -51,7 +52,7 @@ export function Boxes({ table: { heading, facts, columns, rows } }: { readonly t
           <Fact key={fact.name} fact={fact} />
         ))}
       </dl>
-      <div className="wide">
+      <Scrolled className="of-table" label={heading}>
         <table>
           <thead>
             <tr>
@@ -73,7 +74,7 @@ export function Boxes({ table: { heading, facts, columns, rows } }: { readonly t
             ))}
           </tbody>
         </table>
-      </div>
+      </Scrolled>
     </section>
   );
 }

@@ -5,6 +5,7 @@ import { PIECE_WORDS } from '../../text/pieceText.ts';
 import { PieceShape } from '../plate/PieceShape.tsx';
 import { AngleGuide, guideFrame, type GuideFrame } from './AngleGuide.tsx';
 import { guideStrips } from './rounds.ts';
+import { Scrolled } from './Scrolled.tsx';
 
 /** Room for a piece on its page [mm]. */
 const ROOM = { x: 180, y: 78 } as const;
@@ -61,20 +62,22 @@ export function PiecePicture({ piece, asked }: Props) {
   const height = (bottom - top) * pxPerMm + OVER + under;
   return (
     <figure className="piece-picture">
-      <svg
-        width={width}
-        height={height}
-        viewBox={`0 0 ${width} ${height}`}
-        role="img"
-        aria-label={`${PIECE_WORDS[piece.id].name}, ${scaleText(scale)}`}
-      >
-        <PieceShape piece={piece} paper={{ pxPerMm, at }} isBare={guide !== undefined} />
-        {guide && (
-          <g transform={`translate(${at.x} ${at.y}) scale(${pxPerMm})`}>
-            <AngleGuide {...guide} />
-          </g>
-        )}
-      </svg>
+      <Scrolled className="of-figure" label={PIECE_WORDS[piece.id].name}>
+        <svg
+          width={width}
+          height={height}
+          viewBox={`0 0 ${width} ${height}`}
+          role="img"
+          aria-label={`${PIECE_WORDS[piece.id].name}, ${scaleText(scale)}`}
+        >
+          <PieceShape piece={piece} paper={{ pxPerMm, at }} isBare={guide !== undefined} />
+          {guide && (
+            <g transform={`translate(${at.x} ${at.y}) scale(${pxPerMm})`}>
+              <AngleGuide {...guide} />
+            </g>
+          )}
+        </svg>
+      </Scrolled>
       <figcaption>
         {pictureText(piece, scaleText(scale))} {guide && PAGE.guide}
       </figcaption>

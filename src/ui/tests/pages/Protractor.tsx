@@ -1,6 +1,7 @@
 import { asRad, degrees, radians, type Rad } from '../../../core/units.ts';
 import { PAGE } from '../../text/pieceStepsText.ts';
 import { onRound } from './rounds.ts';
+import { Scrolled } from './Scrolled.tsx';
 
 /** Radius of the rim, and how far the base line goes to either side of the centre [mm]. */
 const RIM = 44;
@@ -29,33 +30,35 @@ export function Protractor({ held }: { readonly held: Rad | undefined }) {
   const heldAngle = held === undefined ? undefined : degrees(held);
   return (
     <figure className="protractor">
-      <svg
-        width={`${2 * BASE + 2}mm`}
-        height={`${RIM + ABOVE + BELOW}mm`}
-        viewBox={`${-BASE - 1} ${-RIM - ABOVE} ${2 * BASE + 2} ${RIM + ABOVE + BELOW}`}
-        role="img"
-        aria-label={PAGE.protractorLabel}
-      >
-        <path className="thin" d={TICKS} />
-        <path className="hair" d={RAYS} />
-        <path className="wide" d={`M${-BASE} 0H${BASE}`} />
-        <path className="thin" d={`${rim}M0 3V-6`} />
-        {Array.from({ length: 19 }, (_, i) => {
-          const angle = i * 10;
-          const { x, y } = at(angle, RIM - 7.6);
-          // Those at the ends would stand on the base line.
-          const up = angle % 180 === 0 ? -1 : 1.1;
-          return (
-            <text key={angle} x={x} y={y + up} textAnchor="middle">
-              {angle}
-            </text>
-          );
-        })}
-        <text x={-BASE} y={4} textAnchor="start">
-          {PAGE.laidEnd}
-        </text>
-        {heldAngle !== undefined && heldAngle <= 180 && <Held angle={heldAngle} />}
-      </svg>
+      <Scrolled className="of-figure" label={PAGE.protractor}>
+        <svg
+          width={`${2 * BASE + 2}mm`}
+          height={`${RIM + ABOVE + BELOW}mm`}
+          viewBox={`${-BASE - 1} ${-RIM - ABOVE} ${2 * BASE + 2} ${RIM + ABOVE + BELOW}`}
+          role="img"
+          aria-label={PAGE.protractorLabel}
+        >
+          <path className="thin" d={TICKS} />
+          <path className="hair" d={RAYS} />
+          <path className="wide" d={`M${-BASE} 0H${BASE}`} />
+          <path className="thin" d={`${rim}M0 3V-6`} />
+          {Array.from({ length: 19 }, (_, i) => {
+            const angle = i * 10;
+            const { x, y } = at(angle, RIM - 7.6);
+            // Those at the ends would stand on the base line.
+            const up = angle % 180 === 0 ? -1 : 1.1;
+            return (
+              <text key={angle} x={x} y={y + up} textAnchor="middle">
+                {angle}
+              </text>
+            );
+          })}
+          <text x={-BASE} y={4} textAnchor="start">
+            {PAGE.laidEnd}
+          </text>
+          {heldAngle !== undefined && heldAngle <= 180 && <Held angle={heldAngle} />}
+        </svg>
+      </Scrolled>
       <figcaption>
         <b>{PAGE.protractor}</b> {PAGE.protractorSays}
       </figcaption>

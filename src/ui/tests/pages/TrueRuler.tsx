@@ -1,4 +1,5 @@
 import { PAGE } from '../../text/pieceStepsText.ts';
+import { Scrolled } from './Scrolled.tsx';
 
 /** Of the line, and of what is kept free beside it for its figures [mm]. */
 const LONG = 100;
@@ -15,21 +16,23 @@ const FIGURES = Array.from({ length: LONG / 10 + 1 }, (_, i) => i * 10);
 export function TrueRuler() {
   return (
     <div className="true-ruler">
-      <svg
-        width={`${LONG + 2 * SIDE}mm`}
-        height={`${HIGH}mm`}
-        viewBox={`${-SIDE} 0 ${LONG + 2 * SIDE} ${HIGH}`}
-        role="img"
-        aria-label={PAGE.rulerLabel}
-      >
-        <path className="true-line" d={`M0 ${FOOT}H${LONG}`} />
-        <path className="true-ticks" d={TICKS} />
-        {FIGURES.map((at) => (
-          <text key={at} x={at} y={FOOT + 3.6} textAnchor="middle">
-            {at}
-          </text>
-        ))}
-      </svg>
+      <Scrolled className="of-ruler" label={PAGE.rulerLabel}>
+        <svg
+          width={`${LONG + 2 * SIDE}mm`}
+          height={`${HIGH}mm`}
+          viewBox={`${-SIDE} 0 ${LONG + 2 * SIDE} ${HIGH}`}
+          role="img"
+          aria-label={PAGE.rulerLabel}
+        >
+          <path className="true-line" d={`M0 ${FOOT}H${LONG}`} />
+          <path className="true-ticks" d={TICKS} />
+          {FIGURES.map((at) => (
+            <text key={at} x={at} y={FOOT + 3.6} textAnchor="middle">
+              {at}
+            </text>
+          ))}
+        </svg>
+      </Scrolled>
       <p>
         <b>{PAGE.ruler}</b> {PAGE.rulerElse} {PAGE.enter}
       </p>

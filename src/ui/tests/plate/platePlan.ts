@@ -38,34 +38,38 @@ interface Window {
 const BAR = 10;
 /** Kept in sight round the pieces, for their names [mm]. */
 const ROUND = 7;
-export const LABEL_HEIGHT = 22;
+const LABEL_HEIGHT = 22;
 const BALLOON = 27;
+
+const barBelow = (value: number) => Math.max(0, Math.floor((value - ROUND) / BAR) * BAR);
+const barAbove = (value: number, most: number) => Math.min(most, Math.ceil((value + ROUND) / BAR) * BAR);
 
 /** As much of the plate as is used. */
 function windowOf(plate: Plate, size: PlateSize): Window {
-  const down = (value: number) => Math.max(0, Math.floor((value - ROUND) / BAR) * BAR);
-  const up = (value: number, most: number) => Math.min(most, Math.ceil((value + ROUND) / BAR) * BAR);
   return {
-    left: down(Math.min(...plate.map(({ at }) => at.x))),
-    right: up(Math.max(...plate.map(({ at, piece }) => at.x + piece.size.x)), size.x),
-    bottom: down(Math.min(...plate.map(({ at }) => at.y))),
-    top: up(Math.max(...plate.map(({ at, piece }) => at.y + piece.size.y)), size.y),
+    left: barBelow(Math.min(...plate.map(({ at }) => at.x))),
+    right: barAbove(Math.max(...plate.map(({ at, piece }) => at.x + piece.size.x)), size.x),
+    bottom: barBelow(Math.min(...plate.map(({ at }) => at.y))),
+    top: barAbove(Math.max(...plate.map(({ at, piece }) => at.y + piece.size.y)), size.y),
   };
 }
 
 const f = (value: number) => value.toFixed(1);
 
+/** Every whole millimetre between two places. */
+function whole(from: number, to: number): number[] {
+  return Array.from({ length: Math.floor(to) - Math.ceil(from) + 1 }, (_, i) => Math.ceil(from) + i);
+}
+
 /** Every 1 mm and 5 mm, and a frame in bars of 10 mm, inked in turn. */
 function gridOf({ left, right, bottom, top }: Window, pxPerMm: number, width: number, height: number): PlateGrid {
   const foot = height - FRAME;
-  const whole = (from: number, to: number) =>
-    Array.from({ length: Math.floor(to) - Math.ceil(from) + 1 }, (_, i) => Math.ceil(from) + i);
   const across = whole(left, right).map((n) => ({ n, at: FRAME + (n - left) * pxPerMm }));
-  const up = whole(bottom, top).map((n) => ({ n, at: foot - (n - bottom) * pxPerMm }));
+  const upwards = whole(bottom, top).map((n) => ({ n, at: foot - (n - bottom) * pxPerMm }));
   const lines = (isHeavy: boolean) =>
     [
       ...across.filter(({ n }) => (n % 5 === 0) === isHeavy).map(({ at }) => `M${f(at)} 0V${f(foot)}`),
-      ...up.filter(({ n }) => (n % 5 === 0) === isHeavy).map(({ at }) => `M${FRAME} ${f(at)}H${f(width)}`),
+      ...upwards.filter(({ n }) => (n % 5 === 0) === isHeavy).map(({ at }) => `M${FRAME} ${f(at)}H${f(width)}`),
     ].join('');
   const isInked = ({ n }: { n: number }) => n % (2 * BAR) === 0;
   const long = BAR * pxPerMm;
@@ -73,7 +77,7 @@ function gridOf({ left, right, bottom, top }: Window, pxPerMm: number, width: nu
     ...across
       .filter(isInked)
       .map(({ at }) => `M${f(at)} ${f(foot + 2)}H${f(Math.min(width, at + long))}v3.5H${f(at)}Z`),
-    ...up.filter(isInked).map(({ at }) => `M1.5 ${f(at)}V${f(Math.max(0, at - long))}h3.5V${f(at)}Z`),
+    ...upwards.filter(isInked).map(({ at }) => `M1.5 ${f(at)}V${f(Math.max(0, at - long))}h3.5V${f(at)}Z`),
   ];
   return { fine: lines(false), heavy: lines(true), bars: bars.join(''), frame: `M${FRAME} 0V${f(foot)}H${f(width)}` };
 }

@@ -79,12 +79,13 @@ describe.each(PIECE_IDS)('the page of %s', (id) => {
   });
 });
 
+const choices = (table: PageTable | undefined, field: string) =>
+  [...(table?.columns ?? []), ...(table?.facts ?? [])].find(({ fields }) => fields.some((one) => one === field))
+    ?.choices;
+
 describe('what is ticked', () => {
   it('names all that a tally may say, as the tally says it', () => {
     const [marked, flexed] = pageTables(pieceFor('radii'), ASKED);
-    const choices = (table: PageTable | undefined, field: string) =>
-      [...(table?.columns ?? []), ...(table?.facts ?? [])].find(({ fields }) => fields.some((one) => one === field))
-        ?.choices;
     expect(choices(marked, 'looks')).toEqual(['unmarked', 'whitened', 'cracked']);
     expect(choices(flexed, 'ended')).toEqual(['broke', 'still whole']);
     expect(choices(flexed, 'ways')).toEqual(['one way', 'both ways']);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { PIECE_IDS } from '../../../../src/core/coupons/piece.ts';
+import { PIECE_IDS, type PieceId } from '../../../../src/core/coupons/piece.ts';
 import { wholeRow } from '../../../../src/core/material/wholeRow.ts';
 import { LYINGS } from '../../../../src/core/print/profile.ts';
 import { pieceFileName, pieceSaid, plateFileName, radiusSum } from '../../../../src/ui/text/pieceSaysText.ts';
@@ -39,6 +39,8 @@ describe('the paragraph under the plate', () => {
   });
 });
 
+const settings = (id: PieceId) => plain(settingsText(pieceFor(id), ASKED).join(' '));
+
 describe('what the pages say', () => {
   it.each(PIECE_IDS)('%s: no figure is missing, whatever way it lies', (id) => {
     for (const lying of LYINGS) {
@@ -55,12 +57,11 @@ describe('what the pages say', () => {
   });
 
   it('names the settings of the profile, and the contours that lay whole lines', () => {
-    const said = (id: 'comb' | 'ladder') => plain(settingsText(pieceFor(id), ASKED).join(' '));
-    expect(said('comb')).toContain('lines 0.42 mm wide from a 0.4 mm nozzle, layers 0.20 mm, the first 0.24 mm');
-    expect(said('comb')).toContain('2 lines across: one contour;');
-    expect(said('ladder')).toContain('At least four contours, so that all 8 lines are laid');
-    expect(said('comb')).toContain('Let it cool on the plate');
-    expect(said('comb')).toContain('brim');
+    expect(settings('comb')).toContain('lines 0.42 mm wide from a 0.4 mm nozzle, layers 0.20 mm, the first 0.24 mm');
+    expect(settings('comb')).toContain('2 lines across: one contour;');
+    expect(settings('ladder')).toContain('At least four contours, so that all 8 lines are laid');
+    expect(settings('comb')).toContain('Let it cool on the plate');
+    expect(settings('comb')).toContain('brim');
   });
 
   it('holds bending to two a second and lets the count stop, wherever bends are counted', () => {
