@@ -86,10 +86,9 @@ const keyOf = ({ bend, thickness, lying, ways }: FlexTally): string => JSON.stri
 /** Strips that are still whole and bent alike, to go on with. */
 function goOns({ flexes, prior, posterior }: Means): readonly Plan[] {
   const whole = flexes.filter(({ ended, leftOut }) => ended === 'whole' && !leftOut);
-  const alike = Map.groupBy(whole, ({ bend, thickness, lying, ways }) =>
-    JSON.stringify([bend, thickness, lying, ways]),
-  );
-  return [...alike.values()].flatMap((strips) => {
+  const alike = new Set(whole.map(keyOf));
+  return [...alike].flatMap((key) => {
+    const strips = whole.filter((tally) => keyOf(tally) === key);
     const [first] = strips;
     if (!first) return [];
     const x = foretoldBy(equivalentOf(first, prior), prior.life);
