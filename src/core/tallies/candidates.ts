@@ -1,5 +1,5 @@
 /** Tests that could be made with the pieces at hand, as strips to be flexed. */
-import type { Piece, PiecesAsked, Strip } from '../coupons/piece.ts';
+import type { Piece, PieceId, PiecesAsked, Strip } from '../coupons/piece.ts';
 import { severity } from '../life/assessLife.ts';
 import type { FlexTally } from '../material/tally.ts';
 import type { Filament } from '../material/types.ts';
@@ -70,6 +70,9 @@ function overCorners(piece: Piece, means: Means): readonly Plan[] {
   });
 }
 
+/** Pieces whose strips are all flexed as they stand. */
+const COMBS: readonly PieceId[] = ['comb', 'creases'];
+
 /** All strips of a comb, each at a strain of its own: one test. */
 function wholeComb(piece: Piece, means: Means): readonly Plan[] {
   const lives = piece.strips.flatMap((strip) =>
@@ -114,8 +117,9 @@ function goOns({ flexes, prior, posterior }: Means): readonly Plan[] {
  * @returns tests and their strips in decades of life [-]
  */
 export function flexPlans(means: Means): readonly Plan[] {
-  const anew = means.pieces.flatMap((piece) =>
-    piece.corners.length > 0 ? overCorners(piece, means) : wholeComb(piece, means),
-  );
+  const anew = means.pieces.flatMap((piece) => [
+    ...overCorners(piece, means),
+    ...(COMBS.includes(piece.id) ? wholeComb(piece, means) : []),
+  ]);
   return [...goOns(means), ...anew];
 }

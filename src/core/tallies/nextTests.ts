@@ -156,6 +156,16 @@ function flexTests(asked: NextAsked, posterior: LifePosterior, known: Known, x: 
   });
 }
 
+const isOver = ({ candidate }: NextTest): boolean => candidate.what === 'flexes' && candidate.bend !== undefined;
+
+/** Of the round corners of one block those than which none tells more in less time. */
+function worthwhile(tests: readonly NextTest[]): readonly NextTest[] {
+  const corners = tests.filter(isOver);
+  const isBeaten = ({ doubt, hours }: NextTest) =>
+    corners.some((other) => other.doubt.after < doubt.after && other.hours <= hours);
+  return tests.filter((test) => !isOver(test) || !isBeaten(test));
+}
+
 /** What is done once: a ladder tells of life, a bar of effort, round corners of limits, a slot of what stays bent. */
 function otherTests(asked: NextAsked, known: Known): readonly NextTest[] {
   const told = (what: keyof typeof HOURS, piece: Piece['id'], after = known): readonly NextTest[] =>
@@ -192,7 +202,7 @@ export function nextTests(asked: NextAsked): NextTests {
   const posterior = believedOf(prior, flexes).now;
   const x = foretoldBy(assessment.life.equivalentStrain, prior.life);
   const known = knownOf(asked, posterior, x);
-  const tests = [...flexTests(asked, posterior, known, x), ...otherTests(asked, known)];
+  const tests = [...worthwhile(flexTests(asked, posterior, known, x)), ...otherTests(asked, known)];
   return {
     now: lifeWith(known),
     tests: tests.toSorted((one, other) => one.doubt.after - other.doubt.after || gain(other) - gain(one)),
