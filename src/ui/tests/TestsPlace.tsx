@@ -63,7 +63,7 @@ function Sheet({ trial, answers, made, unit }: Props) {
       <div className="answer">
         <TestsVerdict {...{ trial, answers }} />
         <LearnedCurve {...{ trial, answers }} />
-        <NextList {...{ trial, unit }} answer={answers.after ?? answers.before} />
+        <NextList {...{ trial, made, unit }} answer={answers.after ?? answers.before} />
       </div>
       <div className="counts">
         <TallySection {...{ trial, unit }} />

@@ -12,6 +12,7 @@ export const NEXT = {
   wanted: (count: number) => `wanted ${grouped(count)}`,
   working: 'Working out how sure the joint is, to see what would make it surer.',
   stopped: 'How sure the joint is was not worked out, so what would make it surer is not known.',
+  more: (count: number) => `${capital(inWords(count))} more, that would tell less`,
   none: 'Nothing that can be tested would tell more of this joint.',
   noJoint: 'Choose a joint: what is worth testing next depends on it.',
 } as const;
@@ -21,7 +22,8 @@ export function candidateName({ what, piece, bend, strips = 5 }: Candidate, unit
   const how = bend ? ` ${bendText(bend, unit)}` : '';
   switch (what) {
     case 'flexes':
-      return `${capital(inWords(strips))} more ${piece === 'creases' ? 'creases' : strips === 1 ? 'strip' : 'strips'}${how}`;
+      if (!bend) return `${capital(inWords(strips))} more ${piece === 'creases' ? 'creases' : 'strips of the comb'}`;
+      return `${capital(inWords(strips))} more ${strips === 1 ? 'strip' : 'strips'}${how}`;
     case 'goOn':
       return strips === 1
         ? `Go on with the strip still whole${how}`
@@ -68,7 +70,7 @@ export function costText({ hours, flexes, grams, candidate }: NextTest): string 
   const print = grams > 0 ? `${grams < 1 ? 'under 1' : Math.round(grams)}${NO_BREAK}g to print` : 'no printing';
   if (candidate.what === 'hold') return `Costs ${print} and a day.`;
   const bending =
-    flexes > 0 ? ` of bending, ${grouped(flexes)} in all${flexes > BY_HAND ? ', a job for a motor' : ', by hand'}` : '';
+    flexes > 0 ? ` of bending, ${cycles(flexes)} in all${flexes > BY_HAND ? ', a job for a motor' : ', by hand'}` : '';
   return `Costs ${print}; ${hoursText(hours)}${bending}.`;
 }
 

@@ -18,7 +18,7 @@ export function setUp({ what, piece, bend, strips }: Candidate, { spool }: Trial
   const whole = spool?.own.tests.tallies.filter(isFlexes).find(({ ended, leftOut }) => ended === 'whole' && !leftOut);
   set({
     ...withDoing({ piece }, DOING[what]),
-    ...(bend && bentAs(bend)),
+    ...(bend ? bentAs(bend) : what === 'flexes' && { way: 'to' as const }),
     ...(strips !== undefined && { strips }),
     // The first of those still whole is taken up again where it stands.
     counting: what === 'goOn' && whole ? { cycles: whole.cycles, from: whole.id } : undefined,

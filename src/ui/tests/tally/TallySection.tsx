@@ -1,8 +1,10 @@
 import type { Tally } from '../../../core/material/tally.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
+import { problemText } from '../../text/problemText.ts';
 import { bendText, strainText, TESTS } from '../../text/testsText.ts';
 import { countsText, emptyText, HEADS, oneOf, TALLY, tallyText } from '../../text/testsTallyText.ts';
 import { addInvented } from '../invented.ts';
+import { learned } from '../spools.ts';
 import type { Trial } from '../trial.ts';
 import { Counter } from './Counter.tsx';
 import { isFlexes } from './counting.ts';
@@ -77,6 +79,7 @@ export function TallySection({ trial, unit }: Props) {
   const { spool, values, bend, thickness, strain } = trial;
   const { doing } = values;
   const tallies = spool?.own.tests.tallies ?? [];
+  const refused = spool && learned(spool).lifeRefused;
   const mine = tallies.filter(({ kind }) => kind === doing);
   const others = tallies.filter(({ kind }) => kind !== doing);
   const strips = mine.filter(isFlexes).filter(({ leftOut }) => !leftOut);
@@ -98,6 +101,11 @@ export function TallySection({ trial, unit }: Props) {
           {spool && mine.length > 0 ? <OtherTable {...{ spool, unit }} kind={doing} /> : <Empty trial={trial} />}
           <TallyForm key={doing} {...{ trial, unit }} number={mine.length + 1} />
         </>
+      )}
+      {refused && (
+        <p className="refusal" role="alert">
+          {problemText(refused, unit)}
+        </p>
       )}
       {strips.length > 0 && <p className="small">{countsText(broke, strips.length - broke)}</p>}
       <Others tallies={others} unit={unit} />
