@@ -43,7 +43,7 @@ export function ascend(
   let [at, here, damping] = [start, hill(start), 0];
   for (let tries = 0; tries < MOST_STEPS && damping < DAMPING.most; tries += 1) {
     const step = stepOf(here, free, damping);
-    if (step && step.rise <= AT_REST * Math.max(1, Math.abs(here.value))) return { at, hill: here, rests: true };
+    if (step && step.rise <= AT_REST * Math.max(1, Math.abs(here.value))) return restingAt(at, here, free, hill);
     const next = step && at.map((value, i) => value + (step.by[i] ?? 0));
     const there = next && hill(next);
     const isRise = there !== undefined && there.value > here.value;
@@ -51,6 +51,19 @@ export function ascend(
     damping = isRise ? eased(damping) : Math.max(DAMPING.first, damping * DAMPING.more);
   }
   return { at, hill: here, rests: false };
+}
+
+/** One bare step more, too short for heights to tell: it makes half of the figures of the place into all of them. */
+function restingAt(
+  at: readonly number[],
+  here: Hill,
+  free: readonly number[],
+  hill: (place: readonly number[]) => Hill,
+): Top {
+  const last = stepOf(here, free, 0);
+  if (!last) return { at, hill: here, rests: true };
+  const place = at.map((value, i) => value + (last.by[i] ?? 0));
+  return { at: place, hill: hill(place), rests: true };
 }
 
 function eased(damping: number): number {

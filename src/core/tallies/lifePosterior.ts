@@ -46,8 +46,8 @@ const SCATTER_DOUBT = 0.3;
 export const LEAST_STRETCH = 0.35;
 /** Keeps the top of the hill off the edge of what is allowed while it is looked for; no weight knows of it. */
 const EDGE = 0.05;
-/** The grid: every so many standard deviations, out to so many. Smooth bells are summed to 10⁻⁷ by this. */
-const GRID = { step: 0.75, reach: 6 } as const;
+/** The grid: every so many standard deviations, out to so many. A sum over a bell in steps of one is right to e^(−2π²), 3·10⁻⁹. */
+const GRID = { step: 1, reach: 6 } as const;
 
 const ROOM = (slope: number): number => 1 + slope - LEAST_STRETCH;
 
