@@ -1,4 +1,5 @@
-import { useTests, withPiece } from '../../store/tests.ts';
+import type { Piece, PieceId } from '../../core/coupons/piece.ts';
+import { useTests, withPiece, type TestValues } from '../../store/tests.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { problemText } from '../text/problemText.ts';
 import { PieceSays } from './pages/PieceSays.tsx';
@@ -11,6 +12,12 @@ interface Props {
   readonly trial: Trial;
   readonly made: Made;
   readonly unit: LengthUnit;
+}
+
+/** A bar comes with its own length, and with the weight that it is made for. */
+function choose(id: PieceId, pieces: readonly Piece[], values: TestValues): void {
+  const { arm, grams } = pieces.find((piece) => piece.id === id) ?? {};
+  useTests.getState().set({ ...withPiece(values, id), ...(arm && { arm }), ...(grams && { grams }) });
 }
 
 /** Fig. 3: the pieces on the plate, and what the chosen one is for. */
@@ -30,7 +37,7 @@ export function Plate({ trial: { values }, made, unit }: Props) {
           figure="Fig. 3"
           plate={values.plate}
           chosen={values.piece}
-          onChoose={(piece) => useTests.getState().set(withPiece(values, piece))}
+          onChoose={(id) => choose(id, pieces, values)}
         />
       )}
       {chosen && <PieceSays {...{ asked, pieces, corner }} piece={chosen} plate={values.plate} />}

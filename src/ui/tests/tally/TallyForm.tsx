@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { bendingModulus } from '../../../core/material/choose.ts';
 import type { FlexTally, MarkTally, Tally } from '../../../core/material/tally.ts';
 import { thicknessOfLayers } from '../../../core/print/wholeLayers.ts';
 import { thicknessOfLines } from '../../../core/print/wholeLines.ts';
@@ -28,8 +29,9 @@ interface Draft {
   readonly cycles: number;
   readonly ended: FlexTally['ended'];
   readonly looks: MarkTally['looks'];
-  readonly measured: number;
-  readonly sag: number;
+  /** Until something is read off, what would be expected stands there. */
+  readonly measured?: number;
+  readonly sag?: number;
   readonly left: Rad;
   readonly seen: string;
 }
@@ -38,11 +40,19 @@ const FIRST: Draft = {
   cycles: 1000,
   ended: 'broke',
   looks: 'whitened',
-  measured: 0.84,
-  sag: 5,
   left: radians(10),
   seen: '',
 };
+
+const HALF_MM = 2;
+
+/** As far as such a bar should hang, by what is known of the filament. */
+function expectedSag({ values, thickness, row }: Trial): number {
+  const { grams, arm, depth } = values;
+  const stiffness = bendingModulus(row, values.lying === 'upright').typical;
+  const sag = (4 * grams * GRAVITY * arm ** 3) / (stiffness * depth * thickness ** 3);
+  return Math.max(1, Math.round(Math.min(sag, 0.4 * arm) * HALF_MM)) / HALF_MM;
+}
 
 /** As it would be written down. */
 function tallyOf(trial: Trial, draft: Draft): Tally {
@@ -67,7 +77,7 @@ function tallyOf(trial: Trial, draft: Draft): Tally {
       return { ...common, kind: 'mark', radius, thickness, lying, looks: draft.looks };
     case 'thickness': {
       const set = countOf === 'layers' ? thicknessOfLayers(count, profile) : thicknessOfLines(count, profile);
-      return { ...common, kind: 'thickness', countOf, count, set, measured: draft.measured };
+      return { ...common, kind: 'thickness', countOf, count, set, measured: draft.measured ?? set };
     }
     case 'sag':
       return {
@@ -75,7 +85,7 @@ function tallyOf(trial: Trial, draft: Draft): Tally {
         kind: 'sag',
         lying,
         force: values.grams * GRAVITY,
-        sag: draft.sag,
+        sag: draft.sag ?? expectedSag(trial),
         length: values.arm,
         thickness,
         depth,
