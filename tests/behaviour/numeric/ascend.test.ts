@@ -7,17 +7,19 @@ import { hazard, logTail } from '../../../src/core/numeric/normalTail.ts';
 import { choleskyRoot, inverseBy, solvedWith } from '../../../src/core/numeric/smallMatrix.ts';
 import { expectClose } from '../../support/close.ts';
 
-describe('the top of a hill', () => {
-  /** −cosh(x − 2) − (y + 1)⁴ − (y + 1)²: steep far out, where a bare step of Newton overshoots. */
-  const hill = ([x = 0, y = 0]: readonly number[]) => ({
-    value: -Math.cosh(x - 2) - (y + 1) ** 4 - (y + 1) ** 2,
-    gradient: [-Math.sinh(x - 2), -4 * (y + 1) ** 3 - 2 * (y + 1)],
-    curvature: [
-      [-Math.cosh(x - 2), 0],
-      [0, -12 * (y + 1) ** 2 - 2],
-    ],
-  });
+/** −cosh(x − 2) − (y + 1)⁴ − (y + 1)²: steep far out, where a bare step of Newton overshoots. */
+const hill = ([x = 0, y = 0]: readonly number[]) => ({
+  value: -Math.cosh(x - 2) - (y + 1) ** 4 - (y + 1) ** 2,
+  gradient: [-Math.sinh(x - 2), -4 * (y + 1) ** 3 - 2 * (y + 1)],
+  curvature: [
+    [-Math.cosh(x - 2), 0],
+    [0, -12 * (y + 1) ** 2 - 2],
+  ],
+});
 
+const endless = ([x = 0]: readonly number[]) => ({ value: x, gradient: [1], curvature: [[0]] });
+
+describe('the top of a hill', () => {
   it.each([
     [0, 0],
     [30, -40],
@@ -36,7 +38,6 @@ describe('the top of a hill', () => {
   });
 
   it('is not claimed of a slope without end', () => {
-    const endless = ([x = 0]: readonly number[]) => ({ value: x, gradient: [1], curvature: [[0]] });
     expect(ascend(endless, [0]).rests).toBe(false);
   });
 });
