@@ -43,7 +43,7 @@ const SCATTER_DOUBT = 0.3;
  * Decades of life stay at least so long when a curve is stretched. A curve that falls three times as steeply as that of the
  * row is of another plastic, and one that rises of none.
  */
-export const LEAST_STRETCH = 0.35;
+const LEAST_STRETCH = 0.35;
 /** Keeps the top of the hill off the edge of what is allowed while it is looked for; no weight knows of it. */
 const EDGE = 0.05;
 /** The grid: every so many standard deviations, out to so many. A sum over a bell in steps of one is right to e^(−2π²), 3·10⁻⁹. */
