@@ -15,5 +15,6 @@ export const PLACES: readonly [Place, ...Place[]] = [
   { id: 'joints', name: 'Joints', Page: JointsPlace },
   { id: 'mesh', name: 'Mesh', Page: lazy(() => import('../mesh/MeshPlace.tsx')), own: true },
   { id: 'toolpath', name: 'Toolpath', Page: lazy(() => import('../toolpath/ToolpathPlace.tsx')), own: true },
+  { id: 'tests', name: 'Tests', Page: lazy(() => import('../tests/TestsPlace.tsx')), own: true },
   { id: 'filaments', name: 'Filaments', Page: lazy(() => import('../filaments/FilamentsPlace.tsx')), own: true },
 ];
