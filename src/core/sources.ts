@@ -269,6 +269,10 @@ export const METHOD_SOURCES = {
     cite: 'Log-normal lives with run-outs by greatest likelihood, as in W. Nelson, Accelerated Testing, 1990; intervals by ratios of likelihoods, scaled to those of Student where all broke; the correction of M. S. Bartlett 1937 for a spread',
     read: 'attributions from memory; not opened; derived here, checked against brute force with an independent library and by how often intervals hold',
   },
+  'iso-1519': {
+    cite: 'ISO 1519, Paints and varnishes: bend test (cylindrical mandrel); strips bent over rods of falling diameter until they mark',
+    read: 'from memory; not opened; only the manner of the test is taken over',
+  },
   'bayes-rule': {
     cite: 'Bayes’ rule with a normal prior, summed over a grid; one strip left out by weights; any text on statistics',
     read: 'derived here; checked by how often intervals hold and against finer grids',

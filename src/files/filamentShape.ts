@@ -5,6 +5,7 @@ import type { OwnFilament, Provenance } from '../core/material/types.ts';
 import { SOURCES, type SourceKey } from '../core/sources.ts';
 import { words } from './names.ts';
 import { fields, listOf, number } from './shape.ts';
+import { testsShape } from './tallyShape.ts';
 
 const text = v.pipe(v.string(), v.transform(words));
 const INPUTS = ['published', 'memory', 'published and memory'] as const;
@@ -53,10 +54,15 @@ const properties = fields(
 
 const life = fields({
   ...Object.fromEntries(CURVE_FIGURES.map((name) => [name, number])),
+  surestLife: v.exactOptional(number),
+  doubtPerDecade: v.exactOptional(number),
   certainty: text,
   provenance,
   note: v.exactOptional(text),
 });
+
+const thickness = fields({ factor: number, offset: number, sigma: number });
+const laid = fields({ lines: v.exactOptional(thickness), layers: v.exactOptional(thickness) });
 
 /** Built from the lists of the core, so that its type is known there and not here. */
 export const filamentShape = fields({
@@ -67,7 +73,8 @@ export const filamentShape = fields({
   crystalline: v.boolean(),
   properties,
   life,
-  own: fields({ from: text, remark: text }),
+  laid: v.exactOptional(laid),
+  own: fields({ from: text, remark: text, tests: v.exactOptional(testsShape) }),
 }) as unknown as v.GenericSchema<unknown, OwnFilament>;
 
 export const filamentsShape = listOf(filamentShape, MOST_OWN);

@@ -4,13 +4,15 @@ import { inOrder } from '../core/material/ownFilament.ts';
 import type { OwnFilament } from '../core/material/types.ts';
 import type { Problem } from '../core/problems.ts';
 import { failIfAny, ok, type Result } from '../core/result.ts';
+import { checkTests } from '../core/tallies/checkTally.ts';
 import { readName } from './names.ts';
 import { within } from './shape.ts';
 
 /**
  * All of these filaments, with repairs as notes; or every problem of every one.
  *
- * Problems: those of `checkFilament`, and `given-twice` where two have one key, since a joint could mean either.
+ * Problems: those of `checkFilament` and of `checkTests`, and `given-twice` where two have one key, since a joint could mean
+ * either.
  *
  * @param shaped - rows of the right shape, with any figures
  * @param at - path of the list or of the one row, as problems name it
@@ -30,12 +32,18 @@ export function readFilaments(
       fullName: readName(given.fullName, 'fullName', read.name).name,
     });
     notes.push(...read.notes.map((note) => within(at(index), note)));
-    problems.push(...checkFilament(filament).map((problem) => within(at(index), problem)));
+    problems.push(...judged(filament).map((problem) => within(at(index), problem)));
     if (taken.has(given.id)) problems.push(within(at(index), givenTwice(given.id)));
     taken.add(given.id);
     return filament;
   });
   return failIfAny(problems) ?? ok(filaments, notes);
+}
+
+function judged(filament: OwnFilament): readonly Problem[] {
+  const { tests } = filament.own;
+  const tallied = tests === undefined ? [] : checkTests(tests);
+  return [...checkFilament(filament), ...tallied.map((problem) => within('own.tests', problem))];
 }
 
 function givenTwice(id: string): Problem {

@@ -1,6 +1,7 @@
 /**
  * A filament of the user's own in a link: only what it says differently from the row of the table that it goes back to,
- * because a whole row is longer than many address bars take. Values stand as `[typical, low, high, origin, words, rest]`.
+ * because a whole row is longer than many address bars take. What tests have taught it goes along, and their tallies
+ * stay with whoever made them. Values stand as `[typical, low, high, origin, words, rest]`.
  */
 import * as v from 'valibot';
 import type { Joint } from '../core/design/joint.ts';
@@ -95,7 +96,7 @@ function unpacked(parts: unknown, base: Quantity | undefined): unknown {
   };
 }
 
-const CURVE = [...CURVE_FIGURES, 'certainty', 'provenance', 'note'] as const;
+const CURVE = [...CURVE_FIGURES, 'surestLife', 'doubtPerDecade', 'certainty', 'provenance', 'note'] as const;
 /** As much of a text about a curve as a short link carries. */
 const SHORT = 40;
 
@@ -136,6 +137,7 @@ function difference(own: OwnFilament, isShort: boolean): Json {
     ...(own.crystalline === base?.crystalline ? {} : { crystalline: own.crystalline }),
     ...(Object.keys(values).length > 0 ? { values } : {}),
     ...(Object.keys(life).length > 0 ? { life } : {}),
+    ...(own.laid === undefined ? {} : { laid: own.laid }),
   };
 }
 
@@ -161,7 +163,7 @@ export function writeOwnJointLink(joint: Joint): string {
 
 /** The row as a file would hold it, of any shape yet. */
 function asDocument(said: Json): Json {
-  const { id, name, fullName = name, from, remark = '', printable, crystalline, values, life } = said;
+  const { id, name, fullName = name, from, remark = '', printable, crystalline, values, life, laid } = said;
   const own = { from, remark } as OwnFilament['own'];
   const base = baseOf({ id, name, own } as OwnFilament);
   const properties: Record<string, unknown> = { ...base?.properties };
@@ -179,6 +181,7 @@ function asDocument(said: Json): Json {
     crystalline: crystalline ?? base?.crystalline,
     properties,
     life: { ...curve, ...(note === undefined || note === null ? {} : { note }) },
+    ...(laid === undefined ? {} : { laid }),
     own: { from, remark },
   };
 }

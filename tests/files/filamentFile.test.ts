@@ -39,6 +39,12 @@ function expectSound(read: Result<readonly OwnFilament[]>): void {
   for (const { message } of read.problems) expect(message.length).toBeLessThan(500);
 }
 
+const TESTS = { printer: 'left one', spool: '3', like: 'petg', tallies: [] };
+const SAID = { id: 't-1', date: '2026-03-04', seen: '', thickness: 0.84, lying: 'flat' };
+const MARK = { ...SAID, kind: 'mark', radius: 5, looks: 'whitened' };
+const BENT = { way: 'over', radius: 5 };
+const FLEXED = { ...SAID, id: 't-2', kind: 'flexes', bend: BENT, ways: 'one way', cycles: 700, ended: 'broke' };
+
 describe('a file of filaments', () => {
   it('read after writing is the same filaments, and writes the same text', () => {
     const several = fc.uniqueArray(ownFilament, { selector: ({ id }) => id, maxLength: 3 });
@@ -63,6 +69,12 @@ describe('a file of filaments', () => {
         { ...header, filaments: [value] },
         { ...header, filaments: [{ ...row, properties: value }] },
         { ...header, filaments: [{ ...row, life: value, own: value }] },
+        { ...header, filaments: [{ ...row, laid: value, own: { from: 'petg', remark: '', tests: value } }] },
+        {
+          ...header,
+          filaments: [{ ...row, own: { from: 'petg', remark: '', tests: { ...TESTS, tallies: [value] } } }],
+        },
+        { ...header, filaments: [{ ...row, laid: { lines: value, layers: value } }] },
         { ...header, filaments: [{ ...row, properties: { ...(row['properties'] as Json), yieldStrain: value } }] },
         { ...header, filaments: [{ ...row, life: { ...(row['life'] as Json), provenance: value } }] },
       ),
@@ -102,6 +114,40 @@ describe('a file of filaments', () => {
     const problems = problemsOf(fileWith(path, value));
     expect(problems[0]?.code).toBe(code);
     expect(problems[0]?.field).toContain(`filaments[0].${path}`);
+  });
+
+  it.each([
+    ['a life below one flex at which it is surest', 'life.surestLife', 0, 'below-minimum'],
+    ['a doubt by decade with which no life is long enough', 'life.doubtPerDecade', 0.4, 'above-maximum'],
+    ['lines of no thickness', 'laid', { lines: { factor: 0, offset: 0, sigma: 0 } }, 'below-minimum'],
+    ['lines as thick as a text', 'laid', { lines: { factor: 'x', offset: 0, sigma: 0 } }, 'wrong-type'],
+    ['layers without their doubt', 'laid', { layers: { factor: 1, offset: 0 } }, 'missing-field'],
+    ['tests that are no tests', 'own.tests', 'none', 'wrong-type'],
+    ['tests like no row', 'own.tests', { printer: '', spool: '', tallies: [] }, 'missing-field'],
+    ['a tally of no kind', 'own.tests', { ...TESTS, tallies: [{ kind: 'dip' }] }, 'not-one-of'],
+    [
+      'a tally of another kind’s fields',
+      'own.tests',
+      { ...TESTS, tallies: [{ ...MARK, kind: 'sag' }] },
+      'missing-field',
+    ],
+    ['a bend of no way', 'own.tests', { ...TESTS, tallies: [{ ...FLEXED, bend: { way: 'up' } }] }, 'not-one-of'],
+    ['a tally past its limit', 'own.tests', { ...TESTS, tallies: [{ ...MARK, radius: 0 }] }, 'below-minimum'],
+    ['a tally set aside by half', 'own.tests', { ...TESTS, tallies: [{ ...MARK, leftOut: 'no' }] }, 'not-one-of'],
+    ['a day that is none', 'own.tests', { ...TESTS, tallies: [{ ...MARK, date: '2026-02-30' }] }, 'not-one-of'],
+    ['two tallies of one key', 'own.tests', { ...TESTS, tallies: [MARK, MARK] }, 'given-twice'],
+    ['too many tallies', 'own.tests', { ...TESTS, tallies: Array.from({ length: 501 }, () => 0) }, 'too-large'],
+  ])('with %s is refused', (_, path, value, code) => {
+    const problems = problemsOf(fileWith(path, value));
+    expect(problems[0]?.code).toBe(code);
+    expect(problems[0]?.field).toContain(`filaments[0].${path}`);
+  });
+
+  it('keeps a tally of every kind and passes over what no kind has', () => {
+    const tallies = [MARK, { ...FLEXED, colour: 'blue' }];
+    const read = readFilamentFile(fileWith('own.tests', { ...TESTS, tallies }));
+    expect(read.ok && read.value[0]?.own.tests?.tallies).toEqual([MARK, FLEXED]);
+    expect(read.ok && read.notes.map(({ field }) => field)).toEqual(['filaments[0].own.tests.tallies[1].colour']);
   });
 
   it('names every fault of a value with the limit and what helps', () => {

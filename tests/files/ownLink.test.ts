@@ -8,7 +8,8 @@ import { readJointLink } from '../../src/files/jointLink.ts';
 import { LONGEST_ADDRESS, writeOwnJointLink } from '../../src/files/ownLink.ts';
 import { filament } from '../support/filament.ts';
 import { changed, LEAF } from '../support/joints.ts';
-import { ownFilament, ownPetg } from '../support/ownFilaments.ts';
+import { measuredPetg, ownFilament, ownPetg } from '../support/ownFilaments.ts';
+import { anyTally } from '../support/tallies.ts';
 import { anyJson } from '../support/partGenerators.ts';
 
 const jointOf = ({ id }: OwnFilament) => changed(LEAF, { profile: { filament: id } });
@@ -39,7 +40,7 @@ describe('a joint link with a filament of the user’s own', () => {
         // Words may be left out where the link would be too long, and then the figures still stand.
         expect(read.ok ? read.value.filaments.map(figuresOf) : read.problems).toEqual([figuresOf(own)]);
         if (encodeURIComponent(JSON.stringify(own)).length < 7000)
-          expect(read.ok && read.value).toEqual({ joint: jointOf(own), filaments: [own] });
+          expect(read.ok && read.value).toEqual({ joint: jointOf(own), filaments: [untallied(own)] });
       }),
     );
   });
@@ -52,6 +53,16 @@ describe('a joint link with a filament of the user’s own', () => {
     if (!next.ok) throw new Error('2 000 MPa is possible');
     const [changedRow] = new URLSearchParams(linkOf(next.value)).getAll('own');
     expect(JSON.parse(changedRow ?? '')).toMatchObject({ values: { youngsModulus: [2000, null, null, 'm'] } });
+  });
+
+  it('carries what tests have taught and none of their tallies', () => {
+    const own = measuredPetg();
+    const read = readJointLink(linkOf(own));
+    expect(read.ok ? read.value.filaments : read.problems).toEqual([own]);
+    const [flexed] = fc.sample(anyTally, { seed: 5, numRuns: 1 });
+    const tests = { printer: 'left one', spool: '3', like: 'petg', tallies: [flexed!] };
+    const tallied: OwnFilament = { ...own, own: { ...own.own, tests } };
+    expect(linkOf(tallied)).toBe(linkOf(own));
   });
 
   it('stays as short as programs pass on: without the words where it must, and never without a figure', () => {
@@ -94,6 +105,8 @@ describe('a joint link with a filament of the user’s own', () => {
         { ...row, values: { youngsModulus: value } },
         { ...row, values: { youngsModulus: [1500, 1400, 1600, value, value, value] } },
         { ...row, life: value },
+        { ...row, laid: value },
+        { ...row, laid: { lines: value }, life: { surestLife: value } },
         { ...row, from: value, remark: value, printable: value },
       ),
     );
@@ -108,6 +121,11 @@ describe('a joint link with a filament of the user’s own', () => {
   });
 });
 
+/** A row without the tallies that have taught it. */
+function untallied({ own: { from, remark }, ...row }: OwnFilament): OwnFilament {
+  return { ...row, own: { from, remark } };
+}
+
 /** The figures of a row without a word. */
 function figuresOf({ properties, life, ...row }: OwnFilament) {
   const values = Object.entries(properties).map(([name, quantity]) => {
@@ -115,5 +133,6 @@ function figuresOf({ properties, life, ...row }: OwnFilament) {
     return [name, typical, low, high, unit];
   });
   const { certainty: _certainty, provenance: _provenance, note: _note, ...curve } = life;
-  return { id: row.id, name: row.name, printable: row.printable, crystalline: row.crystalline, values, curve };
+  const { id, name, printable, crystalline, laid } = row;
+  return { id, name, printable, crystalline, laid, values, curve };
 }

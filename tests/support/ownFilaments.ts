@@ -2,10 +2,19 @@ import fc from 'fast-check';
 import { FILAMENTS } from '../../src/core/material/filaments.ts';
 import { inOrder, ownFrom } from '../../src/core/material/ownFilament.ts';
 import { checkFilament } from '../../src/core/material/ownCheck.ts';
-import { CURVE_LIMITS, NEEDED, PROPERTY_LIMITS, PROPERTY_NAMES } from '../../src/core/material/ownLimits.ts';
-import type { OwnFilament, PropertyName, Provenance, Quantity } from '../../src/core/material/types.ts';
+import {
+  CURVE_LIMITS,
+  LAID_LIMITS,
+  NEEDED,
+  PROPERTY_LIMITS,
+  PROPERTY_NAMES,
+  SUREST_LIMITS,
+  type Limits,
+} from '../../src/core/material/ownLimits.ts';
+import type { LaidThickness, OwnFilament, PropertyName, Provenance, Quantity } from '../../src/core/material/types.ts';
 import { cleanName, words } from '../../src/files/names.ts';
 import { filament } from './filament.ts';
+import { anyTests } from './tallies.ts';
 
 /** A row made from PETG and not changed. */
 export function ownPetg(id = 'own-petg', name = 'PETG blue'): OwnFilament {
@@ -81,7 +90,22 @@ export function quantityOf(name: PropertyName): fc.Arbitrary<Quantity> {
     });
 }
 
-const figure = (name: keyof typeof CURVE_LIMITS) => within(CURVE_LIMITS[name].min, CURVE_LIMITS[name].max);
+const inside = ({ min, max }: Limits) => within(min, max);
+const figure = (name: keyof typeof CURVE_LIMITS) => inside(CURVE_LIMITS[name]);
+
+/** Near enough to what is set that a joint which can be made of any other row can be made of this one. */
+const thickness: fc.Arbitrary<LaidThickness> = fc.record({
+  factor: within(0.8, 1.2),
+  offset: within(-0.1, 0.1),
+  sigma: within(LAID_LIMITS.sigma.min, 0.1),
+});
+
+const laid = fc.record({ lines: thickness, layers: thickness }, { requiredKeys: [] });
+
+const surest = fc.record(
+  { surestLife: inside(SUREST_LIMITS.surestLife), doubtPerDecade: inside(SUREST_LIMITS.doubtPerDecade) },
+  { requiredKeys: [] },
+);
 
 const life: fc.Arbitrary<OwnFilament['life']> = fc
   .record({
@@ -96,15 +120,20 @@ const life: fc.Arbitrary<OwnFilament['life']> = fc
     certainty: said,
     provenance,
     note: fc.option(said, { nil: undefined }),
+    surest,
   })
-  .map(({ exponents, note, ...kept }) => ({
+  .map(({ exponents, note, surest: moved, ...kept }) => ({
     ...kept,
+    ...moved,
     b: Math.max(...exponents),
     c: Math.min(...exponents),
     ...(note === undefined ? {} : { note }),
   }));
 
-/** Any row of the user's own that can be used: values of every property, some as in a row of the table, some absent. */
+/**
+ * Any row of the user's own that can be used: values of every property, some as in a row of the table, some absent, and with
+ * tests or without.
+ */
 export const ownFilament: fc.Arbitrary<OwnFilament> = fc
   .record({
     base: fc.constantFrom(...FILAMENTS),
@@ -119,8 +148,10 @@ export const ownFilament: fc.Arbitrary<OwnFilament> = fc
     }),
     absent: fc.subarray(PROPERTY_NAMES.filter((name) => !NEEDED.includes(name))),
     life: fc.option(life, { nil: undefined }),
+    laid: fc.option(laid, { nil: undefined }),
+    tests: fc.option(anyTests, { nil: undefined }),
   })
-  .map(({ base, id, name, changed, absent, life: curve, remark, ...kept }) => {
+  .map(({ base, id, name, changed, absent, life: curve, remark, laid: thick, tests, ...kept }) => {
     const row = ownFrom(base, name, id);
     const all: Record<string, Quantity | undefined> = { ...row.properties, ...changed };
     const present = Object.entries(all).filter(([key]) => !absent.includes(key as PropertyName));
@@ -129,7 +160,8 @@ export const ownFilament: fc.Arbitrary<OwnFilament> = fc
       ...kept,
       properties: Object.fromEntries(present) as unknown as OwnFilament['properties'],
       life: curve ?? row.life,
-      own: { ...row.own, remark },
+      ...(thick === undefined ? {} : { laid: thick }),
+      own: { ...row.own, remark, ...(tests === undefined ? {} : { tests }) },
     });
   })
   .filter((row) => checkFilament(row).length === 0);

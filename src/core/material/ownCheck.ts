@@ -3,13 +3,15 @@ import type { Problem, Range } from '../problems.ts';
 import {
   CURVE_FIGURES,
   CURVE_LIMITS,
+  LAID_LIMITS,
   NEEDED,
   OWN_ID,
   PROPERTY_LIMITS,
   PROPERTY_NAMES,
+  SUREST_LIMITS,
   type Limits,
 } from './ownLimits.ts';
-import type { OwnFilament, PropertyName, Quantity, StrainLifeCurve } from './types.ts';
+import type { LaidThickness, OwnFilament, PropertyName, Quantity, StrainLifeCurve } from './types.ts';
 
 const ENDS = ['typical', 'low', 'high'] as const;
 
@@ -20,7 +22,18 @@ export function said(value: number, { isShare, units }: Pick<Limits, 'isShare' |
   return unit === '' ? figure : `${figure} ${unit}`;
 }
 
-function outside(field: string, value: number, limits: Limits, range: Range = limits): Problem | undefined {
+/**
+ * What is wrong with a figure that has to lie within limits.
+ *
+ * Problems: `not-a-number`, `below-minimum`, `above-maximum`.
+ *
+ * @param field - path of the field [-]
+ * @param value - the figure [in the first unit of its limits]
+ * @param limits - what it is, and how far it may go [-]
+ * @param range - narrower limits, where others apply [in the same unit]
+ * @returns the problem [-], or `undefined` where there is none
+ */
+export function outside(field: string, value: number, limits: Limits, range: Range = limits): Problem | undefined {
   const { what } = limits;
   const say = (figure: number) => said(figure, limits);
   if (!Number.isFinite(value)) {
@@ -103,7 +116,13 @@ function yieldsFirst({ yieldStrain, strainAtBreak }: OwnFilament['properties']):
  * @returns refusals [-]
  */
 export function checkCurve(life: StrainLifeCurve): readonly Problem[] {
-  const problems = CURVE_FIGURES.flatMap((name) => outside(`life.${name}`, life[name], CURVE_LIMITS[name]) ?? []);
+  const problems = [
+    ...CURVE_FIGURES.flatMap((name) => outside(`life.${name}`, life[name], CURVE_LIMITS[name]) ?? []),
+    ...(['surestLife', 'doubtPerDecade'] as const).flatMap((name) => {
+      const figure = life[name];
+      return figure === undefined ? [] : (outside(`life.${name}`, figure, SUREST_LIMITS[name]) ?? []);
+    }),
+  ];
   if (problems.length > 0) return problems;
   if (!(life.b > life.c)) {
     const message = `exponent of the flat part ${life.b} is not above that of the steep part ${life.c}; the steep part must fall faster`;
@@ -113,6 +132,16 @@ export function checkCurve(life: StrainLifeCurve): readonly Problem[] {
   if (Number.isInteger(counted)) return [];
   const message = `flexes counted at most ${counted} is not whole; give a count`;
   return [{ code: 'not-whole', message, field: 'life.maxReportableCycles', value: counted }];
+}
+
+function checkThickness(field: string, laid: LaidThickness | undefined): readonly Problem[] {
+  if (laid === undefined) return [];
+  const names = ['factor', 'offset', 'sigma'] as const;
+  return names.flatMap((name) => outside(`${field}.${name}`, laid[name], LAID_LIMITS[name]) ?? []);
+}
+
+function checkLaid({ laid }: OwnFilament): readonly Problem[] {
+  return (['lines', 'layers'] as const).flatMap((name) => checkThickness(`laid.${name}`, laid?.[name]));
 }
 
 function checkNames({ id, name, fullName }: OwnFilament): readonly Problem[] {
@@ -129,10 +158,11 @@ function checkNames({ id, name, fullName }: OwnFilament): readonly Problem[] {
 }
 
 /**
- * Everything that is wrong with a row of the user's own; empty when it can be used.
+ * Everything that is wrong with the figures of a row of the user's own; empty when it can be used. Its tallies, on which no
+ * answer rests by itself, are judged where they are entered and read (`tallies/checkTally.ts`).
  *
  * Problems: `not-a-number`, `below-minimum`, `above-maximum`, `not-whole`, `not-one-of`, `missing-field`; fields are
- * `id`, `name`, `properties.….typical` (or `low`, `high`, `unit`) and `life.…`.
+ * `id`, `name`, `properties.….typical` (or `low`, `high`, `unit`), `life.…` and `laid.…`.
  *
  * @param filament - a row of the right shape, with any figures [-]
  * @returns refusals [-]
@@ -144,6 +174,6 @@ export function checkFilament(filament: OwnFilament): readonly Problem[] {
     const quantity = properties[name];
     return quantity === undefined ? [] : checkQuantity(name, quantity);
   });
-  const problems = [...checkNames(filament), ...absent, ...figures, ...checkCurve(life)];
+  const problems = [...checkNames(filament), ...absent, ...figures, ...checkCurve(life), ...checkLaid(filament)];
   return problems.length > 0 ? problems : [yieldsFirst(properties)].filter((problem) => problem !== undefined);
 }

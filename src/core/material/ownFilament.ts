@@ -6,6 +6,7 @@ import { curveThrough, type Anchors } from './ownCurve.ts';
 import { CURVE_FIGURES, PROPERTY_LIMITS, PROPERTY_NAMES, type CurveFigure } from './ownLimits.ts';
 import { ofOther, settled } from './ownFollows.ts';
 import { isOwn } from './shelf.ts';
+import { laidInOrder, testsInOrder } from './testsInOrder.ts';
 import { wholeRow } from './wholeRow.ts';
 import type {
   Filament,
@@ -48,6 +49,7 @@ export function inOrder({
   crystalline,
   properties,
   life,
+  laid,
   own,
 }: OwnFilament): OwnFilament {
   const present = PROPERTY_NAMES.flatMap((key) => {
@@ -55,7 +57,7 @@ export function inOrder({
     return quantity === undefined ? [] : [[key, quantityInOrder(quantity)] as const];
   });
   const figures = CURVE_FIGURES.map((key) => [key, life[key]] as const);
-  const { certainty, provenance, note } = life;
+  const { surestLife, doubtPerDecade, certainty, provenance, note } = life;
   return {
     id,
     name,
@@ -65,16 +67,24 @@ export function inOrder({
     properties: Object.fromEntries(present) as unknown as OwnFilament['properties'],
     life: {
       ...(Object.fromEntries(figures) as unknown as Pick<StrainLifeCurve, CurveFigure>),
+      ...(surestLife === undefined ? {} : { surestLife }),
+      ...(doubtPerDecade === undefined ? {} : { doubtPerDecade }),
       certainty,
       provenance,
       ...(note === undefined ? {} : { note }),
     },
-    own: { from: own.from, remark: own.remark },
+    ...(laid === undefined ? {} : { laid: laidInOrder(laid) }),
+    own: {
+      from: own.from,
+      remark: own.remark,
+      ...(own.tests === undefined ? {} : { tests: testsInOrder(own.tests) }),
+    },
   };
 }
 
 /**
- * A row of the user's own with everything that is known of another.
+ * A row of the user's own with everything that is known of another, what tests have taught it as well; the tallies
+ * themselves stay with the row on which they were counted.
  *
  * @param row - row of the table, or one of the user's own [-]
  * @param name - what it is called from now on [-]
@@ -82,8 +92,8 @@ export function inOrder({
  * @returns the new row [-]; it remembers the row of the table that it goes back to
  */
 export function ownFrom(row: Filament, name: string, id: string): OwnFilament {
-  const own = isOwn(row) ? row.own : { from: row.id, remark: '' };
-  return inOrder({ ...wholeRow(row), id, name, fullName: name, own });
+  const { from, remark } = isOwn(row) ? row.own : { from: row.id, remark: '' };
+  return inOrder({ ...wholeRow(row), id, name, fullName: name, own: { from, remark } });
 }
 
 function judged(next: OwnFilament): Result<OwnFilament> {
@@ -182,6 +192,13 @@ function noteKept({ certainty, provenance, note }: StrainLifeCurve, change: obje
     : { note };
 }
 
+/** Where tests knew a curve best says nothing of another course, nor beside a doubt that somebody has set by hand. */
+function withoutSurest(life: StrainLifeCurve, change: object): StrainLifeCurve {
+  if (!['A', 'b', 'B', 'c', 'doubtFactor'].some((name) => name in change)) return life;
+  const { surestLife: _life, doubtPerDecade: _doubt, ...kept } = life;
+  return kept;
+}
+
 /**
  * The row with figures of its life curve changed.
  *
@@ -197,7 +214,7 @@ export function withCurve(
   change: Partial<Pick<StrainLifeCurve, CurveFigure>>,
   provenance: Provenance,
 ): Result<OwnFilament> {
-  const { note: _note, ...life } = row.life;
+  const { note: _note, ...life } = withoutSurest(row.life, change);
   const origin = { certainty: certaintyOf(provenance), provenance, ...noteKept(row.life, change) };
   return judged({ ...row, life: { ...life, ...change, ...origin } });
 }

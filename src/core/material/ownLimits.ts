@@ -1,6 +1,6 @@
 /** What the values of a row are called everywhere, what they are measured in, and how far each of a user's own may go. */
 import type { Range } from '../problems.ts';
-import type { PropertyName, StrainLifeCurve } from './types.ts';
+import type { LaidThickness, PropertyName, StrainLifeCurve } from './types.ts';
 
 export interface Limits extends Range {
   /** As every screen and message calls it, within a sentence: “strain stood again and again”. */
@@ -162,6 +162,52 @@ export const CURVE_LIMITS: Readonly<Record<CurveFigure, Limits>> = {
     min: 1,
     max: 100,
     because: '1 is no doubt at all, and past a hundred there is no curve',
+  },
+};
+
+/** Figures that only a curve has that tests have moved. */
+export type SurestFigure = 'surestLife' | 'doubtPerDecade';
+
+export const SUREST_LIMITS: Readonly<Record<SurestFigure, Limits>> = {
+  surestLife: {
+    what: 'life at which the curve is surest',
+    units: [''],
+    min: 1,
+    max: 1e9,
+    because: 'a test counts some flexes, and nobody counts for longer than thirty years',
+  },
+  doubtPerDecade: {
+    what: 'doubt that a decade of life adds',
+    units: [''],
+    min: 0,
+    // The life wanted for a chance of 999 in 1000 has no answer from 0.32 on.
+    max: 0.3,
+    because: 'with more no life would be long enough to be sure of',
+  },
+};
+
+/** How thick lines or layers come out beside what they are set to. */
+export const LAID_LIMITS: Readonly<Record<keyof LaidThickness, Limits>> = {
+  factor: {
+    what: 'share of the set thickness that is laid',
+    units: [''],
+    min: 0.3,
+    max: 3,
+    because: 'no printer that lays less or more prints anything',
+  },
+  offset: {
+    what: 'thickness laid beyond that share',
+    units: ['mm'],
+    min: -2,
+    max: 2,
+    because: 'further out is a mistake of measuring',
+  },
+  sigma: {
+    what: 'doubt about a thickness laid',
+    units: ['mm'],
+    min: 0,
+    max: 2,
+    because: 'less than none is none, and past it nothing is known',
   },
 };
 
