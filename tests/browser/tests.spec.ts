@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import type { Tally } from '../../src/core/material/tally.ts';
 import { findFilament, withOnShelf } from '../../src/core/material/shelf.ts';
@@ -195,6 +196,43 @@ test('nonsense in a field is refused with the reason, and what was there stays',
   await bends.press('Enter');
   await expect(tally(page).getByRole('alert').filter({ hasText: 'Bends may be' })).toBeVisible();
 });
+
+test('tallies go out as CSV and come in again, by chooser and by drop', async ({ page }) => {
+  await open(page);
+  for (const count of FIVE) await putIn(page, count);
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Tallies as CSV' }).click();
+  const saved = await saving;
+  const text = await readFile(await saved.path(), 'utf8');
+  expect(text).toContain('1460');
+  // All of them are removed, and brought in again.
+  for (let i = 5; i > 0; i -= 1)
+    await tally(page)
+      .getByRole('button', { name: `Remove: Strip ${i}` })
+      .click();
+  await expect(strips(page)).toHaveCount(0);
+  const chooser = page.getByLabel('CSV of tallies to bring in');
+  await chooser.setInputFiles({ name: 'mine.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
+  await expect(strips(page)).toHaveCount(5);
+  await expect(verdict(page)).toContainText(`${inHundred(judged(FIVE).life.chance)} in 100`);
+  await drop(page, 'bad.csv', text.replace('1460', 'lots'));
+  await expect(page.getByRole('alert').filter({ hasText: 'bad.csv' })).toContainText(/line 3/i);
+  await expect(strips(page)).toHaveCount(5);
+});
+
+/** Drops a file as a hand would: with the events that a browser makes of it. */
+async function drop(page: Page, name: string, text: string): Promise<void> {
+  const data = await page.evaluateHandle(
+    ([called, inside]) => {
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([inside], called));
+      return transfer;
+    },
+    [name, text] as const,
+  );
+  await page.dispatchEvent('body', 'dragover', { dataTransfer: data });
+  await page.dispatchEvent('body', 'drop', { dataTransfer: data });
+}
 
 test('what to test next is ranked for the joint, and set up with one press', async ({ page }) => {
   await open(page);

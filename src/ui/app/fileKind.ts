@@ -1,8 +1,13 @@
-/** Whether a file is a mesh or a toolpath, before anyone reads it. */
+/** Whether a file is a mesh, a toolpath or a table of tallies, before anyone reads it. */
 
 /** By the ending of its name. */
 export function isMeshName(name: string): boolean {
   return /\.(?:stl|3mf|obj)$/i.test(name);
+}
+
+/** A table of tallies, by the ending of its name. */
+export function isTalliesName(name: string): boolean {
+  return /\.csv$/i.test(name);
 }
 
 /** A file of moves for a printer, by the ending of its name. */

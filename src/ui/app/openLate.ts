@@ -11,7 +11,7 @@ import { bringIn, takeFilaments } from '../filaments/own/bringIn.ts';
 import { alongText } from '../text/ownText.ts';
 import { sentence } from '../text/said.ts';
 import { partFull, repairsText, SAID } from '../text/shellText.ts';
-import { isGcodeName, isMeshName, saysGcode, saysMesh } from './fileKind.ts';
+import { isGcodeName, isMeshName, isTalliesName, saysGcode, saysMesh } from './fileKind.ts';
 import { problemsText } from './problemsText.ts';
 
 /** Notes that say what reading changed; cautions about the joints are shown with the joints. */
@@ -82,8 +82,18 @@ async function foreign(file: File): Promise<'mesh' | 'toolpath' | undefined> {
   return (await saysGcode(file)) ? 'toolpath' : undefined;
 }
 
-/** Opens whatever a file holds: a mesh or a toolpath by its name or its first bytes, else a part or filaments of ours. */
+/** Takes a file of tallies to the place where they are counted. */
+async function openTallies(file: File, refuse: Refuse): Promise<undefined> {
+  const taking = await import('../tests/takeCsv.ts').catch(() => undefined);
+  if (taking === undefined) return refuse('What reads tallies did not come; load the page again.');
+  await taking.takeCsv(file);
+  location.hash = 'tests';
+  return undefined;
+}
+
+/** Opens whatever a file holds: tallies by the ending of its name, a mesh or a toolpath by its name or its first bytes, else a part or filaments of ours. */
 export async function openWhole(file: File, refuse: Refuse): Promise<string | undefined> {
+  if (isTalliesName(file.name)) return openTallies(file, refuse);
   const kind = await foreign(file);
   if (kind === 'mesh') return checkIn(kind, import('../mesh/MeshPlace.tsx'), file, refuse);
   if (kind === 'toolpath') return checkIn(kind, import('../toolpath/ToolpathPlace.tsx'), file, refuse);

@@ -1,11 +1,15 @@
+import { useRef, type ChangeEvent } from 'react';
 import { writeFilaments } from '../../files/filamentText.ts';
+import { writeTallies } from '../../files/tallyCsv.ts';
 import { useTests } from '../../store/tests.ts';
 import { download } from '../app/download.ts';
 import { QuietButton } from '../app/QuietButton.tsx';
 import { filamentFileName } from '../text/ownText.ts';
-import { nextSpool, TESTS, TESTS_SAID } from '../text/testsText.ts';
+import { nameOfFile } from '../text/shellText.ts';
+import { CSV, nextSpool, TESTS, TESTS_SAID } from '../text/testsText.ts';
 import { addSpool, spoolOf } from './spools.ts';
-import type { Trial } from './trial.ts';
+import { takeCsv } from './takeCsv.ts';
+import type { Spool, Trial } from './trial.ts';
 
 function anotherSpool(trial: Trial): void {
   const { values, spool, prior } = trial;
@@ -16,15 +20,42 @@ function anotherSpool(trial: Trial): void {
   useTests.getState().set({ counting: undefined });
 }
 
-/** What can be done with the spool as a whole: another begun, or the row with its tallies saved as a file. */
+function onChosen(event: ChangeEvent<HTMLInputElement>): void {
+  const file = event.target.files?.[0];
+  if (file !== undefined) void takeCsv(file);
+  // So that choosing the same file again is noticed.
+  event.target.value = '';
+}
+
+function Outgoing({ spool }: { readonly spool: Spool }) {
+  const csv = () => download(nameOfFile(spool.name, 'tallies', '.tallies.csv'), writeTallies(spool), 'text/csv');
+  return (
+    <>
+      <QuietButton onClick={csv}>{CSV.out}</QuietButton>
+      <QuietButton onClick={() => download(filamentFileName(spool.name), writeFilaments([spool]))}>
+        {CSV.share}
+      </QuietButton>
+    </>
+  );
+}
+
+/** What can be done with the spool as a whole: another begun, its tallies taken out and brought in. */
 export function SpoolActions({ trial }: { readonly trial: Trial }) {
-  const { spool } = trial;
-  if (!spool) return null;
-  const share = () => download(filamentFileName(spool.name), writeFilaments([spool]));
+  const chooser = useRef<HTMLInputElement>(null);
   return (
     <div className="own-actions">
-      <QuietButton onClick={() => anotherSpool(trial)}>{TESTS.another}</QuietButton>
-      <QuietButton onClick={share}>{TESTS.share}</QuietButton>
+      {trial.spool && <QuietButton onClick={() => anotherSpool(trial)}>{TESTS.another}</QuietButton>}
+      <QuietButton onClick={() => chooser.current?.click()}>{CSV.into}</QuietButton>
+      <input
+        ref={chooser}
+        className="vh"
+        type="file"
+        accept=".csv,text/csv"
+        aria-label={CSV.chooser}
+        tabIndex={-1}
+        onChange={onChosen}
+      />
+      {trial.spool && <Outgoing spool={trial.spool} />}
     </div>
   );
 }

@@ -18,7 +18,6 @@ export const TESTS = {
   inventedSpool: 'invented',
   tryInvented: 'Show it with invented counts',
   another: 'Another spool',
-  share: 'Filament with its tallies',
   pieces: 'Test pieces',
   toPieces: 'See the pieces to print',
 } as const;
@@ -139,4 +138,17 @@ export const COUNTER = {
   slip: 'If it was a slip of the pen, remove the strip and put it in again.',
   nothing: 'Bend it once first.',
   told: (strip: number, cycles: number) => `Strip ${strip}: ${grouped(cycles)}`,
+} as const;
+
+export const CSV = {
+  out: 'Tallies as CSV',
+  into: 'Bring in a CSV',
+  chooser: 'CSV of tallies to bring in',
+  share: 'Filament with its tallies',
+  taken: (tallies: number, name: string, to: string) =>
+    `${tallies === 1 ? 'One tally' : `${tallies} tallies`} of ${quoted(name)} put with ${quoted(to)}`,
+  known: (name: string) => `Every tally of ${quoted(name)} is here already.`,
+  refused: (name: string, why: string) => `${quoted(name)} was not taken. ${why}`,
+  unread: 'The browser could not read it.',
+  tooLong: (bytes: number, most: number) => `It holds ${bytes} bytes, a tally file at most ${most}.`,
 } as const;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { counted, keyOf } from '../../../../src/ui/tests/tally/counting.ts';
+import { isTalliesName } from '../../../../src/ui/app/fileKind.ts';
 import { barPlan } from '../../../../src/ui/tests/curve/barPlan.ts';
 import { nextSpool, spoolName } from '../../../../src/ui/text/testsText.ts';
 import { radians } from '../../../../src/core/units.ts';
@@ -60,4 +61,9 @@ describe('a strip over a bar', () => {
     const middle = (plan.inner + plan.thick / 2) / (plan.scale * 4);
     expect(middle * bend.turn).toBeCloseTo(12, 9);
   });
+});
+
+it('knows a table of tallies by the ending of its name', () => {
+  expect(isTalliesName('mine.CSV')).toBe(true);
+  expect(isTalliesName('mine.csv.stl')).toBe(false);
 });

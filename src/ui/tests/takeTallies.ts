@@ -1,0 +1,43 @@
+/** Tallies of a file, put on the spool that is looked at in one step: each once, whatever was there before. */
+import type { Tally } from '../../core/material/tally.ts';
+import type { Result } from '../../core/result.ts';
+import { checkTests } from '../../core/tallies/checkTally.ts';
+import { withTally } from '../../core/tallies/learnRow.ts';
+import { useSession } from '../../store/session.ts';
+import { changeFilament } from '../../store/shelf.ts';
+import { openJointOf } from '../../store/state.ts';
+import { useTests } from '../../store/tests.ts';
+import { sentence } from '../text/said.ts';
+import { CSV } from '../text/testsText.ts';
+import { addSpool, spoolOf, taught } from './spools.ts';
+import { trialOf, type Spool } from './trial.ts';
+
+/** More problems than this say no more than these. */
+const MOST_TOLD = 5;
+
+function trialNow() {
+  const { values } = useTests.getState();
+  const session = useSession.getState();
+  const chosen = session.part.joints.find(({ id }) => id === values.joint);
+  return trialOf(values, chosen ?? openJointOf(session));
+}
+
+/** Puts them on the spool, or says why none can be. */
+export function takeTallies(read: Result<readonly Tally[]>, file: string): string | undefined {
+  if (!read.ok)
+    return read.problems
+      .slice(0, MOST_TOLD)
+      .map(({ message }) => sentence(message))
+      .join(' ');
+  const trial = trialNow();
+  const base: Spool = trial.spool ?? spoolOf(trial);
+  const fresh = read.value.filter(({ id }) => !base.own.tests.tallies.some((one) => one.id === id));
+  if (fresh.length === 0) return CSV.known(file);
+  const full = fresh.reduce<Spool>((row, tally) => withTally(row, tally) as Spool, base);
+  const [problem] = checkTests(full.own.tests);
+  if (problem) return sentence(problem.message);
+  const [row, said] = [taught(full) as Spool, CSV.taken(fresh.length, file, base.name)];
+  if (trial.spool) changeFilament(row, said);
+  else addSpool(row, said);
+  return undefined;
+}
