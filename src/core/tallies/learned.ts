@@ -1,6 +1,7 @@
 /** What tests have taught a row, value by value, each with what it rests on and what stands out. */
 import type { Quantity, LaidThickness } from '../material/types.ts';
 import type { FlexTally, Tally } from '../material/tally.ts';
+import type { Problem } from '../problems.ts';
 
 /** One flexed strip as the curve sees it. */
 export interface CountedStrip {
@@ -35,9 +36,12 @@ export interface LearnedFigure<T> {
 
 export interface Learned {
   readonly life?: LearnedLife;
+  /** Why the counts could not be taken in; the curve stays as it was before them. */
+  readonly lifeRefused?: Problem;
   readonly lines?: LearnedFigure<LaidThickness>;
   readonly layers?: LearnedFigure<LaidThickness>;
   readonly modulus?: LearnedFigure<Quantity>;
+  readonly modulusAcrossLayers?: LearnedFigure<Quantity>;
   /** Permissible strain of one brief flex, from what did and what did not mark a strip. */
   readonly allowable?: LearnedFigure<Quantity>;
   /** Strain that breaks at once. */
