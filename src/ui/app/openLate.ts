@@ -84,7 +84,7 @@ async function foreign(file: File): Promise<'mesh' | 'toolpath' | undefined> {
 
 /** Takes a file of tallies to the place where they are counted. */
 async function openTallies(file: File, refuse: Refuse): Promise<undefined> {
-  const taking = await import('../tests/takeCsv.ts').catch(() => undefined);
+  const taking = await import('../tests/TestsPlace.tsx').catch(() => undefined);
   if (taking === undefined) return refuse('What reads tallies did not come; load the page again.');
   await taking.takeCsv(file);
   location.hash = 'tests';

@@ -28,6 +28,8 @@ import { useTrial, type Trial } from './trial.ts';
 import { TrialSentence } from './TrialSentence.tsx';
 import { useBeforeAfter, type BeforeAfter } from './useAnswer.ts';
 
+export { takeCsv } from './takeCsv.ts';
+
 interface Props {
   readonly trial: Trial;
   readonly answers: BeforeAfter;

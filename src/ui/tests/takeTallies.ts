@@ -1,5 +1,6 @@
 /** Tallies of a file, put on the spool that is looked at in one step: each once, whatever was there before. */
 import type { Tally } from '../../core/material/tally.ts';
+import type { Problem } from '../../core/problems.ts';
 import type { Result } from '../../core/result.ts';
 import { checkTests } from '../../core/tallies/checkTally.ts';
 import { withTally } from '../../core/tallies/learnRow.ts';
@@ -15,6 +16,13 @@ import { trialOf, type Spool } from './trial.ts';
 /** More problems than this say no more than these. */
 const MOST_TOLD = 5;
 
+/** Problems of a file in its own words; of many the first. */
+export function notesText(problems: readonly Problem[]): string {
+  const told = problems.slice(0, MOST_TOLD).map(({ message }) => sentence(message));
+  const rest = problems.length - told.length;
+  return [...told, ...(rest > 0 ? [CSV.andMore(rest)] : [])].join(' ');
+}
+
 function trialNow() {
   const { values } = useTests.getState();
   const session = useSession.getState();
@@ -24,11 +32,7 @@ function trialNow() {
 
 /** Puts them on the spool, or says why none can be. */
 export function takeTallies(read: Result<readonly Tally[]>, file: string): string | undefined {
-  if (!read.ok)
-    return read.problems
-      .slice(0, MOST_TOLD)
-      .map(({ message }) => sentence(message))
-      .join(' ');
+  if (!read.ok) return notesText(read.problems);
   const trial = trialNow();
   const base: Spool = trial.spool ?? spoolOf(trial);
   const fresh = read.value.filter(({ id }) => !base.own.tests.tallies.some((one) => one.id === id));

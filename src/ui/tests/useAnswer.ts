@@ -1,25 +1,25 @@
-import { useEffect, useMemo } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import type { Assessment } from '../../core/design/assessment.ts';
 import type { Joint } from '../../core/design/joint.ts';
 import type { Filament } from '../../core/material/types.ts';
 import { assessOnce } from '../joints/assessOnce.ts';
-import { keepAnswer, needsSolver, useWholeAnswer } from '../joints/solvedAnswers.ts';
+import { keepAnswer, needsSolver, wholeAnswer } from '../joints/solvedAnswers.ts';
 import { background } from '../joints/solver.ts';
-
-/** In the place of a joint while there is none. */
-const NONE = {} as Joint;
 
 /** A joint as the sheet of joints answers it: by hand at once, by the solver as soon as it can. */
 function useBest(caller: string, joint: Joint | undefined): Assessment | undefined {
-  const solved = useWholeAnswer(joint ?? NONE);
+  // What it holds is not read: a new state is how the page learns that an answer has been kept.
+  const [, setAnswered] = useState<Joint>();
   useEffect(() => {
-    if (!joint || !needsSolver(joint) || solved) return;
+    if (!joint || !needsSolver(joint) || wholeAnswer(joint)) return;
     void background.ask(caller, 'assess', { joint, drawn: true }).settled.then((settled) => {
-      if (settled.how === 'answered') keepAnswer(joint, settled.value, true);
+      if (settled.how !== 'answered') return;
+      keepAnswer(joint, settled.value, true);
+      setAnswered(joint);
     });
-  }, [caller, joint, solved]);
+  }, [caller, joint]);
   if (!joint) return undefined;
-  const answer = solved ?? assessOnce(joint);
+  const answer = wholeAnswer(joint) ?? assessOnce(joint);
   return answer.ok ? answer.value : undefined;
 }
 

@@ -149,6 +149,8 @@ export const CSV = {
     `${tallies === 1 ? 'One tally' : `${tallies} tallies`} of ${quoted(name)} put with ${quoted(to)}`,
   known: (name: string) => `Every tally of ${quoted(name)} is here already.`,
   refused: (name: string, why: string) => `${quoted(name)} was not taken. ${why}`,
+  partly: (name: string, why: string) => `${quoted(name)} was taken but for this. ${why}`,
+  andMore: (count: number) => `${count} more like these.`,
   unread: 'The browser could not read it.',
   tooLong: (bytes: number, most: number) => `It holds ${bytes} bytes, a tally file at most ${most}.`,
 } as const;
