@@ -138,9 +138,9 @@ describe('a row by its tallies', () => {
   });
 });
 
-describe('limits from strips over bars', () => {
-  const limit = (...tallies: readonly Tally[]) => allowableOfMarks(PETG, tallies)!;
+const limit = (...tallies: readonly Tally[]) => allowableOfMarks(PETG, tallies)!;
 
+describe('limits from strips over bars', () => {
   it('lie between what did not mark and what did, and are careful', () => {
     // t/(2R + t) of 0.84 mm over 10 and 8 mm.
     const [unmarked, whitened] = [0.84 / 20.84, 0.84 / 16.84];
