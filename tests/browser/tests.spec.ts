@@ -215,6 +215,10 @@ test('tallies go out as CSV and come in again, by chooser and by drop', async ({
   await chooser.setInputFiles({ name: 'mine.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
   await expect(strips(page)).toHaveCount(5);
   await expect(verdict(page)).toContainText(`${inHundred(judged(FIVE).life.chance)} in 100`);
+  // What was put right in a spreadsheet is put right here.
+  await drop(page, 'mended.csv', text.replace('1460', '1640'));
+  await expect(field(page, 'Bends, strip 2')).toHaveValue(grouped(1640));
+  await expect(strips(page)).toHaveCount(5);
   await drop(page, 'bad.csv', text.replace('1460', 'lots'));
   await expect(page.getByRole('alert').filter({ hasText: 'bad.csv' })).toContainText(/line 3/i);
   await expect(strips(page)).toHaveCount(5);

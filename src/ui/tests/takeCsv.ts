@@ -5,7 +5,6 @@ import { readTallies } from '../../files/tallyCsv.ts';
 import { useMessages } from '../../store/messages.ts';
 import { CSV } from '../text/testsText.ts';
 import { notesText, takeTallies } from './takeTallies.ts';
-import { newTallyId } from './spools.ts';
 
 /** Lines that could not be read are told by number; the others are in. */
 function sayLeftOut(name: string, notes: readonly Problem[]): void {
@@ -21,7 +20,7 @@ export async function takeCsv(file: File): Promise<void> {
   if (file.size > MAX_PART_BYTES) return refuse(CSV.tooLong(file.size, MAX_PART_BYTES));
   const bytes = await file.arrayBuffer().catch(() => undefined);
   if (bytes === undefined) return refuse(CSV.unread);
-  const read = readTallies(new Uint8Array(bytes), () => newTallyId(undefined));
+  const read = readTallies(new Uint8Array(bytes));
   const why = takeTallies(read, file.name);
   const notes = read.ok ? read.notes : [];
   if (why !== undefined) return refuse([why, notesText(notes)].join(' ').trim());

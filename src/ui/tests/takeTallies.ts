@@ -1,9 +1,10 @@
-/** Tallies of a file, put on the spool that is looked at in one step: each once, whatever was there before. */
+/** Tallies of a file, put on the spool that is looked at in one step: each once, as the file has it. */
 import type { Tally } from '../../core/material/tally.ts';
 import type { Problem } from '../../core/problems.ts';
 import type { Result } from '../../core/result.ts';
 import { checkTests } from '../../core/tallies/checkTally.ts';
-import { withTally } from '../../core/tallies/learnRow.ts';
+import { withTally, withTallyChanged } from '../../core/tallies/learnRow.ts';
+import { sameValue } from '../../store/sameValue.ts';
 import { useSession } from '../../store/session.ts';
 import { changeFilament } from '../../store/shelf.ts';
 import { openJointOf } from '../../store/state.ts';
@@ -35,12 +36,17 @@ export function takeTallies(read: Result<readonly Tally[]>, file: string): strin
   if (!read.ok) return notesText(read.problems);
   const trial = trialNow();
   const base: Spool = trial.spool ?? spoolOf(trial);
-  const fresh = read.value.filter(({ id }) => !base.own.tests.tallies.some((one) => one.id === id));
-  if (fresh.length === 0) return CSV.known(file);
-  const full = fresh.reduce<Spool>((row, tally) => withTally(row, tally) as Spool, base);
+  const { tallies } = base.own.tests;
+  const known = (id: string) => tallies.find((one) => one.id === id);
+  const news = read.value.filter((tally) => !sameValue(known(tally.id), tally));
+  if (news.length === 0) return CSV.known(file);
+  // What was put right in a spreadsheet takes the place of what it was.
+  const put = (row: Spool, tally: Tally) =>
+    (known(tally.id) ? withTallyChanged(row, tally) : withTally(row, tally)) as Spool;
+  const full = news.reduce(put, base);
   const [problem] = checkTests(full.own.tests);
   if (problem) return sentence(problem.message);
-  const [row, said] = [taught(full) as Spool, CSV.taken(fresh.length, file, base.name)];
+  const [row, said] = [taught(full) as Spool, CSV.taken(news.length, file, base.name)];
   if (trial.spool) changeFilament(row, said);
   else addSpool(row, said);
   return undefined;
