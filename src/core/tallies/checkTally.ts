@@ -29,7 +29,7 @@ function whole(name: 'count' | 'cycles', value: number): Found {
 
 function oneOf(field: string, value: string, options: readonly string[]): Found {
   if (options.includes(value)) return undefined;
-  const [given, limit] = [String(value).slice(0, 40), options.join(', ')];
+  const [given, limit] = [value.slice(0, 40), options.join(', ')];
   return { code: 'not-one-of', message: `${field} is “${given}”; give one of ${limit}`, field, value: given, limit };
 }
 
@@ -52,7 +52,7 @@ function key({ id }: Tally): Found {
 
 function day({ date }: Tally): Found {
   if (isDay(date)) return undefined;
-  const given = String(date).slice(0, 40);
+  const given = date.slice(0, 40);
   const message = `date “${given}” is no day; write year, month and day as 2026-11-25`;
   return { code: 'not-one-of', message, field: 'date', value: given, limit: '2026-11-25' };
 }
