@@ -10,7 +10,7 @@ import type { Trial } from './trial.ts';
 const within = (value: number, { min, max }: Range) => Math.min(max, Math.max(min, value));
 
 /** What the pieces are asked for: as wide, as thick and as far bent as the trial, stepped about the strain of the joint. */
-export function askedFor({ values, profile, row, strain }: Trial, answer: Assessment | undefined): PiecesAsked {
+function askedFor({ values, profile, row, strain }: Trial, answer: Assessment | undefined): PiecesAsked {
   const radius = values.doing === 'hold' ? undefined : answer?.travel?.radius;
   return {
     profile: { ...profile, lying: values.lying },

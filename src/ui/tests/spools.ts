@@ -61,7 +61,7 @@ export function spoolOf({ prior, values }: Pick<Trial, 'prior' | 'values'>): Spo
 }
 
 /** From here on this spool is looked at. */
-export function lookAt(spool: Spool): void {
+function lookAt(spool: Spool): void {
   const { like, printer, spool: name } = spool.own.tests;
   useTests.getState().set({ filament: spool.id, like, printer, spool: name });
 }

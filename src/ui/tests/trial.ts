@@ -41,7 +41,7 @@ export interface Trial {
 }
 
 /** As thick as so many lines or layers come out on this printer. */
-export function stripThickness(values: TestValues, profile: PrintProfile, row: Filament): Mm {
+function stripThickness(values: TestValues, profile: PrintProfile, row: Filament): Mm {
   const { count, depth } = values;
   const family = profile.lying === 'crease' ? crease : straightLeaf;
   return sectionOf(family, { lines: count, layers: count, depth }, profile, row).thickness;

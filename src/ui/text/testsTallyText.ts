@@ -70,7 +70,7 @@ export function tallyText(tally: Tally, unit: LengthUnit): string {
   }
 }
 
-export const gramsOf = (force: number) => Math.round((force / GRAVITY) * 1e6) / 1000;
+const gramsOf = (force: number) => Math.round((force / GRAVITY) * 1e6) / 1000;
 
 /** With what it was measured, in the second column. */
 export function madeWith(tally: Tally, unit: LengthUnit): string {

@@ -16,7 +16,7 @@ export interface StripGroup extends Alike {
 const keyOf = ({ bend, thickness, lying, ways }: Alike) => [bendKey(bend), thickness.toFixed(3), lying, ways].join(' ');
 
 /** The trial as strips of it are written down. */
-export function trialStrips({ bend, thickness, values }: Trial): Alike {
+function trialStrips({ bend, thickness, values }: Trial): Alike {
   return { bend, thickness, lying: lyingOf(values), ways: values.ways };
 }
 

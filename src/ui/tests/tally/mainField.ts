@@ -18,7 +18,7 @@ interface Of {
 
 const STEP = 0.01;
 
-export function looksSpec(tally: MarkTally, { name, put }: Of): ChoiceSpec {
+function looksSpec(tally: MarkTally, { name, put }: Of): ChoiceSpec {
   return {
     key: 'looks',
     label: labelOf(HEADS.mark[2], name),
