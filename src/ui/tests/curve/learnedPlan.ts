@@ -57,7 +57,6 @@ export function learnedPlan({ prior, row, spool, strain }: Trial, { before, afte
   };
 }
 
-
 /** Strains at which 10, 50 and 90 in 100 have broken by so many cycles, before and after; nothing where nobody has counted. */
 export function spreadsAt({ prior, row, after, severity }: LearnedPlan, cycles: number) {
   const at = ({ life }: Filament) =>
