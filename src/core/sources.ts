@@ -269,6 +269,10 @@ export const METHOD_SOURCES = {
     cite: 'Log-normal lives with run-outs by greatest likelihood, as in W. Nelson, Accelerated Testing, 1990; intervals by ratios of likelihoods, scaled to those of Student where all broke; the correction of M. S. Bartlett 1937 for a spread',
     read: 'attributions from memory; not opened; derived here, checked against brute force with an independent library and by how often intervals hold',
   },
+  'iso-527-chord': {
+    cite: 'ISO 527-1, Plastics, tensile properties: modulus between strains of 0.05 % and 0.25 %, as a chord or a regression; the foot of the curve as ASTM D638 corrects for a toe',
+    read: 'from memory; not opened; checked against curves made with a known modulus',
+  },
   'iso-1519': {
     cite: 'ISO 1519, Paints and varnishes: bend test (cylindrical mandrel); strips bent over rods of falling diameter until they mark',
     read: 'from memory; not opened; only the manner of the test is taken over',
