@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { archPath } from '../../src/core/closedForms/archPath.ts';
-import { endLoadAtTravel, endLoadedLeaf } from '../../src/core/closedForms/endLoadedLeaf.ts';
+import { endLoadAtTravel } from '../../src/core/closedForms/endLoadedLeaf.ts';
+import { endLoadedLeaf } from '../../src/core/closedForms/leafUnderForce.ts';
 import { guidedHeldLeaf } from '../../src/core/closedForms/guidedLeaf.ts';
 import { leafAboutPin } from '../../src/core/closedForms/leafAboutPin.ts';
 import { restPoints, snapLoads } from '../../src/core/closedForms/snapArch.ts';

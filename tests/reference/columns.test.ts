@@ -5,7 +5,7 @@
 import { describe, it } from 'vitest';
 import { beamColumn } from '../../src/core/closedForms/beamColumn.ts';
 import { BUCKLING_FACTORS, bucklingForce, bucklingStrain } from '../../src/core/closedForms/columns.ts';
-import { endLoadedLeaf } from '../../src/core/closedForms/endLoadedLeaf.ts';
+import { endLoadedLeaf } from '../../src/core/closedForms/leafUnderForce.ts';
 import { guidedStiffnessUnderLoad } from '../../src/core/closedForms/guidedLeaf.ts';
 import { radians } from '../../src/core/units.ts';
 import { checkValues, expectRow, input } from '../support/checkValues.ts';

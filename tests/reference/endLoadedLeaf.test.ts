@@ -6,7 +6,8 @@
  * and incomplete ones taken by the addition theorem.
  */
 import { describe, expect, it } from 'vitest';
-import { endLoadAtTravel, endLoadedLeaf, strainOfMoment } from '../../src/core/closedForms/endLoadedLeaf.ts';
+import { endLoadAtTravel, strainOfMoment } from '../../src/core/closedForms/endLoadedLeaf.ts';
+import { endLoadedLeaf } from '../../src/core/closedForms/leafUnderForce.ts';
 import { asRad, radians } from '../../src/core/units.ts';
 import { checkValues, expectRow, input, type CheckValue } from '../support/checkValues.ts';
 import { expectClose } from '../support/close.ts';

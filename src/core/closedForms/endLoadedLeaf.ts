@@ -16,42 +16,8 @@ export interface EndLoadedLeaf {
   readonly rootMoment: number;
 }
 
-const STRAIGHT: Omit<EndLoadedLeaf, 'load'> = { travel: 0, approach: 0, tipAngle: asRad(0), rootMoment: 0 };
-
-/**
- * Shape and root moment of a leaf clamped at one end and bent by a dead force at the other, at any size of bending.
- *
- *     √α = K(k) − F(φ₀, k),   k = cos((ψ − θ)/2),   sin φ₀ = cos(ψ/2)/k
- *     a = 1 − 2·[E(k) − E(φ₀, k)]/√α,   c = 2·k·cos φ₀/√α
- *     w/L = a·sin ψ − c·cos ψ,   u/L = 1 − a·cos ψ − c·sin ψ,   M·L/(E·I) = 2·√α·k·cos φ₀
- *
- * Exact for a leaf that neither stretches nor shears and has no inflection (the first of several shapes, where the force
- * has a compressive part). A force straight along the leaf bends it only in compression and above α = π²/4.
- *
- * @param load - α = P·L²/(E·I) [-], ≥ 0
- * @param direction - ψ from the leaf, pointing from clamp to tip, to the force, which keeps its direction [rad], 0 to π:
- *   0 pure tension, π/2 across the leaf, π pure compression
- * @returns travel, approach, tip angle and root moment [-]; bending is towards the side to which the force points
- *
- * Source: end-loaded-elastica.
- * @example endLoadedLeaf(2, radians(135)) // → { travel: 0.5830784316, approach: 0.2405027631, rootMoment: 1.898688719 }
- */
-export function endLoadedLeaf(load: number, direction: Rad): EndLoadedLeaf {
-  if (!(load >= 0)) throw new RangeError(`a load of 0 or more is needed, not ${load}`);
-  if (!(direction >= 0 && direction <= Math.PI)) throw new RangeError(`a direction from 0 to π, not ${direction}`);
-  const root = Math.sqrt(load);
-  const excess = (x: number) => (x === 0 ? limitAtRest(direction) : integrals(x, direction).rootLoad) - root;
-  if (load === 0 || direction === 0 || excess(0) >= 0) return { load, ...STRAIGHT };
-  // √α is never less than x: cos δ − cos x ≤ (x² − δ²)/2 under the integral makes it an inverse hyperbolic cosine.
-  const found = findRoot(excess, 0, root * (1 + 1e-12), 0);
-  if (!found.ok) throw new RangeError(`no shape for a load of ${load} at ${direction}`);
-  return { ...shapeAt(found.value.value, direction), load };
-}
-
-/** √α that the straight leaf can carry before it bends: none, but for the column. */
-function limitAtRest(direction: number): number {
-  return direction === Math.PI ? Math.PI / 2 : 0;
-}
+/** The leaf at rest. */
+export const STRAIGHT: Omit<EndLoadedLeaf, 'load'> = { travel: 0, approach: 0, tipAngle: asRad(0), rootMoment: 0 };
 
 /** Past this travel the force is over ten thousand times what bends the leaf by its own length in linear theory. */
 const FARTHEST = 0.995;
@@ -59,7 +25,7 @@ const FARTHEST = 0.995;
 /**
  * The force across a leaf that moves its tip by a given travel, with the shape and root moment.
  *
- * The inverse of `endLoadedLeaf` for a force across the undeformed leaf; for little travel α = 3·w/L.
+ * The inverse of `endLoadedLeaf` (`leafUnderForce.ts`) for a force across the undeformed leaf; for little travel α = 3·w/L.
  *
  * @param travel - w/L of the tip across the undeformed leaf [-], 0 to 0.995
  * @returns load, approach, tip angle and root moment [-]
@@ -80,7 +46,7 @@ export function endLoadAtTravel(travel: number): EndLoadedLeaf {
   return { ...shapeAt(found.value.value, across), travel };
 }
 
-interface Integrals {
+export interface Integrals {
   readonly rootLoad: number;
   readonly tipAngle: number;
   /** k·cos φ₀. */
@@ -94,7 +60,7 @@ interface Integrals {
  * K − F(φ₀) = F(χ) and E − E(φ₀) = E(χ) − k²·sin φ₀·sin χ with sin χ = cos φ₀/sin(ψ/2), which keep their figures
  * where K and F nearly cancel.
  */
-function integrals(x: number, direction: number): Integrals {
+export function integrals(x: number, direction: number): Integrals {
   const left = direction / Math.cosh(x);
   const tipAngle = (direction * 2 * Math.sinh(x / 2) ** 2) / Math.cosh(x);
   const lever = Math.sqrt(Math.sin((direction + left) / 2) * Math.sin(tipAngle / 2));
@@ -107,7 +73,8 @@ function integrals(x: number, direction: number): Integrals {
   return { rootLoad: first, tipAngle, lever, second: first - drop - k * Math.cos(half) * sine };
 }
 
-function shapeAt(x: number, direction: number): EndLoadedLeaf {
+/** Figures of the shape at a tip angle, told by x as in `integrals`. */
+export function shapeAt(x: number, direction: number): EndLoadedLeaf {
   const { rootLoad, tipAngle, lever, second } = integrals(x, direction);
   const along = 1 - (2 * second) / rootLoad;
   const across = (2 * lever) / rootLoad;
@@ -134,7 +101,7 @@ function shapeAt(x: number, direction: number): EndLoadedLeaf {
  * @returns strain as a fraction [-], ≥ 0
  *
  * Source: plane-bending.
- * @example strainOfMoment(0.84, 20, endLoadedLeaf(5, radians(90)).rootMoment) // → 0.064299022
+ * @example strainOfMoment(0.84, 20, endLoadAtTravel(0.3).rootMoment) // → 0.019691973
  */
 export function strainOfMoment(thickness: Mm, length: Mm, moment: number): number {
   return (thickness * Math.abs(moment)) / (2 * length);

@@ -1,5 +1,5 @@
 /** The deflection bar: a pad to clamp, an arm, and an eye for a weight. */
-import { endLoadedLeaf } from '../closedForms/endLoadedLeaf.ts';
+import { endLoadedLeaf } from '../closedForms/leafUnderForce.ts';
 import { bendingModulus, strainFactorAcrossLayers } from '../material/choose.ts';
 import { plain, type Problem } from '../problems.ts';
 import { ok, type Result } from '../result.ts';
