@@ -10,6 +10,16 @@ const TOGETHER = [
   { name: 'drawing', test: /src\/ui\/drawing\/JointDrawing\.tsx$/, priority: 1 },
 ];
 
+/**
+ * What is fetched along with a piece. Places other than the first fetch their styles only; the pieces that they import follow a step
+ * later, so that a first visit need not carry the names of all of them.
+ */
+function withoutSmallPieces(piece: string, along: readonly string[]): string[] {
+  return along.filter(
+    (name) => !/(?:Mesh|Toolpath|Tests|Filaments)Place-/.test(piece) || name.endsWith('.css') || name === piece,
+  );
+}
+
 export default defineConfig({
   base: './',
   plugins: [react()],
@@ -18,7 +28,7 @@ export default defineConfig({
     target: 'es2022',
     sourcemap: true,
     // Every browser that runs this target fetches ahead by itself.
-    modulePreload: { polyfill: false },
+    modulePreload: { polyfill: false, resolveDependencies: withoutSmallPieces },
     rolldownOptions: { output: { codeSplitting: { groups: TOGETHER } } },
   },
   test: {
