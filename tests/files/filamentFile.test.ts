@@ -1,9 +1,11 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkFilament } from '../../src/core/material/ownCheck.ts';
 import type { OwnFilament } from '../../src/core/material/types.ts';
 import type { Problem } from '../../src/core/problems.ts';
 import type { Result } from '../../src/core/result.ts';
+import { radians } from '../../src/core/units.ts';
 import { readFilamentBytes, readFilamentFile, saysFilaments } from '../../src/files/filamentFile.ts';
 import { writeFilaments } from '../../src/files/filamentText.ts';
 import { MAX_PART_BYTES } from '../../src/files/limits.ts';
@@ -39,11 +41,37 @@ function expectSound(read: Result<readonly OwnFilament[]>): void {
   for (const { message } of read.problems) expect(message.length).toBeLessThan(500);
 }
 
+const LADDER = ['thickness', 'thickness'];
 const TESTS = { printer: 'left one', spool: '3', like: 'petg', tallies: [] };
 const SAID = { id: 't-1', date: '2026-03-04', seen: '', thickness: 0.84, lying: 'flat' };
 const MARK = { ...SAID, kind: 'mark', radius: 5, looks: 'whitened' };
 const BENT = { way: 'over', radius: 5 };
 const FLEXED = { ...SAID, id: 't-2', kind: 'flexes', bend: BENT, ways: 'one way', cycles: 700, ended: 'broke' };
+
+describe('the file of a tested filament of version 1, as it was released', () => {
+  const text = readFileSync(new URL('saved/filament-v1.json', import.meta.url), 'utf8');
+
+  it('reads with every tally and all that they have taught', () => {
+    const read = readFilamentFile(text);
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    expect(read.notes).toEqual([]);
+    const [row] = read.value;
+    const { printer, spool, like, tallies = [] } = row?.own.tests ?? {};
+    expect({ printer, spool, like }).toEqual({ printer: 'the left one', spool: 'spool 3', like: 'petg' });
+    const kinds = tallies.map(({ kind }) => kind);
+    expect(kinds).toEqual([...LADDER, ...Array.from({ length: 4 }, () => 'flexes'), 'mark', 'sag', 'hold', 'pull']);
+    expect(tallies[4]).toMatchObject({ bend: { way: 'over', radius: 8 }, cycles: 2000, ended: 'whole' });
+    expect(tallies[5]).toMatchObject({ seen: 'slipped in the vice', leftOut: true });
+    expect(tallies[8]).toMatchObject({ held: radians(120), left: radians(9) });
+    expect(row?.laid?.lines?.factor).toBeGreaterThan(0.9);
+    expect(row?.life.surestLife).toBeGreaterThan(1);
+  });
+
+  it('is what is written today', () => {
+    const read = readFilamentFile(text);
+    expect(read.ok && writeFilaments(read.value)).toBe(text);
+  });
+});
 
 describe('a file of filaments', () => {
   it('read after writing is the same filaments, and writes the same text', () => {

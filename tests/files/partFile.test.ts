@@ -4,6 +4,7 @@ import type { Joint } from '../../src/core/design/joint.ts';
 import type { Problem } from '../../src/core/problems.ts';
 import { findFilament, ownFilaments } from '../../src/core/material/shelf.ts';
 import { radians } from '../../src/core/units.ts';
+import { readFilamentFile } from '../../src/files/filamentFile.ts';
 import { MAX_NAME } from '../../src/files/names.ts';
 import { MAX_PART_BYTES, PART_VERSION } from '../../src/files/limits.ts';
 import { readKeptPart, readPart, readPartBytes } from '../../src/files/partFile.ts';
@@ -160,6 +161,16 @@ describe('writing a part', () => {
   it('gives the same text whatever order the fields were made in', () => {
     const joint = { ...turned(LEAF), sizes: turned(LEAF.sizes), movement: turned(LEAF.movement) } as unknown as Joint;
     expect(writePart({ joints: [joint], invented: false, name: 'Station' })).toBe(writePart(PART));
+  });
+
+  it('carries the tallies of a tested filament that a joint uses, and reads them back the same', () => {
+    const saved = readFilamentFile(readFileSync(new URL('saved/filament-v1.json', import.meta.url), 'utf8'));
+    if (!saved.ok) throw new Error(JSON.stringify(saved.problems));
+    const [row] = saved.value;
+    const joints = [{ ...LEAF, profile: { ...LEAF.profile, filament: row!.id } }];
+    const read = readPart(writePart({ ...PART, joints }, saved.value));
+    expect(read).toMatchObject({ ok: true, value: { filaments: saved.value } });
+    expect(row?.own.tests?.tallies).toHaveLength(10);
   });
 
   it('leaves out a thickness that was not measured', () => {

@@ -32,13 +32,15 @@ const flexes = fc.record({
   ended: fc.constantFrom('broke' as const, 'whole' as const),
 });
 
-const ladder = fc.record({
-  kind: fc.constant('thickness' as const),
-  countOf: fc.constantFrom('lines' as const, 'layers' as const),
-  count: fc.integer({ min: 1, max: 200 }),
-  set: figure(0.1, 20),
-  measured: figure(0.1, 20),
-});
+const ladder = fc
+  .record({
+    kind: fc.constant('thickness' as const),
+    countOf: fc.constantFrom('lines' as const, 'layers' as const),
+    count: fc.integer({ min: 1, max: 200 }),
+    set: figure(0.1, 20),
+    share: figure(0.6, 1.8),
+  })
+  .map(({ share, ...kept }) => ({ ...kept, measured: share * kept.set }));
 
 const mark = fc.record({
   kind: fc.constant('mark' as const),

@@ -1,14 +1,30 @@
 /** What is wrong with a tally, or with all that stand on a row: each problem names the figure, its limit and what would help. */
 import { outside } from '../material/ownCheck.ts';
-import { PROPERTY_LIMITS } from '../material/ownLimits.ts';
-import { MOST_TALLIES, type Bend, type HoldTally, type SagTally, type Tally, type Tests } from '../material/tally.ts';
+import { LAID_LIMITS, PROPERTY_LIMITS } from '../material/ownLimits.ts';
+import {
+  MOST_TALLIES,
+  type Bend,
+  type HoldTally,
+  type SagTally,
+  type Tally,
+  type Tests,
+  type ThicknessTally,
+} from '../material/tally.ts';
 import { LYINGS } from '../print/profile.ts';
 import { outsideRange, type Problem } from '../problems.ts';
 import { asRad } from '../units.ts';
 import { isDay } from './day.ts';
 import { strainOfBend } from './strainOfBend.ts';
 import { stiffnessOfSag } from './modulusOfSag.ts';
-import { ANGLE_LIMITS, BEND_STRAIN, LONGEST_KEY, LONGEST_SAID, MOST_SAG, TALLY_LIMITS } from './tallyLimits.ts';
+import {
+  ANGLE_LIMITS,
+  BEND_STRAIN,
+  FIRST_LAYER,
+  LONGEST_KEY,
+  LONGEST_SAID,
+  MOST_SAG,
+  TALLY_LIMITS,
+} from './tallyLimits.ts';
 
 type Found = Problem | undefined;
 
@@ -71,6 +87,15 @@ function bent(bend: Bend, thickness: number, field: string): readonly Found[] {
   return [outside('thickness', strainOfBend(bend, thickness), BEND_STRAIN)];
 }
 
+/** A thickness that no printer makes of what was set is a digit too many or too few. */
+function laid({ set, measured }: ThicknessTally): readonly Found[] {
+  const found = [figure('set', set), figure('measured', measured)];
+  if (found.some((problem) => problem !== undefined)) return found;
+  const { min, max, because } = LAID_LIMITS.factor;
+  const range = { min: Math.max(0, min * set - FIRST_LAYER), max: max * set + FIRST_LAYER, because };
+  return [outside('measured', measured, TALLY_LIMITS.measured, range)];
+}
+
 /** Figures each possible may still make a stiffness that no plastic has: then one of them is a slip. */
 function sagged(tally: SagTally): readonly Found[] {
   const names = ['force', 'sag', 'length', 'thickness', 'depth'] as const;
@@ -109,12 +134,7 @@ function ofKind(tally: Tally): readonly Found[] {
         oneOf('ended', tally.ended, ['broke', 'whole']),
       ];
     case 'thickness':
-      return [
-        oneOf('countOf', tally.countOf, ['lines', 'layers']),
-        whole('count', tally.count),
-        figure('set', tally.set),
-        figure('measured', tally.measured),
-      ];
+      return [oneOf('countOf', tally.countOf, ['lines', 'layers']), whole('count', tally.count), ...laid(tally)];
     case 'mark':
       return [
         ...bent({ way: 'over', radius: tally.radius }, tally.thickness, ''),

@@ -66,6 +66,9 @@ export const BEND_STRAIN: Limits = {
 /** Share of its length by which a bar may hang: further down the weight slides along it. */
 export const MOST_SAG = 0.9;
 
+/** So much thicker or thinner may a rung be through its first layer alone [mm]. Our judgement. */
+export const FIRST_LAYER = 0.2;
+
 /** Characters of a text: what fits into one line of a list. */
 export const LONGEST_SAID = 200;
 export const LONGEST_KEY = 60;

@@ -49,7 +49,7 @@ export interface Column {
   readonly units?: Units;
 }
 
-export interface FoundColumn {
+interface FoundColumn {
   readonly index: number;
   readonly convert: Convert;
 }

@@ -169,6 +169,17 @@ describe('a tally', () => {
     expect(checkTally({ ...SOUND.hold, thickness: 0.1, radius: 1000 })).toMatchObject([{ code: 'below-minimum' }]);
   });
 
+  it('of a rung that is not nearly as thick as it was set is refused, since a digit is wrong', () => {
+    expect(checkTally({ ...SOUND.thickness, measured: 2.7 })).toEqual([]);
+    expect(checkTally({ ...SOUND.thickness, measured: 0.06 })).toEqual([]);
+    expect(checkTally({ ...SOUND.thickness, measured: 8.8 })).toMatchObject([
+      { code: 'above-maximum', field: 'measured', limit: 2.72 },
+    ]);
+    expect(checkTally({ ...SOUND.thickness, measured: 0.05 })[0]?.message).toBe(
+      'thickness measured: 0.05 mm is below 0.052 mm (no printer that lays less or more prints anything); raise it',
+    );
+  });
+
   it('of a bar that hangs further than its weight holds on is refused for its sag', () => {
     expect(problemsAt('sag', hanging(0.9)).map(({ limit }) => limit)).not.toContain(63.9);
     expect(problemsAt('sag', hanging(0.91))).toMatchObject([{ code: 'above-maximum', limit: 63.9 }]);
