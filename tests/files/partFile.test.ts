@@ -164,12 +164,12 @@ describe('writing a part', () => {
   });
 
   it('carries the tallies of a tested filament that a joint uses, and reads them back the same', () => {
-    const saved = readFilamentFile(readFileSync(new URL('saved/filament-v1.json', import.meta.url), 'utf8'));
-    if (!saved.ok) throw new Error(JSON.stringify(saved.problems));
-    const [row] = saved.value;
+    const tested = readFilamentFile(saved('filament-v1.json'));
+    if (!tested.ok) throw new Error(JSON.stringify(tested.problems));
+    const [row] = tested.value;
     const joints = [{ ...LEAF, profile: { ...LEAF.profile, filament: row!.id } }];
-    const read = readPart(writePart({ ...PART, joints }, saved.value));
-    expect(read).toMatchObject({ ok: true, value: { filaments: saved.value } });
+    const read = readPart(writePart({ ...PART, joints }, tested.value));
+    expect(read).toMatchObject({ ok: true, value: { filaments: tested.value } });
     expect(row?.own.tests?.tallies).toHaveLength(10);
   });
 
