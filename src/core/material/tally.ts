@@ -18,8 +18,7 @@ interface Common {
 
 /** How a strip was bent: laid over a round bar, or its ends turned against each other over a free length. */
 export type Bend =
-  | { readonly way: 'over'; readonly radius: Mm }
-  | { readonly way: 'to'; readonly turn: Rad; readonly length: Mm };
+  { readonly way: 'over'; readonly radius: Mm } | { readonly way: 'to'; readonly turn: Rad; readonly length: Mm };
 
 /** A strip flexed over and over. */
 export interface FlexTally extends Common {
