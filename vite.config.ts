@@ -10,14 +10,15 @@ const TOGETHER = [
   { name: 'drawing', test: /src\/ui\/drawing\/JointDrawing\.tsx$/, priority: 1 },
 ];
 
+/** Places other than the first, and what reads and writes files. */
+const LATER = /(?:Mesh|Toolpath|Tests|Filaments)Place-|(?:partFile|filamentFile|openLate|linkOnClipboard)-/;
+
 /**
- * What is fetched along with a piece. Places other than the first fetch their styles only; the pieces that they import follow a step
- * later, so that a first visit need not carry the names of all of them.
+ * What is fetched along with a piece. Of what comes later only the styles are: the pieces that it imports follow a step after it,
+ * so that a first visit need not carry the names of all of them.
  */
 function withoutSmallPieces(piece: string, along: readonly string[]): string[] {
-  return along.filter(
-    (name) => !/(?:Mesh|Toolpath|Tests|Filaments)Place-/.test(piece) || name.endsWith('.css') || name === piece,
-  );
+  return along.filter((name) => !LATER.test(piece) || name.endsWith('.css') || name === piece);
 }
 
 export default defineConfig({

@@ -3,6 +3,7 @@
  * of the row that it is like, so that a tally that goes leaves nothing behind.
  */
 import { bendingModulus } from '../material/choose.ts';
+import { checkFilament } from '../material/ownCheck.ts';
 import { inOrder, ownFrom } from '../material/ownFilament.ts';
 import { settled } from '../material/ownFollows.ts';
 import { findFilament } from '../material/shelf.ts';
@@ -152,7 +153,31 @@ export function learnRow(row: OwnFilament, prior: Filament): { readonly row: Own
   const base = prior.laid ? { laid: prior.laid } : {};
   const laid = laidBy(learned);
   const both = laid.laid ? { laid: { ...prior.laid, ...laid.laid } } : base;
-  return { row: inOrder({ ...kept, ...both, properties, life }), learned };
+  return sound(inOrder({ ...kept, ...both, properties, life }), inOrder({ ...kept, ...base }), whole, learned);
+}
+
+/**
+ * Readings each possible may together ask for what no row may have, and what cannot be kept must not be made: then all values of that
+ * part stay as before the tests, and it is said why.
+ */
+function sound(
+  row: OwnFilament,
+  untaught: OwnFilament,
+  prior: WholeFilament,
+  learned: Learned,
+): { readonly row: OwnFilament; readonly learned: Learned } {
+  const refused = checkFilament(row);
+  if (refused.length === 0) return { row, learned };
+  const isOf = (part: string) => refused.some(({ field }) => field?.startsWith(part) ?? false);
+  const { laid: _laid, ...plain } = row;
+  const next = {
+    ...(isOf('laid.') ? { ...plain, ...(untaught.laid ? { laid: untaught.laid } : {}) } : row),
+    life: isOf('life.') ? prior.life : row.life,
+    properties: isOf('properties.') ? propertiesBy(row, prior, {}) : row.properties,
+  };
+  const { life: _life, ...told } = learned;
+  const lifeRefused = refused.find(({ field }) => field?.startsWith('life.'));
+  return { row: inOrder(next), learned: { ...(lifeRefused ? { ...told, lifeRefused } : learned), refused } };
 }
 
 /**

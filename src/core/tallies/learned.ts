@@ -38,6 +38,8 @@ export interface Learned {
   readonly life?: LearnedLife;
   /** Why the counts could not be taken in; the curve stays as it was before them. */
   readonly lifeRefused?: Problem;
+  /** Figures that no row may have, so that those of before the tests stay: contradictory or mistaken readings. */
+  readonly refused?: readonly Problem[];
   readonly lines?: LearnedFigure<LaidThickness>;
   readonly layers?: LearnedFigure<LaidThickness>;
   readonly modulus?: LearnedFigure<Quantity>;

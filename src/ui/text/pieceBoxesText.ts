@@ -23,7 +23,7 @@ export interface PageColumn {
   /** What it tells of a tally; without, it helps the hand that counts. */
   readonly fields: readonly TallyField[];
   readonly head: string;
-  readonly width: 'narrow' | 'middle' | 'broad' | 'ticks' | 'rest';
+  readonly width: 'narrow' | 'middle' | 'ended' | 'broad' | 'ticks' | 'rest';
   /** Words to tick instead of a box to write in. */
   readonly choices?: readonly string[];
 }
@@ -46,7 +46,7 @@ const BENDS: PageColumn = { fields: ['cycles'], head: 'Bends in all', width: 'mi
 const ENDED: PageColumn = {
   fields: ['ended'],
   head: 'Ended',
-  width: 'middle',
+  width: 'ended',
   choices: ['broke', 'still whole'],
 };
 const WAYS: PageFact = { fields: ['ways'], name: 'Bent', choices: ['one way', 'both ways'] };

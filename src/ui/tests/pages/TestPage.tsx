@@ -60,7 +60,7 @@ function List({
 }) {
   const items: ReactNode = lines.map((line) => <li key={line}>{line}</li>);
   return (
-    <section className={ordered ? 'steps' : 'notes'} aria-label={name}>
+    <section className={ordered ? 'steps' : 'page-list'} aria-label={name}>
       <h3>{name}</h3>
       {ordered ? <ol>{items}</ol> : <ul>{items}</ul>}
     </section>
