@@ -175,9 +175,9 @@ function sound(
     life: isOf('life.') ? prior.life : row.life,
     properties: isOf('properties.') ? propertiesBy(row, prior, {}) : row.properties,
   };
-  const { life: _life, ...told } = learned;
+  const { life: _life, ...others } = learned;
   const lifeRefused = refused.find(({ field }) => field?.startsWith('life.'));
-  return { row: inOrder(next), learned: { ...(lifeRefused ? { ...told, lifeRefused } : learned), refused } };
+  return { row: inOrder(next), learned: { ...(lifeRefused ? { ...others, lifeRefused } : learned), refused } };
 }
 
 /**
