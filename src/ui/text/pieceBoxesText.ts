@@ -165,9 +165,9 @@ function bar({ strips, arm, grams }: Piece, asked: PiecesAsked): PageTable[] {
   return [{ kind: 'sag', heading, facts, columns, rows: filled(rows, columns) }];
 }
 
-function hold({ strips, slotTurn }: Piece, asked: PiecesAsked): PageTable[] {
+function hold({ strips, slotTurn, slotRadius }: Piece): PageTable[] {
   const facts: PageFact[] = [
-    { fields: ['radius'], name: 'Slot', text: `${radiusText(asked.holdRadius)} mm` },
+    { fields: ['radius'], name: 'Slot', text: `${radiusText(slotRadius ?? 0)} mm` },
     thickness(strips),
     { fields: ['held'], name: 'Held at', text: angle(slotTurn ?? asRad(0)) },
   ];

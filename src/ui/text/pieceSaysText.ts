@@ -57,8 +57,8 @@ const bar: Says = ({ grams, arm }) => [
   `Clamp the pad, hang ${grams === undefined ? 'a known weight' : `about ${grams}${NO_BREAK}g`} from the eye${arm === undefined ? '' : ` ${mm(arm)} away`}, and read how far it sinks. That tells the stiffness of this spool as printed.`,
 ];
 
-const hold: Says = ({ slotTurn }, { holdRadius }) => [
-  `Press a strip into the slot for a day, take it out, and read how much of the bend stays. The slot is bent to ${radiusText(holdRadius)}${NO_BREAK}mm${slotTurn === undefined ? '' : ` over ${angle(slotTurn)}`}, as your joint is.`,
+const hold: Says = ({ slotTurn, slotRadius = 0 }, { holdRadius }) => [
+  `Press a strip into the slot for a day, take it out, and read how much of the bend stays. The slot is bent to ${radiusText(slotRadius)}${NO_BREAK}mm${slotTurn === undefined ? '' : ` over ${angle(slotTurn)}`}, ${slotRadius === holdRadius ? 'as your joint is' : 'as near to your joint as the piece allows'}.`,
 ];
 
 const creases: Says = (piece, { turn }) => [

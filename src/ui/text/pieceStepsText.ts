@@ -98,8 +98,8 @@ const bar: Lines = ({ arm, grams, strips }) => {
   ];
 };
 
-const hold: Lines = ({ slotTurn }, { holdRadius }) => [
-  `Press a strip into the slot, its thin way across${slotTurn === undefined ? '' : `; it is then bent by ${angle(slotTurn)} over ${radiusText(holdRadius)} mm`}. Write down day and hour.`,
+const hold: Lines = ({ slotTurn, slotRadius = 0 }) => [
+  `Press a strip into the slot, its thin way across${slotTurn === undefined ? '' : `; it is then bent by ${angle(slotTurn)} over ${radiusText(slotRadius)} mm`}. Write down day and hour.`,
   'Leave it for a day at the warmth of the room in which the part will be, away from sun and heaters.',
   'Take it out, let it lie free for one minute, and read it then: it goes on straightening, so always wait as long.',
   'Lay one end along the base line of the protractor, and slide it along until the line of the other end runs through the centre. Read the angle left.',
