@@ -122,6 +122,7 @@ test('the keyboard goes through filaments, opens one, goes on to the next and ba
   await page.keyboard.press('ArrowRight');
   await expect(page).toHaveURL(/#filaments\/pa12$/);
   await page.keyboard.press('ArrowLeft');
+  await expect(page).toHaveURL(/#filaments\/pa6$/);
   await page.keyboard.press('ArrowLeft');
   await expect(page).toHaveURL(/#filaments\/asa$/);
   await page.keyboard.press('Escape');
