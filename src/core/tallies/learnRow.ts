@@ -111,7 +111,7 @@ function lifeBy(row: OwnFilament, prior: Filament, learned: Learned): { life: Ow
   const found = learnLife(prior, flexes);
   const said: Learned = found.ok
     ? { ...learned, ...(found.value ? { life: found.value.told } : {}) }
-    : { ...learned, lifeRefused: found.problems[0] };
+    : { ...learned, refused: found.problems };
   if (!isTaught(row.life.provenance) && !same(row.life, prior.life)) return { life: row.life, told: said };
   const curve = found.ok && found.value ? withOrigin(found.value.life) : prior.life;
   const breaks = learned.firstFlexBreak;
@@ -126,9 +126,15 @@ function withOrigin(life: OwnFilament['life']): OwnFilament['life'] {
   return life.provenance.kind === 'measured' ? { ...curve, provenance: taughtSo(life.provenance.what) } : curve;
 }
 
-function laidBy({ lines, layers }: Learned): Pick<Filament, 'laid'> {
-  if (!lines && !layers) return {};
-  return { laid: { ...(lines ? { lines: lines.value } : {}), ...(layers ? { layers: layers.value } : {}) } };
+type Laid = NonNullable<Filament['laid']>;
+
+function laidBy({ lines, layers }: Learned): Laid {
+  return { ...(lines ? { lines: lines.value } : {}), ...(layers ? { layers: layers.value } : {}) };
+}
+
+function withLaid(row: OwnFilament, laid: Laid): OwnFilament {
+  const { laid: _laid, ...others } = row;
+  return Object.keys(laid).length > 0 ? { ...others, laid } : others;
 }
 
 /**
@@ -149,35 +155,23 @@ export function learnRow(row: OwnFilament, prior: Filament): { readonly row: Own
   const said = told(whole, row.own.tests?.tallies ?? []);
   const { life, told: learned } = lifeBy(row, whole, said);
   const properties = propertiesBy(row, whole, taughtValues(whole, learned));
-  const { laid: _laid, ...kept } = row;
-  const base = prior.laid ? { laid: prior.laid } : {};
-  const laid = laidBy(learned);
-  const both = laid.laid ? { laid: { ...prior.laid, ...laid.laid } } : base;
-  return sound(inOrder({ ...kept, ...both, properties, life }), inOrder({ ...kept, ...base }), whole, learned);
+  return sound({ ...withLaid(row, { ...prior.laid, ...laidBy(learned) }), properties, life }, whole, learned);
 }
 
 /**
  * Readings each possible may together ask for what no row may have, and what cannot be kept must not be made: then all values of that
  * part stay as before the tests, and it is said why.
  */
-function sound(
-  row: OwnFilament,
-  untaught: OwnFilament,
-  prior: WholeFilament,
-  learned: Learned,
-): { readonly row: OwnFilament; readonly learned: Learned } {
+function sound(row: OwnFilament, prior: WholeFilament, learned: Learned): ReturnType<typeof learnRow> {
   const refused = checkFilament(row);
-  if (refused.length === 0) return { row, learned };
+  if (refused.length === 0) return { row: inOrder(row), learned };
   const isOf = (part: string) => refused.some(({ field }) => field?.startsWith(part) ?? false);
-  const { laid: _laid, ...plain } = row;
   const next = {
-    ...(isOf('laid.') ? { ...plain, ...(untaught.laid ? { laid: untaught.laid } : {}) } : row),
+    ...(isOf('laid.') ? withLaid(row, { ...prior.laid }) : row),
     life: isOf('life.') ? prior.life : row.life,
     properties: isOf('properties.') ? propertiesBy(row, prior, {}) : row.properties,
   };
-  const { life: _life, ...others } = learned;
-  const lifeRefused = refused.find(({ field }) => field?.startsWith('life.'));
-  return { row: inOrder(next), learned: { ...(lifeRefused ? { ...others, lifeRefused } : learned), refused } };
+  return { row: inOrder(next), learned: { ...learned, refused: [...(learned.refused ?? []), ...refused] } };
 }
 
 /**

@@ -36,9 +36,7 @@ export interface LearnedFigure<T> {
 
 export interface Learned {
   readonly life?: LearnedLife;
-  /** Why the counts could not be taken in; the curve stays as it was before them. */
-  readonly lifeRefused?: Problem;
-  /** Figures that no row may have, so that those of before the tests stay: contradictory or mistaken readings. */
+  /** Why what some tests ask for was not taken in: no row may have it, and the figures of before them stay. */
   readonly refused?: readonly Problem[];
   readonly lines?: LearnedFigure<LaidThickness>;
   readonly layers?: LearnedFigure<LaidThickness>;
@@ -51,4 +49,16 @@ export interface Learned {
   readonly setAfterDay?: LearnedFigure<Quantity>;
   readonly strength?: LearnedFigure<Quantity>;
   readonly strengthAcrossLayers?: LearnedFigure<Quantity>;
+}
+
+/**
+ * Whether a tally lies far from what the others say, whatever it tells.
+ *
+ * @param learned - what all tallies of a row say [-]
+ * @param tally - one of them [-]
+ * @returns whether it deserves another look [-]
+ */
+export function isOddIn({ life, refused: _refused, ...figures }: Learned, { id }: Pick<Tally, 'id'>): boolean {
+  const strip = life?.strips.find((one) => one.tally.id === id);
+  return strip?.isOdd === true || Object.values(figures).some(({ odd }) => odd.some((one) => one.id === id));
 }

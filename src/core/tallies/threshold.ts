@@ -2,6 +2,7 @@
 import { oddLimit } from './oddStrips.ts';
 import type { Normal } from './believed.ts';
 import { normalCdf } from '../numeric/normal.ts';
+import { findRoot } from '../numeric/roots.ts';
 
 /** Strips of one print differ in this strain by so much, as a share (standard deviation). Our judgement. */
 export const STRIPS_DIFFER = 0.08;
@@ -53,13 +54,11 @@ function shareBelow(possible: readonly Weighed[], log: number): number {
 }
 
 function quantile(possible: readonly Weighed[], share: number): number {
-  let [low, high] = [(possible[0]?.log ?? 0) - 1, (possible.at(-1)?.log ?? 0) + 1];
-  for (let i = 0; i < 60; i += 1) {
-    const middle = (low + high) / 2;
-    if (shareBelow(possible, middle) < share) low = middle;
-    else high = middle;
-  }
-  return Math.exp((low + high) / 2);
+  const [low, high] = [possible[0]?.log ?? 0, possible.at(-1)?.log ?? 0];
+  // A decade of strain to either side holds all that strips differ by.
+  const root = findRoot((log) => shareBelow(possible, log) - share, low - Math.LN10, high + Math.LN10, 1e-12);
+  if (!root.ok) throw new RangeError('a share between 0 and 1 of all strips lies below some strain');
+  return Math.exp(root.value.value);
 }
 
 /**

@@ -5,6 +5,7 @@ import { putOnShelf } from '../../../src/core/material/shelf.ts';
 import type { Tally } from '../../../src/core/material/tally.ts';
 import type { OwnFilament } from '../../../src/core/material/types.ts';
 import { allowableOfMarks, breakOfMarks } from '../../../src/core/tallies/limitsOfMarks.ts';
+import { isOddIn } from '../../../src/core/tallies/learned.ts';
 import { learnLife } from '../../../src/core/tallies/learnLife.ts';
 import {
   learnRow,
@@ -120,6 +121,22 @@ describe('a row by its tallies', () => {
     const after = taught(row);
     expect({ ...after, own: EMPTY.own }).toEqual(EMPTY);
     expect(after.own.tests?.tallies).toHaveLength(ONE_OF_EACH.length);
+  });
+
+  it('keeps the figures of before where readings together ask for what no row may have, and says so', () => {
+    const wild = [1, 2, 3, 4].map((count): Tally => ({
+      ...COMMON,
+      id: `t${count}`,
+      kind: 'thickness',
+      countOf: 'lines',
+      count,
+      set: 0.42 * count,
+      measured: count % 2 === 0 ? 9 : 0.05,
+    }));
+    const { row, learned } = learnRow(withAll(wild), PETG);
+    expect(row.laid).toBeUndefined();
+    expect(learned.refused?.map(({ field }) => field)).toContain('laid.lines.sigma');
+    expect(wild.map((tally) => isOddIn(learned, tally))).toHaveLength(4);
   });
 
   it('changes a tally in its place', () => {

@@ -2,14 +2,11 @@ import type { CountedStrip } from '../../../core/tallies/learned.ts';
 import type { FlexTally } from '../../../core/material/tally.ts';
 import { TALLY_LIMITS } from '../../../core/tallies/tallyLimits.ts';
 import { useTests } from '../../../store/tests.ts';
-import { MarkShape } from '../../app/MarkShape.tsx';
-import { VerdictShape } from '../../app/VerdictShape.tsx';
 import { ChoiceField, type ChoiceSpec } from '../../controls/ChoiceField.tsx';
 import { Refusal, useRefusals } from '../../controls/Refusal.tsx';
 import { SentenceContext } from '../../controls/sentenceContext.ts';
 import { ValueField } from '../../controls/ValueField.tsx';
 import { cyclesStep } from '../../controls/settle.ts';
-import { WordsField } from '../../filaments/own/WordsField.tsx';
 import { ROLE } from '../../filaments/tableRoles.ts';
 import { grouped, type LengthUnit } from '../../text/numbers.ts';
 import { COUNTER } from '../../text/testsText.ts';
@@ -18,6 +15,7 @@ import { numberSpec } from '../specs.ts';
 import { changeTally } from '../spools.ts';
 import type { Spool } from '../trial.ts';
 import { Happened } from './Happened.tsx';
+import { SeenCell, Standing, Yours } from './cells.tsx';
 import { RowActions } from './RowActions.tsx';
 
 interface Props {
@@ -62,24 +60,12 @@ function endedSpec({ spool, tally, number, unit }: Props): ChoiceSpec {
   };
 }
 
-/** What deserves another look, and what is not counted in. */
-function Standing({ tally, counted }: Pick<Props, 'tally' | 'counted'>) {
-  if (tally.leftOut) return <small className="standing">{TALLY.out}</small>;
-  if (!counted?.isOdd) return null;
-  return (
-    <small className="standing caution">
-      <VerdictShape grade="caution" /> {TALLY.odd}
-    </small>
-  );
-}
-
 /** One strip as it was counted: every figure is changed in place. */
 export function FlexRow(props: Props) {
   const { spool, tally, number, counted, unit } = props;
   const { place, message } = useRefusals();
   const name = oneOf('flexes', number);
   const goOn = () => useTests.getState().set({ counting: { cycles: tally.cycles, from: tally.id } });
-  const see = (seen: string) => void changeTally(spool, { ...tally, seen }, SAID_OF.seen(name), { unit });
   return (
     <SentenceContext value={place}>
       <tr {...ROLE.row} className={tally.leftOut ? 'out' : counted?.isOdd ? 'odd' : undefined}>
@@ -88,27 +74,16 @@ export function FlexRow(props: Props) {
         </th>
         <td {...ROLE.cell} className="bends">
           <ValueField spec={cyclesSpec(props)} />
-          <span className="pv-still">
-            <MarkShape kind="measured" />
-            <span className="vh">{TALLY.yours}</span>
-          </span>
+          <Yours />
         </td>
         <td {...ROLE.cell} className="what">
           <span className="as">
             <Happened what={tally.ended} />
             <ChoiceField spec={endedSpec(props)} />
           </span>
-          <Standing tally={tally} counted={counted} />
+          <Standing tally={tally} odd={counted?.isOdd === true} />
         </td>
-        <td {...ROLE.cell} className="seen">
-          <WordsField
-            label={`${TALLY.seen}, ${name.toLowerCase()}`}
-            words={tally.seen}
-            asks={TALLY.seenAsks}
-            onChange={see}
-          />
-          <small>{tally.date}</small>
-        </td>
+        <SeenCell {...{ spool, tally, name, unit }} />
         <td {...ROLE.cell} className="does">
           {tally.ended === 'whole' && !tally.leftOut && (
             <button

@@ -1,32 +1,22 @@
 import type { Tally, TallyKind } from '../../../core/material/tally.ts';
-import type { Learned, LearnedFigure } from '../../../core/tallies/learned.ts';
-import { MarkShape } from '../../app/MarkShape.tsx';
-import { VerdictShape } from '../../app/VerdictShape.tsx';
+import { isOddIn } from '../../../core/tallies/learned.ts';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { Refusal, useRefusals } from '../../controls/Refusal.tsx';
 import { SentenceContext } from '../../controls/sentenceContext.ts';
 import { ValueField } from '../../controls/ValueField.tsx';
-import { WordsField } from '../../filaments/own/WordsField.tsx';
 import { ROLE } from '../../filaments/tableRoles.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
 import { HEADS, madeWith, oneOf, SAID_OF, TALLY } from '../../text/testsTallyText.ts';
 import { changeTally, learned } from '../spools.ts';
 import type { Spool } from '../trial.ts';
 import { mainField } from './mainField.ts';
+import { SeenCell, Standing, Yours } from './cells.tsx';
 import { RowActions } from './RowActions.tsx';
 
 interface Props {
   readonly spool: Spool;
   readonly kind: Exclude<TallyKind, 'flexes'>;
   readonly unit: LengthUnit;
-}
-
-/** Those of a row that stand far from the others, whatever they told. */
-function isOdd(told: Learned, { id }: Tally): boolean {
-  const { life: _life, ...figures } = told;
-  return Object.values(figures as Record<string, LearnedFigure<unknown>>).some(({ odd }) =>
-    odd.some((one) => one.id === id),
-  );
 }
 
 function Row({
@@ -43,7 +33,6 @@ function Row({
     unit,
     put: (next, now, was, run) => changeTally(spool, next, SAID_OF.changed(name, now, was), { unit, run }),
   });
-  const see = (seen: string) => void changeTally(spool, { ...tally, seen }, SAID_OF.seen(name), { unit });
   return (
     <SentenceContext value={place}>
       <tr {...ROLE.row} className={tally.leftOut ? 'out' : odd ? 'odd' : undefined}>
@@ -55,26 +44,10 @@ function Row({
         </td>
         <td {...ROLE.cell} className="what">
           {'options' in spec ? <ChoiceField spec={spec} /> : <ValueField spec={spec} />}
-          <span className="pv-still">
-            <MarkShape kind="measured" />
-            <span className="vh">{TALLY.yours}</span>
-          </span>
-          {tally.leftOut && <small className="standing">{TALLY.out}</small>}
-          {odd && !tally.leftOut && (
-            <small className="standing caution">
-              <VerdictShape grade="caution" /> {TALLY.odd}
-            </small>
-          )}
+          <Yours />
+          <Standing tally={tally} odd={odd} />
         </td>
-        <td {...ROLE.cell} className="seen">
-          <WordsField
-            label={`${TALLY.seen}, ${name.toLowerCase()}`}
-            words={tally.seen}
-            asks={TALLY.seenAsks}
-            onChange={see}
-          />
-          <small>{tally.date}</small>
-        </td>
+        <SeenCell {...{ spool, tally, name, unit }} />
         <td {...ROLE.cell} className="does">
           <RowActions {...{ spool, tally, name, unit }} />
           <Refusal id={place.refusalId} message={message} />
@@ -104,7 +77,7 @@ export function OtherTable({ spool, kind, unit }: Props) {
         {spool.own.tests.tallies
           .filter((tally) => tally.kind === kind)
           .map((tally, at) => (
-            <Row key={tally.id} {...{ spool, tally, unit }} number={at + 1} odd={isOdd(told, tally)} />
+            <Row key={tally.id} {...{ spool, tally, unit }} number={at + 1} odd={isOddIn(told, tally)} />
           ))}
       </tbody>
     </table>

@@ -79,7 +79,7 @@ export function TallySection({ trial, unit }: Props) {
   const { spool, values, bend, thickness, strain } = trial;
   const { doing } = values;
   const tallies = spool?.own.tests.tallies ?? [];
-  const refused = spool && learned(spool).lifeRefused;
+  const [refused] = (spool && learned(spool).refused) ?? [];
   const mine = tallies.filter(({ kind }) => kind === doing);
   const others = tallies.filter(({ kind }) => kind !== doing);
   const strips = mine.filter(isFlexes).filter(({ leftOut }) => !leftOut);
