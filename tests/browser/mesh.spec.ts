@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Locator, Page } from '@playwright/test';
-import { expect, field, tabTo, test, verdict, violations } from './support.ts';
+import { drop, expect, field, tabTo, test, verdict, violations } from './support.ts';
 
 const PARTS = 'tests/files/mesh/parts';
 const LEAVES = 'syn-leaves-042-084-126.stl';
@@ -26,25 +26,15 @@ async function openWithPart(page: Page, name: string): Promise<void> {
   await choose(page, name);
 }
 
-/** Drops a file as a hand would: with the events that a browser makes of it. */
-async function drop(page: Page, name: string, bytes: Uint8Array): Promise<void> {
-  const data = await page.evaluateHandle(
-    ([called, inside]) => {
-      const transfer = new DataTransfer();
-      transfer.items.add(new File([Uint8Array.from(inside)], called));
-      return transfer;
-    },
-    [name, [...bytes]] as const,
-  );
-  await page.dispatchEvent('body', 'dragover', { dataTransfer: data });
-  await expect(page.getByText('Let go to look for thin sections')).toBeVisible();
-  await page.dispatchEvent('body', 'drop', { dataTransfer: data });
+/** Dropped, and told before it is let go what for. */
+function dropPart(page: Page, name: string, bytes: Uint8Array): Promise<void> {
+  return drop(page, name, bytes, () => expect(page.getByText('Let go to look for thin sections')).toBeVisible());
 }
 
 test('a part dropped on the joints is checked in its own place, and the joints stay as they were', async ({ page }) => {
   await page.goto('/');
   await expect(verdict(page)).toBeVisible();
-  await drop(page, LEAVES, readFileSync(`${PARTS}/${LEAVES}`));
+  await dropPart(page, LEAVES, readFileSync(`${PARTS}/${LEAVES}`));
   await expect(page.locator('.fname')).toHaveText(LEAVES, LONG);
   expect(new URL(page.url()).hash).toBe('#mesh');
   await expect(strip(page).getByRole('listitem')).toHaveCount(3);
@@ -61,7 +51,7 @@ test('a part dropped on the joints is checked in its own place, and the joints s
 test('a file whose name tells nothing is known by what is in it', async ({ page }) => {
   await page.goto('/');
   await expect(verdict(page)).toBeVisible();
-  await drop(page, 'part-without-ending', readFileSync(`${PARTS}/${GRIPPER}`));
+  await dropPart(page, 'part-without-ending', readFileSync(`${PARTS}/${GRIPPER}`));
   await expect(page.locator('.fname')).toHaveText('part-without-ending', LONG);
   await expect(rows(page)).toHaveCount(1);
   await expect(rows(page)).toContainText('four alike');

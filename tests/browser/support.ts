@@ -88,3 +88,24 @@ export async function violations(page: Page): Promise<string[]> {
 }
 
 export { expect };
+
+/** Drops a file as a hand would: with the events that a browser makes of it; `held` looks on before it is let go. */
+export async function drop(
+  page: Page,
+  name: string,
+  content: string | Uint8Array,
+  held: () => Promise<void> = () => Promise.resolve(),
+): Promise<void> {
+  const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
+  const data = await page.evaluateHandle(
+    ([called, inside]) => {
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([Uint8Array.from(inside)], called));
+      return transfer;
+    },
+    [name, [...bytes]] as const,
+  );
+  await page.dispatchEvent('body', 'dragover', { dataTransfer: data });
+  await held();
+  await page.dispatchEvent('body', 'drop', { dataTransfer: data });
+}

@@ -5,7 +5,7 @@ import { findFilament, withOnShelf } from '../../src/core/material/shelf.ts';
 import type { Filament } from '../../src/core/material/types.ts';
 import { learnRow, newTests, withTally } from '../../src/core/tallies/learnRow.ts';
 import { cycles, grouped, inHundred } from '../../src/ui/text/numbers.ts';
-import { cell, core, demoJoint, expect, field, tabTo, test, verdict, violations } from './support.ts';
+import { cell, core, demoJoint, drop, expect, field, tabTo, test, verdict, violations } from './support.ts';
 
 const tally = (page: Page) => page.getByRole('region', { name: 'Tally' });
 const strips = (page: Page) =>
@@ -223,20 +223,6 @@ test('tallies go out as CSV and come in again, by chooser and by drop', async ({
   await expect(page.getByRole('alert').filter({ hasText: 'bad.csv' })).toContainText(/line 3/i);
   await expect(strips(page)).toHaveCount(5);
 });
-
-/** Drops a file as a hand would: with the events that a browser makes of it. */
-async function drop(page: Page, name: string, text: string): Promise<void> {
-  const data = await page.evaluateHandle(
-    ([called, inside]) => {
-      const transfer = new DataTransfer();
-      transfer.items.add(new File([inside], called));
-      return transfer;
-    },
-    [name, text] as const,
-  );
-  await page.dispatchEvent('body', 'dragover', { dataTransfer: data });
-  await page.dispatchEvent('body', 'drop', { dataTransfer: data });
-}
 
 test('what to test next is ranked for the joint, and set up with one press', async ({ page }) => {
   await open(page);

@@ -1,4 +1,3 @@
-import { useRef, type ChangeEvent } from 'react';
 import { writePart } from '../../files/partText.ts';
 import { demoPart } from '../../store/demoPart.ts';
 import { useSession } from '../../store/session.ts';
@@ -7,6 +6,7 @@ import { CopyLink } from './CopyLink.tsx';
 import { download } from './download.ts';
 import { openFile } from './openFile.ts';
 import { QuietButton } from './QuietButton.tsx';
+import { useChooser } from './useChooser.tsx';
 
 function exportPart(): void {
   const { part } = useSession.getState();
@@ -23,20 +23,18 @@ function openDemo(): void {
   replacePart(demoPart(), SAID.demoOpened(part.name));
 }
 
-function onChosen(event: ChangeEvent<HTMLInputElement>): void {
-  const file = event.target.files?.[0];
-  if (file !== undefined) void openFile(file);
-  // So that choosing the same file again is noticed.
-  event.target.value = '';
-}
-
 /** What can be done with the part as a whole. */
 export function PartBar() {
   const lastDone = useSession((state) => state.past.at(-1)?.said);
   const lastUndone = useSession((state) => state.future[0]?.said);
   const undo = useSession((state) => state.undo);
   const redo = useSession((state) => state.redo);
-  const chooser = useRef<HTMLInputElement>(null);
+  const { chooser, open } = useChooser({
+    // In such quotes, as the check of imports would take the last word for one.
+    label: `Part file to import`,
+    accept: '.json,application/json',
+    take: openFile,
+  });
 
   return (
     <fieldset className="acts">
@@ -50,16 +48,8 @@ export function PartBar() {
       <QuietButton onClick={beginNewPart}>New part</QuietButton>
       <QuietButton onClick={openDemo}>Open demo</QuietButton>
       <QuietButton onClick={exportPart}>Export</QuietButton>
-      <QuietButton onClick={() => chooser.current?.click()}>Import</QuietButton>
-      <input
-        ref={chooser}
-        className="vh"
-        type="file"
-        accept=".json,application/json"
-        aria-label="Part file to import"
-        tabIndex={-1}
-        onChange={onChosen}
-      />
+      <QuietButton onClick={open}>Import</QuietButton>
+      {chooser}
       <CopyLink />
     </fieldset>
   );

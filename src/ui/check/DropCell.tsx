@@ -1,5 +1,5 @@
-import { useRef, type ChangeEvent } from 'react';
 import { openFile } from '../app/openFile.ts';
+import { useChooser } from '../app/useChooser.tsx';
 import { CHECK } from '../text/checkText.ts';
 
 /** What can be chosen, and how that is said. */
@@ -12,33 +12,9 @@ export interface Chooser {
   readonly formats: string;
 }
 
-function onChange(event: ChangeEvent<HTMLInputElement>): void {
-  const file = event.target.files?.[0];
-  if (file !== undefined) void openFile(file);
-  // So that choosing the same file again is noticed.
-  event.target.value = '';
-}
-
-/** Opens the chooser of the browser; what is chosen goes the way of what is dropped. */
-function useChooser({ label, accept }: Chooser) {
-  const input = useRef<HTMLInputElement>(null);
-  const chooser = (
-    <input
-      ref={input}
-      className="vh"
-      type="file"
-      accept={accept}
-      aria-label={label}
-      tabIndex={-1}
-      onChange={onChange}
-    />
-  );
-  return { chooser, open: () => input.current?.click() };
-}
-
 /** The last cell of the strip: another file is dropped here, or anywhere else. */
 export function DropCell({ chooser: of }: { readonly chooser: Chooser }) {
-  const { chooser, open } = useChooser(of);
+  const { chooser, open } = useChooser({ ...of, take: openFile });
   return (
     <div className="drop-cell">
       <button type="button" onClick={open}>
@@ -54,7 +30,7 @@ export function DropCell({ chooser: of }: { readonly chooser: Chooser }) {
 }
 
 export function ChooseButton({ chooser: of, children }: { readonly chooser: Chooser; readonly children: string }) {
-  const { chooser, open } = useChooser(of);
+  const { chooser, open } = useChooser({ ...of, take: openFile });
   return (
     <>
       <button className="b" type="button" onClick={open}>

@@ -1,9 +1,9 @@
-import { useRef, type ChangeEvent } from 'react';
 import { writeFilaments } from '../../files/filamentText.ts';
 import { writeTallies } from '../../files/tallyCsv.ts';
 import { useTests } from '../../store/tests.ts';
 import { download } from '../app/download.ts';
 import { QuietButton } from '../app/QuietButton.tsx';
+import { useChooser } from '../app/useChooser.tsx';
 import { filamentFileName } from '../text/ownText.ts';
 import { nameOfFile } from '../text/shellText.ts';
 import { CSV, nextSpool, TESTS, TESTS_SAID } from '../text/testsText.ts';
@@ -20,13 +20,6 @@ function anotherSpool(trial: Trial): void {
   useTests.getState().set({ counting: undefined });
 }
 
-function onChosen(event: ChangeEvent<HTMLInputElement>): void {
-  const file = event.target.files?.[0];
-  if (file !== undefined) void takeCsv(file);
-  // So that choosing the same file again is noticed.
-  event.target.value = '';
-}
-
 function Outgoing({ spool }: { readonly spool: Spool }) {
   const csv = () => download(nameOfFile(spool.name, 'tallies', '.tallies.csv'), writeTallies(spool), 'text/csv');
   return (
@@ -41,20 +34,12 @@ function Outgoing({ spool }: { readonly spool: Spool }) {
 
 /** What can be done with the spool as a whole: another begun, its tallies taken out and brought in. */
 export function SpoolActions({ trial }: { readonly trial: Trial }) {
-  const chooser = useRef<HTMLInputElement>(null);
+  const { chooser, open } = useChooser({ label: CSV.chooser, accept: '.csv,text/csv', take: takeCsv });
   return (
     <div className="own-actions">
       {trial.spool && <QuietButton onClick={() => anotherSpool(trial)}>{TESTS.another}</QuietButton>}
-      <QuietButton onClick={() => chooser.current?.click()}>{CSV.into}</QuietButton>
-      <input
-        ref={chooser}
-        className="vh"
-        type="file"
-        accept=".csv,text/csv"
-        aria-label={CSV.chooser}
-        tabIndex={-1}
-        onChange={onChosen}
-      />
+      <QuietButton onClick={open}>{CSV.into}</QuietButton>
+      {chooser}
       {trial.spool && <Outgoing spool={trial.spool} />}
     </div>
   );

@@ -5,7 +5,11 @@ import { findFilament } from '../../core/material/shelf.ts';
 import { useSession } from '../../store/session.ts';
 import { TESTS_SAID } from '../text/testsText.ts';
 
-const inRow = (joint: Joint, { id }: Filament): Joint => ({ ...joint, profile: { ...joint.profile, filament: id } });
+/** A joint in another filament. */
+export const inRow = (joint: Joint, { id }: Filament): Joint => ({
+  ...joint,
+  profile: { ...joint.profile, filament: id },
+});
 
 /** Joints of the part in the same filament that are not reckoned by the tests of it. */
 export function alikeJoints(joints: readonly Joint[], prior: Filament): readonly Joint[] {

@@ -1,13 +1,13 @@
 /** What is written on spools, each as one step to undo: a row learns anew from all of its tallies at every change of them. */
 import type { OwnFilament } from '../../core/material/types.ts';
 import type { Tally, Tests } from '../../core/material/tally.ts';
-import { findFilament } from '../../core/material/shelf.ts';
-import { learnRow, newTests, withoutTally, withTally, withTallyChanged } from '../../core/tallies/learnRow.ts';
+import { learnRow, newTests, priorOf, withoutTally, withTally, withTallyChanged } from '../../core/tallies/learnRow.ts';
 import { checkTally } from '../../core/tallies/checkTally.ts';
 import type { Learned } from '../../core/tallies/learned.ts';
 import { useSession } from '../../store/session.ts';
 import { addFilaments, changeFilament } from '../../store/shelf.ts';
 import { useTests } from '../../store/tests.ts';
+import { randomKey } from '../app/randomKey.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { problemText } from '../text/problemText.ts';
 import { spoolName, TESTS_SAID } from '../text/testsText.ts';
@@ -19,24 +19,17 @@ const learnedOf = new WeakMap<Spool, Learned>();
 export function learned(spool: Spool): Learned {
   const known = learnedOf.get(spool);
   if (known) return known;
-  const { learned: now } = learnRow(spool, priorOfSpool(spool));
+  const { learned: now } = learnRow(spool, priorOf(spool));
   learnedOf.set(spool, now);
   return now;
 }
 
-function priorOfSpool(spool: Spool) {
-  return findFilament(spool.own.tests.like) ?? findFilament(spool.own.from) ?? spool;
-}
-
 /** The row as its tallies teach it. */
 export function taught(row: OwnFilament): OwnFilament {
-  return learnRow(row, priorOfSpool(row as Spool)).row;
-}
-
-function randomKey(stem: string, isTaken: (key: string) => boolean): string {
-  const [number = 0] = crypto.getRandomValues(new Uint32Array(1));
-  const key = `${stem}-${number.toString(36)}`;
-  return isTaken(key) ? randomKey(stem, isTaken) : key;
+  const { row: next, learned: now } = learnRow(row, priorOf(row));
+  // What it has been taught is asked for as soon as it is shown.
+  learnedOf.set(next as Spool, now);
+  return next;
 }
 
 /** A key that no other tally of the spool has. */

@@ -7,12 +7,11 @@ import { withTally, withTallyChanged } from '../../core/tallies/learnRow.ts';
 import { sameValue } from '../../store/sameValue.ts';
 import { useSession } from '../../store/session.ts';
 import { changeFilament } from '../../store/shelf.ts';
-import { openJointOf } from '../../store/state.ts';
 import { useTests } from '../../store/tests.ts';
 import { sentence } from '../text/said.ts';
 import { CSV } from '../text/testsText.ts';
 import { addSpool, spoolOf, taught } from './spools.ts';
-import { trialOf, type Spool } from './trial.ts';
+import { jointIn, trialOf, type Spool } from './trial.ts';
 
 /** More problems than this say no more than these. */
 const MOST_TOLD = 5;
@@ -26,9 +25,7 @@ export function notesText(problems: readonly Problem[]): string {
 
 function trialNow() {
   const { values } = useTests.getState();
-  const session = useSession.getState();
-  const chosen = session.part.joints.find(({ id }) => id === values.joint);
-  return trialOf(values, chosen ?? openJointOf(session));
+  return trialOf(values, jointIn(values, useSession.getState()));
 }
 
 /** Puts them on the spool, or says why none can be. */

@@ -8,12 +8,13 @@ import type { Bend } from '../../core/material/tally.ts';
 import { findFilament, isOwn } from '../../core/material/shelf.ts';
 import type { Filament, OwnFilament } from '../../core/material/types.ts';
 import type { PrintProfile } from '../../core/print/profile.ts';
+import { priorOf } from '../../core/tallies/learnRow.ts';
 import { strainOfBend } from '../../core/tallies/strainOfBend.ts';
 import type { Mm } from '../../core/units.ts';
 import { USUAL_PROFILE } from '../../store/newJoint.ts';
 import { useSession } from '../../store/session.ts';
 import { useShelf } from '../../store/shelf.ts';
-import { openJointOf } from '../../store/state.ts';
+import { openJointOf, type Work } from '../../store/state.ts';
 import { bendOf, lyingOf, useTests, type TestValues } from '../../store/tests.ts';
 
 /** A row of the user's own that tests correct. */
@@ -57,10 +58,6 @@ function rowOf({ filament, like }: TestValues, joint: Joint | undefined): Filame
   throw new RangeError('the table of filaments is empty');
 }
 
-function priorOf(row: Filament): Filament {
-  return isSpool(row) ? (findFilament(row.own.tests.like) ?? findFilament(row.own.from) ?? row) : row;
-}
-
 export function trialOf(values: TestValues, joint: Joint | undefined): Trial {
   const row = rowOf(values, joint);
   const lying = lyingOf(values);
@@ -71,7 +68,7 @@ export function trialOf(values: TestValues, joint: Joint | undefined): Trial {
     values,
     row,
     spool: isSpool(row) ? row : undefined,
-    prior: priorOf(row),
+    prior: isSpool(row) ? priorOf(row) : row,
     joint,
     profile,
     countOf: lying === 'crease' ? 'layers' : 'lines',
@@ -81,6 +78,11 @@ export function trialOf(values: TestValues, joint: Joint | undefined): Trial {
   };
 }
 
+/** The joint that the trial is for: the one chosen, else the one that is open. */
+export function jointIn({ joint }: TestValues, work: Pick<Work, 'part' | 'current'>): Joint | undefined {
+  return work.part.joints.find(({ id }) => id === joint) ?? openJointOf(work);
+}
+
 /** The trial as it stands. */
 export function useTrial(): Trial {
   const values = useTests((state) => state.values);
@@ -88,8 +90,7 @@ export function useTrial(): Trial {
   const part = useSession((state) => state.part);
   const current = useSession((state) => state.current);
   return useMemo(() => {
-    const chosen = part.joints.find(({ id }) => id === values.joint);
-    return trialOf(values, chosen ?? openJointOf({ part, current }));
+    return trialOf(values, jointIn(values, { part, current }));
     // Rows are found on the shelf by their keys.
     // oxlint-disable-next-line react-hooks/exhaustive-deps
   }, [values, part, current, shelf]);

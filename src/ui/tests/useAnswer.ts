@@ -5,6 +5,7 @@ import type { Filament } from '../../core/material/types.ts';
 import { assessOnce } from '../joints/assessOnce.ts';
 import { keepAnswer, needsSolver, wholeAnswer } from '../joints/solvedAnswers.ts';
 import { background } from '../joints/solver.ts';
+import { inRow } from './reckon.ts';
 
 /** A joint as the sheet of joints answers it: by hand at once, by the solver as soon as it can. */
 function useBest(caller: string, joint: Joint | undefined): Assessment | undefined {
@@ -23,11 +24,6 @@ function useBest(caller: string, joint: Joint | undefined): Assessment | undefin
   return answer.ok ? answer.value : undefined;
 }
 
-const withFilament = (joint: Joint, { id }: Filament): Joint => ({
-  ...joint,
-  profile: { ...joint.profile, filament: id },
-});
-
 export interface BeforeAfter {
   /** By the filament of which nothing was tested. */
   readonly before: Assessment | undefined;
@@ -37,8 +33,8 @@ export interface BeforeAfter {
 
 /** A joint with and without what its tests have taught. */
 export function useBeforeAfter(joint: Joint | undefined, prior: Filament, row: Filament): BeforeAfter {
-  const without = useMemo(() => joint && withFilament(joint, prior), [joint, prior]);
+  const without = useMemo(() => joint && inRow(joint, prior), [joint, prior]);
   // A row that has learned anew stands under the same key, and whoever remembers goes by the joint.
-  const tested = useMemo(() => (joint && row !== prior ? withFilament(joint, row) : undefined), [joint, prior, row]);
+  const tested = useMemo(() => (joint && row !== prior ? inRow(joint, row) : undefined), [joint, prior, row]);
   return { before: useBest('tests before', without), after: useBest('tests after', tested) };
 }

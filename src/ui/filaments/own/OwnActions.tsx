@@ -7,16 +7,10 @@ import { useSession } from '../../../store/session.ts';
 import { addFilaments, removeFilament, usersOf, useShelf } from '../../../store/shelf.ts';
 import { download } from '../../app/download.ts';
 import { QuietButton } from '../../app/QuietButton.tsx';
+import { randomKey } from '../../app/randomKey.ts';
 import { filamentFileName, fullText, inUseText, OWN_ACTIONS, OWN_SAID, ownName } from '../../text/ownText.ts';
 import { addressOf } from '../route.ts';
 import './own.css';
-
-/** A key that nobody else's row has by chance, so that shared files seldom meet one of the same key. */
-function newKey(taken: readonly OwnFilament[]): string {
-  const [number = 0] = crypto.getRandomValues(new Uint32Array(1));
-  const key = `own-${number.toString(36)}`;
-  return taken.some(({ id }) => id === key) ? newKey(taken) : key;
-}
 
 function goTo(id?: string): void {
   location.hash = addressOf(id);
@@ -27,7 +21,11 @@ function makeOwn(from: Filament, shelf: readonly OwnFilament[]): void {
     from.name,
     shelf.map((one) => one.name),
   );
-  const own = ownFrom(from, name, newKey(shelf));
+  const own = ownFrom(
+    from,
+    name,
+    randomKey('own', (key) => shelf.some(({ id }) => id === key)),
+  );
   addFilaments([own], isOwn(from) ? OWN_SAID.copied(name, from.name) : OWN_SAID.made(name, from.name));
   goTo(own.id);
 }
