@@ -13,6 +13,8 @@ export const MARGIN: Mm = 6;
 const ROUND_OFF = 1e-6;
 /** Up to so many pieces all orders are tried; beyond, those that usually do well. */
 const ALL_ORDERS = 6;
+/** Narrowed by so much at a time to bring pieces together [mm]. */
+const CLOSER: Mm = 10;
 
 const PLATE_LIMITS = { min: 40, max: 2000, because: 'from the smallest desktop printers to the largest' };
 
@@ -20,7 +22,8 @@ const PLATE_LIMITS = { min: 40, max: 2000, because: 'from the smallest desktop p
  * Where pieces stand on plates.
  *
  * Each order of the pieces is laid by the rule: nearest to the front, then to the left, on the first plate with room. A piece that
- * is turned a quarter is given back as turned.
+ * is turned a quarter is given back as turned. Of layings on as few plates that is taken whose longest side is least: the edges of a
+ * bed are its coolest and least even parts (common practice, no source).
  *
  * @param pieces - in any order [mm]
  * @param plate - its sides [mm]
@@ -38,7 +41,7 @@ export function layOut(pieces: readonly Piece[], plate: PlateSize): Result<reado
     pieces.filter((piece) => waysOf(piece, plate).length === 0).map((piece) => tooLargeFor(piece, plate)),
   );
   if (tooLarge) return tooLarge;
-  return ok(fewest(pieces, plate));
+  return ok(closest(pieces, plate));
 }
 
 const roomOf = ({ x, y }: PlateSize): PlateSize => ({ x: x - 2 * MARGIN + ROUND_OFF, y: y - 2 * MARGIN + ROUND_OFF });
@@ -65,12 +68,30 @@ function tooLargeFor({ id, size }: Piece, plate: PlateSize): Problem {
   };
 }
 
-function fewest(pieces: readonly Piece[], plate: PlateSize): readonly Plate[] {
+/** On the fewest plates, and there on as small a square as the usual orders find. */
+function closest(pieces: readonly Piece[], plate: PlateSize): readonly Plate[] {
+  let best = fewest(pieces, plate, ordersOf(pieces));
+  for (let side = Math.max(plate.x, plate.y) - CLOSER; side > 2 * MARGIN; side -= CLOSER) {
+    const square = { x: Math.min(side, plate.x), y: Math.min(side, plate.y) };
+    if (pieces.some((piece) => waysOf(piece, square).length === 0)) break;
+    const laid = fewest(pieces, square, usualOrders(pieces));
+    if (laid.length > best.length) break;
+    if (longest(laid) < longest(best)) best = laid;
+  }
+  return best;
+}
+
+/** How far pieces reach along the side on which they reach furthest. */
+function longest(plates: readonly Plate[]): Mm {
+  return Math.max(0, ...plates.flat().flatMap(({ at, piece }) => [at.x + piece.size.x, at.y + piece.size.y]));
+}
+
+function fewest(pieces: readonly Piece[], plate: PlateSize, orders: Iterable<readonly Piece[]>): readonly Plate[] {
   const ways = new Map(pieces.map((piece) => [piece, waysOf(piece, plate)]));
   const area = pieces.reduce((sum, { size }) => sum + size.x * size.y, 0);
   const least = Math.ceil(area / (plate.x * plate.y));
   let best: readonly Plate[] | undefined;
-  for (const order of ordersOf(pieces)) {
+  for (const order of orders) {
     const laid = laidInOrder(order, ways, plate);
     if (best === undefined || laid.length < best.length) best = laid;
     if (best.length <= least) break;
@@ -78,11 +99,17 @@ function fewest(pieces: readonly Piece[], plate: PlateSize): readonly Plate[] {
   return best ?? [];
 }
 
-function* ordersOf(pieces: readonly Piece[]): Generator<readonly Piece[]> {
+function usualOrders(pieces: readonly Piece[]): readonly (readonly Piece[])[] {
   const by = (size: (piece: Piece) => number) => pieces.toSorted((a, b) => size(b) - size(a));
-  yield by(({ size }) => size.x * size.y);
-  yield by(({ size }) => Math.max(size.x, size.y));
-  yield by(({ size }) => Math.min(size.x, size.y));
+  return [
+    by(({ size }) => size.x * size.y),
+    by(({ size }) => Math.max(size.x, size.y)),
+    by(({ size }) => Math.min(size.x, size.y)),
+  ];
+}
+
+function* ordersOf(pieces: readonly Piece[]): Generator<readonly Piece[]> {
+  yield* usualOrders(pieces);
   if (pieces.length <= ALL_ORDERS) yield* permutations(pieces);
 }
 

@@ -68,9 +68,8 @@ function Sheet({ trial, answers, made, unit }: Props) {
         <NextList {...{ trial, made, unit }} answer={answers.after ?? answers.before} />
       </div>
       <div className="counts">
-        <TallySection {...{ trial, unit }} />
+        <TallySection {...{ trial, unit }} figure={isBent && <OverBar {...{ trial, unit }} />} />
         <SpoolActions trial={trial} />
-        {isBent && <OverBar {...{ trial, unit }} />}
       </div>
       <Plate {...{ trial, made, unit }} />
     </main>

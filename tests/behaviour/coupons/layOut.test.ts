@@ -25,6 +25,13 @@ describe('laying out', () => {
     }
   });
 
+  it('draws the usual six together, as wide as the column that shows them life size, wherever the plate leaves them room', () => {
+    const [laid] = plates(ALL, 220);
+    const far = (side: 'x' | 'y') => Math.max(...laid!.map(({ at, piece }) => at[side] + piece.size[side]));
+    expect(Math.max(far('x'), far('y'))).toBeLessThanOrEqual(203);
+    expect(plates(ALL, 400)).toEqual(plates(ALL, 300));
+  });
+
   it('puts one on each plate where no two fit, turned where only that fits', () => {
     const bar = made('bar');
     const [one] = plates([bar], 40, 120);

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { Tally } from '../../../core/material/tally.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
 import { problemText } from '../../text/problemText.ts';
@@ -16,6 +17,11 @@ import { TallyForm } from './TallyForm.tsx';
 interface Props {
   readonly trial: Trial;
   readonly unit: LengthUnit;
+}
+
+interface SectionProps extends Props {
+  /** The strip as it is bent; stands beside what is put in. */
+  readonly figure: ReactNode;
 }
 
 function toPieces(): void {
@@ -58,7 +64,7 @@ function Others({ tallies, unit }: { readonly tallies: readonly Tally[]; readonl
   );
 }
 
-function Flexed({ trial, unit }: Props) {
+function Flexed({ trial, unit, figure }: SectionProps) {
   const groups = groupsOf(trial);
   const [now] = groups;
   const { counting } = trial.values;
@@ -68,14 +74,19 @@ function Flexed({ trial, unit }: Props) {
   return (
     <>
       {hasRows ? <StripTable {...{ trial, groups, unit }} /> : <Empty trial={trial} />}
-      <Counter key={counting?.from ?? 'fresh'} {...{ trial, strip, unit }} />
-      <TallyForm {...{ trial, unit }} number={now.strips.length + 1} />
+      <div className="bench">
+        <div>
+          <Counter key={counting?.from ?? 'fresh'} {...{ trial, strip, unit }} />
+          <TallyForm {...{ trial, unit }} number={now.strips.length + 1} />
+        </div>
+        {figure}
+      </div>
     </>
   );
 }
 
 /** The tally of a spool in the form that fits what is done, and where more is put in. */
-export function TallySection({ trial, unit }: Props) {
+export function TallySection({ trial, unit, figure }: SectionProps) {
   const { spool, values, bend, thickness, strain } = trial;
   const { doing } = values;
   const tallies = spool?.own.tests.tallies ?? [];
@@ -95,11 +106,14 @@ export function TallySection({ trial, unit }: Props) {
         <span className="aside">{doing === 'flexes' ? strainText(thickness, bend, strain, unit) : ''}</span>
       </h2>
       {doing === 'flexes' ? (
-        <Flexed {...{ trial, unit }} />
+        <Flexed {...{ trial, unit, figure }} />
       ) : (
         <>
           {spool && mine.length > 0 ? <OtherTable {...{ spool, unit }} kind={doing} /> : <Empty trial={trial} />}
-          <TallyForm key={doing} {...{ trial, unit }} number={mine.length + 1} />
+          <div className="bench">
+            <TallyForm key={doing} {...{ trial, unit }} number={mine.length + 1} />
+            {figure}
+          </div>
         </>
       )}
       {refused && (
