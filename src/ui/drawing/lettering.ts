@@ -32,7 +32,7 @@ export interface Label {
  */
 const WIDTHS: readonly (readonly [RegExp, number])[] = [
   [/[0-9+=×<>~−]/u, 0.63],
-  [/[ .,:;'’|il\u00a0\u2009\u202f]/u, 0.25],
+  [/[ .,:;'’|il\u00a0\u2009]/u, 0.25],
   [/[jftr()[\]°-]/u, 0.4],
   [/[mwMW%–—]/u, 0.95],
   [/[A-Z]/u, 0.65],

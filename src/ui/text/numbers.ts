@@ -1,13 +1,13 @@
 /**
  * How numbers are said. Lengths come in mm and angles in rad; nothing else in `ui` formats a number.
- * Thousands are parted by a thin space at which no line breaks; a number and its unit by a no-break space.
+ * Thousands are parted by a thin space; a number and its unit by a no-break space.
  */
 import { degrees, type Mm, type Rad } from '../../core/units.ts';
 
 export type LengthUnit = 'mm' | 'inch';
 
 export const NO_BREAK = '\u00a0';
-export const THIN = '\u202f';
+export const THIN = '\u2009';
 export const MINUS = '\u2212';
 export const MM_PER_INCH = 25.4;
 

@@ -128,7 +128,7 @@ describe('the page of all', () => {
   });
 
   it('says that the evidence disagrees before any figure of ours', () => {
-    expect(plainly(conflictText())).toContain('a million folds and nylon fewer than 1\u202f000');
+    expect(plainly(conflictText())).toContain('a million folds and nylon fewer than 1\u2009000');
     expect(markup.indexOf('disagrees')).toBeLessThan(markup.indexOf('<table'));
   });
 

@@ -11,7 +11,7 @@ import { cautionsOf, laidHeading, laidShort, nothingText, tallyText } from '../.
 import { TEXT, TOOLPATH } from '../../support/toldToolpath.ts';
 
 /** Blanks that only the screen tells apart. */
-const plain = (text: string) => text.replaceAll(/[\u00a0\u2009\u202f]/g, ' ');
+const plain = (text: string) => text.replaceAll(/[\u00a0\u2009]/g, ' ');
 
 function layer(number: number, lines = 2): LayerLaid {
   return {

@@ -34,7 +34,7 @@ const read = (parts: readonly BriefPart[]) =>
   parts
     .map(spoken)
     .join('')
-    .replaceAll(/[\u00a0\u2009\u202f]/g, ' ');
+    .replaceAll(/[\u00a0\u2009]/g, ' ');
 
 describe('the brief', () => {
   it.each([

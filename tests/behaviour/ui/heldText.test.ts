@@ -15,7 +15,7 @@ function holdOf(a: Assessment) {
   return answer.value;
 }
 
-const plain = (text: string) => text.replaceAll(/[\u00a0\u2009\u202f]/g, ' ');
+const plain = (text: string) => text.replaceAll(/[\u00a0\u2009]/g, ' ');
 const said = (a: Assessment) => heldSaid(a, holdOf(a), 'mm').map((one) => plain(plainly(one)));
 
 describe('held bent', () => {

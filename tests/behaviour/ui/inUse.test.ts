@@ -16,7 +16,7 @@ import { swingAndCycles, inDays } from '../../../src/ui/text/useText.ts';
 import { changed, LEAF } from '../../support/joints.ts';
 
 const SMALL: Swing = { amount: radians(10), ways: 'one way', cycles: 100_000 };
-const plain = (text: string | undefined) => text?.replaceAll(/[\u00a0\u2009\u202f]/g, ' ');
+const plain = (text: string | undefined) => text?.replaceAll(/[\u00a0\u2009]/g, ' ');
 
 /** A joint with what puts a change of it in force; what was put is kept. */
 function of(joint: Joint) {

@@ -42,7 +42,7 @@ import {
 } from '../../support/flexures.ts';
 
 /** Spaces that do not break, and thin ones, as plain spaces. */
-const plainly = (said: string) => said.replaceAll(/[\u00A0\u2009\u202f]/g, ' ');
+const plainly = (said: string) => said.replaceAll(/[\u00A0\u2009]/g, ' ');
 const judge = (flexure: Flexure, asked = ASKED, as = AS_DROPPED) => judgeAll([flexure], BOX, as, asked, 'part.stl')[0]!;
 const DAMAGE: readonly Damage[] = [
   { kind: 'open-edges', count: 9, mended: 0, at: { x: 0, y: 0, z: 0 } },

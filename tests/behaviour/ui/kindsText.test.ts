@@ -18,7 +18,7 @@ import { sizesToDraw, travelToDraw } from '../../../src/ui/text/toDrawText.ts';
 import { verdictHeading, verdictSentences } from '../../../src/ui/text/verdictText.ts';
 import { changed } from '../../support/joints.ts';
 
-const plain = (text: string) => text.replaceAll(/[\u00a0\u2009\u202f]/g, ' ');
+const plain = (text: string) => text.replaceAll(/[\u00a0\u2009]/g, ' ');
 const kind = (family: string) => newJoint(familyOf({ family }), 'New');
 
 function spoken(part: BriefPart): string {

@@ -9,7 +9,7 @@ import { changeText, figureText, nudgeName, SAME } from '../../../src/ui/text/nu
 import { assessed, changed, CREASE, LEAF } from '../../support/joints.ts';
 import { DRIVEN, jointOf } from '../../support/families.ts';
 
-const plain = (text: string) => text.replaceAll(/[\u00a0\u2009\u202f]/g, ' ');
+const plain = (text: string) => text.replaceAll(/[\u00a0\u2009]/g, ' ');
 
 describe('names of small changes', () => {
   it('of a leaf', () => {

@@ -20,7 +20,7 @@ function assessed(joint: Joint): Assessment {
 }
 
 const plain = (a: Assessment) =>
-  verdictSentences(a, 'mm').map((said) => plainly(said).replaceAll(/[\u00a0\u2009\u202f]/g, ' '));
+  verdictSentences(a, 'mm').map((said) => plainly(said).replaceAll(/[\u00a0\u2009]/g, ' '));
 
 const notes = (joint: Joint) => printNotes(assessed(joint), 'mm').join('\n').replaceAll('\u00a0', ' ');
 
@@ -147,7 +147,7 @@ describe('ways out say what to do, what comes of it and what it costs', () => {
     const length = remedy.assessment.length.toFixed(2);
     expect(remedyTitle(a, remedy, 'mm')).toBe(`Make the leaf ${length}\u00a0mm long`);
     expect(remedyDone(a, remedy, 'mm')).toBe(`Leaf made ${length}\u00a0mm long, was 12.00`);
-    expect(remedyResult(a, remedy)).toMatch(/^9\d in 100 reach 5\u202f000; effort [\d.]+ to [\d.]+\u00a0N·mm\.$/);
+    expect(remedyResult(a, remedy)).toMatch(/^9\d in 100 reach 5\u2009000; effort [\d.]+ to [\d.]+\u00a0N·mm\.$/);
     expect(remedyCosts(a, remedy, 'mm')).toMatch(/^[\d.]+\u00a0mm more room; \d+\u00a0% softer$/);
   });
 

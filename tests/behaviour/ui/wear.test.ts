@@ -6,7 +6,7 @@ import { decadesOf, ratioRulesOf } from '../../../src/ui/life/ratioRules.ts';
 import { ratioText, ruleLife, shareOf, lifeFigure } from '../../../src/ui/text/wearText.ts';
 import { assessed, changed, LEAF } from '../../support/joints.ts';
 
-const plain = (text: string) => text.replaceAll(/[\u00a0\u2009\u202f]/g, ' ');
+const plain = (text: string) => text.replaceAll(/[\u00a0\u2009]/g, ' ');
 const BOTH = changed(LEAF, { movement: { ways: 'both ways' } });
 
 const lives = (medians: readonly (number | undefined)[]) =>

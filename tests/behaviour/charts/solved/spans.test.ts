@@ -12,12 +12,12 @@ describe('axes that run both ways', () => {
     expect(words(levelMarks(levelsOver(-33, 82)))).toEqual(['−50', '0', '50', '100']);
     expect(words(levelMarks(levelsOver(0, 0.9)))).toEqual(['0', '0.2', '0.4', '0.6', '0.8', '1']);
     expect(words(levelMarks(levelsOver(-1500, 900)))).toEqual([
-      '−1\u202f500',
-      '−1\u202f000',
+      '−1\u2009500',
+      '−1\u2009000',
       '−500',
       '0',
       '500',
-      '1\u202f000',
+      '1\u2009000',
     ]);
   });
 
