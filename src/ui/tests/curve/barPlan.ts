@@ -8,6 +8,8 @@ const SCALES = [20, 10, 5, 4, 2, 1] as const;
 /** The straight ends beside the bend, what stands beside those, and the most that the bend may take [px]. */
 const TAIL = 58;
 const BESIDE = 112;
+/** Above the bend: what is said of its skin, and under that the thickness of its free end. */
+const OVER = 48;
 const MOST = 230;
 /** Slices through the thickness. */
 const SLICES = 12;
@@ -80,7 +82,7 @@ export function barPlan(
   const px = scale * pxPerMm;
   const [inner, thick] = [radius * px, thickness * px];
   const outer = inner + thick;
-  const centre = { x: 12 + outer + back, y: 34 + outer };
+  const centre = { x: 12 + outer + back, y: OVER + outer };
   const step = thick / SLICES;
   const slices = Array.from({ length: SLICES }, (_, i) => {
     const through = (i + 0.5) / SLICES;

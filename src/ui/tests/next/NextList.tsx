@@ -7,6 +7,7 @@ import { percent, type LengthUnit } from '../../text/numbers.ts';
 import { candidateName, costText, gainText, NEXT } from '../../text/testsNextText.ts';
 import type { Made } from '../pieces.ts';
 import type { Trial } from '../trial.ts';
+import { Unbroken } from '../Unbroken.tsx';
 import { NextBar } from './NextBar.tsx';
 import { proposed } from './proposed.ts';
 import { setUp } from './setUp.ts';
@@ -46,7 +47,10 @@ function Row({ trial, a, test, now, rank, unit }: RowProps) {
       </button>
       {tellsLife && <NextBar {...{ now, test, most }} wanted={a.joint.movement.cycles} />}
       <p>
-        {gainText(test, most)} <span className="costs">{costText(test)}</span>
+        <Unbroken text={gainText(test, most)} />{' '}
+        <span className="costs">
+          <Unbroken text={costText(test)} />
+        </span>
       </p>
     </li>
   );

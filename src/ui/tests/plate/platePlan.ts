@@ -9,6 +9,8 @@ interface PlacedPlan {
   readonly placed: PlacedPiece;
   readonly paper: Paper;
   readonly box: Box;
+  /** Of each body, the one that is named first. */
+  readonly bodies: readonly Box[];
   /** Of its balloon and name. */
   readonly label: Box;
 }
@@ -112,9 +114,14 @@ function named(pieces: readonly Unnamed[], paper: Box): PlacedPlan[] {
   return pieces.map((piece) => {
     const width = labelWidth(piece.placed.piece.id);
     const others = [...pieces.filter((other) => other !== piece).map(({ box }) => box), ...letters, ...taken];
-    const isClear = (box: Box) => isWithin(box, paper) && !others.some((other) => overlap(grown(box, 1), other));
-    const boxes = spots(piece.box, width).map((spot) => ({ ...spot, width, height: LABEL_HEIGHT }));
-    const label = boxes.find(isClear) ??
+    const isClearOf = (boxes: readonly Box[]) => (box: Box) =>
+      isWithin(box, paper) && !boxes.some((other) => overlap(grown(box, 1), other));
+    const boxes = [...piece.bodies, piece.box]
+      .flatMap((box) => spots(box, width))
+      .map((spot) => ({ ...spot, width, height: LABEL_HEIGHT }));
+    // Beside its bodies, else on one of them.
+    const label = boxes.find(isClearOf([...others, ...piece.bodies])) ??
+      boxes.find(isClearOf(others)) ??
       boxes.find((box) => isWithin(box, paper)) ?? { ...piece.box, width, height: LABEL_HEIGHT };
     taken.push(label);
     return { ...piece, label };
@@ -134,6 +141,21 @@ function isWithin(box: Box, paper: Box): boolean {
   );
 }
 
+/** Round each body of a piece that stands there on the paper. */
+function bodyBoxes({ piece }: PlacedPiece, { pxPerMm, at }: Paper): Box[] {
+  return piece.bodies.map((slabs) => {
+    const points = slabs.flatMap(({ region }) => region.flat());
+    const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+    const [left, back] = [Math.min(...xs), Math.max(...ys)];
+    return {
+      x: at.x + left * pxPerMm,
+      y: at.y - back * pxPerMm,
+      width: (Math.max(...xs) - left) * pxPerMm,
+      height: (back - Math.min(...ys)) * pxPerMm,
+    };
+  });
+}
+
 /**
  * Everything on a plate, at so many px to the millimetre.
  *
@@ -148,7 +170,8 @@ export function platePlan(plate: Plate, size: PlateSize, pxPerMm: number): Plate
     const y = height - FRAME - (placed.at.y - window.bottom) * pxPerMm;
     const deep = placed.piece.size.y * pxPerMm;
     const box = { x, y: y - deep, width: placed.piece.size.x * pxPerMm, height: deep };
-    return { placed, paper: { pxPerMm, at: { x, y } }, box };
+    const paper = { pxPerMm, at: { x, y } };
+    return { placed, paper, box, bodies: bodyBoxes(placed, paper) };
   });
   const paper = { x: FRAME, y: 0, width: width - FRAME, height: height - FRAME };
   return { width, height, grid: gridOf(window, pxPerMm, width, height), pieces: named(pieces, paper) };
