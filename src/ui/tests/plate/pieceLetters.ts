@@ -2,7 +2,7 @@
 import type { Piece, RoundCorner, Strip } from '../../../core/coupons/piece.ts';
 import type { Point } from '../../../core/geometry/outline.ts';
 import { along, distance, from } from '../../../core/geometry/vector.ts';
-import { letteringWidth, overlap, type Box } from '../../drawing/lettering.ts';
+import { grown, letteringWidth, overlap, type Box } from '../../drawing/lettering.ts';
 import { radiusText } from '../../text/pieceText.ts';
 
 export interface PieceLetter {
@@ -26,6 +26,8 @@ export function onPaper({ pxPerMm, at }: Paper, { x, y }: Point): Point {
 const SIZE = 12;
 /** Letters keep so far from lines [px]. */
 const CLEAR = 2;
+/** Two of them keep so far apart that they do not read as one number [px]. */
+const APART = 5;
 /** Outlines are looked at every so many px. */
 const STEP = 3;
 /** Farther inside a block a radius would seem to belong to another corner [mm]. */
@@ -103,7 +105,7 @@ export function pieceLetters(piece: Piece, paper: Paper): readonly PieceLetter[]
   return wanted.flatMap((spots) => {
     const found = spots.find((spot) => {
       const box = letterBox(spot);
-      return !taken.some((other) => overlap(box, other)) && !lines.some((point) => holds(box, point));
+      return !taken.some((other) => overlap(grown(box, APART), other)) && !lines.some((point) => holds(box, point));
     });
     if (found) taken.push(letterBox(found));
     return found ?? [];
