@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { fitsOn } from '../../src/core/coupons/onPlate.ts';
 import { PIECE_IDS, type PiecesAsked } from '../../src/core/coupons/piece.ts';
 import { ASKED_LIMITS, pieceOf } from '../../src/core/coupons/pieceOf.ts';
 import { solidOf } from '../../src/core/coupons/solidOf.ts';
@@ -44,6 +45,25 @@ const asked: fc.Arbitrary<PiecesAsked> = fc.record({
   turn: angle(5, 360),
   strain: length(ASKED_LIMITS.strain.min, ASKED_LIMITS.strain.max),
   holdRadius: length(ASKED_LIMITS.holdRadius.min, 100),
+});
+
+const plate = fc.record({ x: length(40, 300), y: length(40, 300) });
+
+describe('on a plate of any size', () => {
+  it.each(PIECE_IDS)('%s fits, or comes of full size as without a plate', (id) => {
+    fc.assert(
+      fc.property(asked, plate, (each, on) => {
+        const [full, sized] = [pieceOf(id, each), pieceOf(id, { ...each, plate: on })];
+        if (!full.ok || !sized.ok) throw new Error('not made');
+        const fits = fitsOn(sized.value.size, on);
+        expect(fits || sized.value.size.x === full.value.size.x).toBe(true);
+        // Of full size wherever that fits.
+        if (fitsOn(full.value.size, on)) expect(sized.value.volume).toBe(full.value.volume);
+        for (const body of sized.value.bodies) expect(mendMesh(solidOf(body)).damage).toEqual([]);
+      }),
+      { numRuns: 15 },
+    );
+  });
 });
 
 describe('whatever is asked for within the limits', () => {

@@ -20,6 +20,8 @@ const SAG = { least: 0.1, wanted: 0.15, most: 0.2 } as const;
 /** Of the yield strain; above it a bar does not come back. */
 const YIELD_SHARE = 0.5;
 const ARM = { least: 30, liked: 80, most: 100, mostUpright: 60 } as const;
+/** Shorter on a small plate by so much at each cut [mm]. */
+const SHORTER: Mm = 12;
 const PAD = { along: 20, across: 14 } as const;
 /** Radii of the eye and of the round pad about it [mm]. */
 const EYE: Mm = 2.2;
@@ -37,14 +39,16 @@ interface Load {
  * The arm and weight of the bar: of the weights that kitchens have the one whose arm comes nearest to what is handy.
  *
  * @param making - sizes [mm]
+ * @param cut - how often it was made smaller to fit a plate [-]
  * @returns arm [mm], mass [g], sag as a share of the arm and greatest strain [-], and what kept them from being as wanted
  */
-export function loadOf(making: Making): { readonly load: Load; readonly notes: readonly Problem[] } {
+export function loadOf(making: Making, cut = 0): { readonly load: Load; readonly notes: readonly Problem[] } {
   const { asked, lying, thickness } = making;
   const isUpright = lying === 'upright';
   const factor = isUpright ? strainFactorAcrossLayers(asked.filament).typical : 1;
   const most = YIELD_SHARE * factor * asked.filament.properties.yieldStrain.typical;
-  const all = GRAMS.map((grams) => loadBy(making, grams, isUpright ? ARM.mostUpright : ARM.most));
+  const longest = isUpright ? ARM.mostUpright : Math.max(ARM.least, ARM.most - SHORTER * cut);
+  const all = GRAMS.map((grams) => loadBy(making, grams, longest));
   const whole = all.filter(({ strain }) => strain <= most);
   const good = whole.filter(({ sag }) => sag >= SAG.least && sag <= SAG.most);
   const handy = good.toSorted((a, b) => Math.abs(a.arm - ARM.liked) - Math.abs(b.arm - ARM.liked))[0];
@@ -79,9 +83,9 @@ function sagNote({ sag, grams, arm }: Load, thickness: Mm): Problem {
   };
 }
 
-export function bar(asked: PiecesAsked): Result<Piece> {
+export function bar(asked: PiecesAsked, cut: number): Result<Piece> {
   const making = makingOf(asked);
-  const { load, notes } = loadOf(making);
+  const { load, notes } = loadOf(making, cut);
   const draft = making.lying === 'upright' ? uprightBar(making, load) : lyingBar(making, load);
   return ok(pieceFrom('bar', draft, { arm: load.arm, grams: load.grams }), notes);
 }

@@ -17,18 +17,25 @@ const SHARES = { least: 0.6, most: 4 } as const;
 const SHORTEST = 3;
 /** A longer one flops [mm]. */
 const LONGEST: Mm = 80;
+/** On a small plate a strip fewer and so much shorter at each cut, three at least. */
+const FEWEST = 3;
+const SHORTER = 0.8;
 /** The longest is at least so many times as long as the shortest, so that the strips differ at all. */
 const LEAST_SPREAD = 2;
 
 /** Lengths of the strips from the shortest [mm], and what kept them from the strains asked for. */
-export function combLengths(making: Making): { readonly lengths: readonly Mm[]; readonly notes: readonly Problem[] } {
+export function combLengths(
+  making: Making,
+  cut = 0,
+): { readonly lengths: readonly Mm[]; readonly notes: readonly Problem[] } {
   const { thickness, lying, asked } = making;
-  const longest = lying === 'upright' ? HIGHEST : LONGEST;
+  const count = Math.max(FEWEST, STRIPS - cut);
+  const longest = lying === 'upright' ? HIGHEST : LONGEST * SHORTER ** cut;
   // A peak strain of t·θ/(2L), which strips turned to an arc of a circle have.
   const lengthAt = (strain: number) => (thickness * asked.turn) / (2 * strain);
   const least = Math.min(Math.max(lengthAt(SHARES.most * asked.strain), SHORTEST * thickness), longest / LEAST_SPREAD);
   const most = Math.min(Math.max(lengthAt(SHARES.least * asked.strain), LEAST_SPREAD * least), longest);
-  const lengths = Array.from({ length: STRIPS }, (_, i) => least * (most / least) ** (i / (STRIPS - 1)));
+  const lengths = Array.from({ length: count }, (_, i) => least * (most / least) ** (i / (count - 1)));
   return { lengths, notes: bracketNotes(making, lengthAt(asked.strain), least, most) };
 }
 
@@ -48,9 +55,9 @@ function bracketNotes({ asked, thickness }: Making, wanted: Mm, least: Mm, most:
 }
 
 /** Strip 1 is the shortest: it is counted first. */
-export function comb(asked: PiecesAsked): Result<Piece> {
+export function comb(asked: PiecesAsked, cut: number): Result<Piece> {
   const making = makingOf(asked);
-  const { lengths, notes } = combLengths(making);
+  const { lengths, notes } = combLengths(making, cut);
   const strips = lengths.map((length, i): StripAsked => {
     const strain = (making.thickness * asked.turn) / (2 * length);
     return { number: i + 1, length, strain };

@@ -8,13 +8,15 @@ import type { Piece, PiecesAsked, Strip } from './piece.ts';
 import { rectangle, type Part } from './slabs.ts';
 
 const FOLDS = [1, 2, 3, 4, 5, 6] as const;
+/** On the smallest plates. */
+const FEWEST = 3;
 /** Pads along the row and across it [mm]. */
 const PAD = { along: 12, across: 18 } as const;
 /** A fold is so many times as long as thick, and at least this long: two or three lines side by side [mm]. Ours. */
 const FOLD = { times: 3, least: 1.1 } as const;
 
 /** Always lies as a crease, whatever is asked. */
-export function creases(asked: PiecesAsked): Result<Piece> {
+export function creases(asked: PiecesAsked, cut: number): Result<Piece> {
   const making = makingOf({ ...asked, count: FOLDS.at(-1)! }, 'crease');
   const { padHigh } = lyingSizes(making);
   const along = Math.max(PAD.along, kindSize(making).y + 6);
@@ -24,7 +26,7 @@ export function creases(asked: PiecesAsked): Result<Piece> {
   const cuts: Part[] = [];
   const strips: Strip[] = [];
   let x = along;
-  for (const count of FOLDS) {
+  for (const count of FOLDS.slice(0, Math.max(FEWEST, FOLDS.length - cut))) {
     const fold = foldAt(makingOf({ ...asked, count }, 'crease'), x, across);
     parts.push(fold.part, padAt(fold.strip.to.x));
     // In the pad after the fold.

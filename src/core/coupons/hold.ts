@@ -23,6 +23,9 @@ const TICK: Rad = radians(5);
 const MOST_TURN: Rad = radians(140);
 /** Width of the block at most [mm]. */
 const WIDEST: Mm = 60;
+/** On a small plate narrower by so much at each cut [mm], and turned less. */
+const NARROWER: Mm = 6;
+const TURNED_LESS: Rad = radians(15);
 /** A larger radius turns so little in so wide a block that nothing can be read [mm]. */
 const LARGEST: Mm = 60;
 /** The strip stands out of both ends of the slot by this much before its grips begin [mm]. */
@@ -36,15 +39,18 @@ interface Slot {
   readonly rim: Mm;
 }
 
-function slotOf({ asked, thickness, lying }: Making): { readonly slot: Slot; readonly notes: readonly Problem[] } {
+function slotOf(
+  { asked, thickness, lying }: Making,
+  cut: number,
+): { readonly slot: Slot; readonly notes: readonly Problem[] } {
   // Tighter, the inner wall of the slot would have no radius of its own.
   const least = Math.max(3, 1.5 * thickness);
   const radius = Math.min(Math.max(asked.holdRadius, least), LARGEST);
   const rim = Math.max(radius + thickness / 2 + SLOT_SPARE / 2 + OUTER, RIM);
-  const fits = 2 * Math.asin(Math.min(1, WIDEST / 2 / rim));
+  const fits = 2 * Math.asin(Math.min(1, (WIDEST - NARROWER * cut) / 2 / rim));
   // A strip that stands must not be longer than it stands well.
   const longest = lying === 'upright' ? (HIGHEST - 2 * STANDS_OUT) / radius : Infinity;
-  const turn = TICK * Math.floor(Math.min(MOST_TURN, fits, longest) / TICK + 1e-9);
+  const turn = TICK * Math.floor(Math.min(MOST_TURN - TURNED_LESS * cut, fits, longest) / TICK + 1e-9);
   return { slot: { radius, turn: turn as Rad, rim }, notes: boundNotes(asked.holdRadius, radius) };
 }
 
@@ -62,9 +68,9 @@ function boundNotes(asked: Mm, radius: Mm): readonly Problem[] {
   ];
 }
 
-export function hold(asked: PiecesAsked): Result<Piece> {
+export function hold(asked: PiecesAsked, cut: number): Result<Piece> {
   const making = makingOf(asked);
-  const { slot, notes } = slotOf(making);
+  const { slot, notes } = slotOf(making, cut);
   const length = slot.radius * slot.turn + 2 * STANDS_OUT;
   const strain = making.thickness / (2 * slot.radius);
   const one = { number: 1, length, strain };

@@ -9,6 +9,8 @@ import type { Piece, PiecesAsked, Strip } from './piece.ts';
 import { rectangle, type Part } from './slabs.ts';
 
 const RUNGS = [1, 2, 3, 4, 5, 6, 7, 8] as const;
+/** A line through fewer says little. */
+const FEWEST = 3;
 /** Free length of a rung: two jaws of a caliper find room beside one another [mm]. */
 const LENGTH: Mm = 18;
 /** Width of a tongue that lies on the plate [mm]. */
@@ -20,9 +22,9 @@ const MARGIN: Mm = MOST_FILLET + 2;
  * The ladder. What is to stand upright stands as if flat, because a wall of one line would fall over, and lines side by side
  * come out alike in both.
  */
-export function ladder(asked: PiecesAsked): Result<Piece> {
+export function ladder(asked: PiecesAsked, cut: number): Result<Piece> {
   const isCrease = asked.profile.lying === 'crease';
-  const rungs = RUNGS.map((count) => rungMaking(asked, count, isCrease));
+  const rungs = RUNGS.slice(0, Math.max(FEWEST, RUNGS.length - cut)).map((count) => rungMaking(asked, count, isCrease));
   const xs = middles(rungs);
   const { padHigh } = lyingSizes(rungs.at(-1)!);
   const thickest = lyingSizes(rungs.at(-1)!).wide;

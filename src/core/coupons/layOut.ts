@@ -1,22 +1,19 @@
 /** Pieces side by side on as few plates as are found to do. */
-import { outsideRange, plain, type Problem } from '../problems.ts';
 import { failIfAny, ok, type Result } from '../result.ts';
 import type { Mm } from '../units.ts';
+import { fitsOn, MARGIN, plateProblems, roomOf, standsOn, tooLargeFor } from './onPlate.ts';
 import type { Piece, PlacedPiece, Plate, PlateSize } from './piece.ts';
 import { toGrid } from './slabs.ts';
 import { turnPiece } from './turnPiece.ts';
 
-/** Between pieces, so that their brims do not meet, and to the edge of the plate, so that a brim stays on it [mm]. Ours. */
+/** Between pieces, so that their brims do not meet [mm]. Ours. */
 export const BETWEEN: Mm = 8;
-export const MARGIN: Mm = 6;
-/** Sizes are sums of decimals: a nanometre is no reason to refuse one [mm]. */
+/** Sizes are sums of decimals: a nanometre is no reason to refuse a place [mm]. */
 const ROUND_OFF = 1e-6;
 /** Up to so many pieces all orders are tried; beyond, those that usually do well. */
 const ALL_ORDERS = 6;
 /** Narrowed by so much at a time to bring pieces together [mm]. */
 const CLOSER: Mm = 10;
-
-const PLATE_LIMITS = { min: 40, max: 2000, because: 'from the smallest desktop printers to the largest' };
 
 /**
  * Where pieces stand on plates.
@@ -32,40 +29,22 @@ const PLATE_LIMITS = { min: 40, max: 2000, because: 'from the smallest desktop p
  * Problems: `not-a-number`, `below-minimum` and `above-maximum` of the plate; `above-maximum` for each piece that it does not hold.
  */
 export function layOut(pieces: readonly Piece[], plate: PlateSize): Result<readonly Plate[]> {
-  const sides = (['x', 'y'] as const).map((side) =>
-    outsideRange(`plate.${side}`, 'A plate side of', plate[side], PLATE_LIMITS),
-  );
-  const wrong = failIfAny(sides.filter((problem) => problem !== undefined));
+  const wrong = failIfAny(plateProblems(plate));
   if (wrong) return wrong;
   const tooLarge = failIfAny(
-    pieces.filter((piece) => waysOf(piece, plate).length === 0).map((piece) => tooLargeFor(piece, plate)),
+    pieces.filter(({ size }) => !fitsOn(size, plate)).map((piece) => tooLargeFor(piece, plate)),
   );
   if (tooLarge) return tooLarge;
   return ok(closest(pieces, plate));
 }
 
-const roomOf = ({ x, y }: PlateSize): PlateSize => ({ x: x - 2 * MARGIN + ROUND_OFF, y: y - 2 * MARGIN + ROUND_OFF });
-
 /** As it is and turned, as far as the plate holds it. */
 function waysOf(piece: Piece, plate: PlateSize): readonly Piece[] {
-  const room = roomOf(plate);
-  const fits = (x: Mm, y: Mm) => x <= room.x && y <= room.y;
   const { x, y } = piece.size;
-  return [...(fits(x, y) ? [piece] : []), ...(fits(y, x) && x !== y ? [turnPiece(piece)] : [])];
-}
-
-function tooLargeFor({ id, size }: Piece, plate: PlateSize): Problem {
-  const room = roomOf(plate);
-  const [long, short] = [Math.max(size.x, size.y), Math.min(size.x, size.y)];
-  const isTooLong = long > Math.max(room.x, room.y);
-  return {
-    code: 'above-maximum',
-    message: `The piece “${id}” is ${plain(size.x)} × ${plain(size.y)} mm and needs ${plain(MARGIN)} mm round it for a brim, more than the plate of ${plain(plate.x)} × ${plain(plate.y)} mm holds; choose a larger plate, or fewer lines or layers`,
-    field: 'plate',
-    value: isTooLong ? long : short,
-    limit: isTooLong ? Math.max(plate.x, plate.y) - 2 * MARGIN : Math.min(plate.x, plate.y) - 2 * MARGIN,
-    unit: 'mm',
-  };
+  return [
+    ...(standsOn({ x, y }, plate) ? [piece] : []),
+    ...(standsOn({ x: y, y: x }, plate) && x !== y ? [turnPiece(piece)] : []),
+  ];
 }
 
 /** On the fewest plates, and there on as small a square as the usual orders find. */
@@ -73,7 +52,7 @@ function closest(pieces: readonly Piece[], plate: PlateSize): readonly Plate[] {
   let best = fewest(pieces, plate, ordersOf(pieces));
   for (let side = Math.max(plate.x, plate.y) - CLOSER; side > 2 * MARGIN; side -= CLOSER) {
     const square = { x: Math.min(side, plate.x), y: Math.min(side, plate.y) };
-    if (pieces.some((piece) => waysOf(piece, square).length === 0)) break;
+    if (pieces.some(({ size }) => !fitsOn(size, square))) break;
     const laid = fewest(pieces, square, usualOrders(pieces));
     if (laid.length > best.length) break;
     if (longest(laid) < longest(best)) best = laid;

@@ -28,6 +28,8 @@ export interface PiecesAsked {
   readonly strain: number;
   /** Radius of the slot of the hold piece. */
   readonly holdRadius: Mm;
+  /** On which a piece is to fit, made smaller where it must; absent for pieces of full size. */
+  readonly plate?: PlateSize;
 }
 
 /** A thin part that is tested. */

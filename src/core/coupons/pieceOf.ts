@@ -1,18 +1,23 @@
 /** The door to all test pieces. */
-import { outsideRange, type Problem, type Range } from '../problems.ts';
+import { outsideRange, plain, type Problem, type Range } from '../problems.ts';
 import { checkProfile } from '../print/checkProfile.ts';
 import { LYINGS } from '../print/profile.ts';
-import { failIfAny, type Result } from '../result.ts';
+import { failIfAny, ok, type Result } from '../result.ts';
 import { radians } from '../units.ts';
 import { bar } from './bar.ts';
 import { comb } from './comb.ts';
 import { creases } from './creases.ts';
 import { hold } from './hold.ts';
 import { ladder } from './ladder.ts';
-import type { Piece, PieceId, PiecesAsked } from './piece.ts';
+import { fitsOn, MARGIN, plateProblems } from './onPlate.ts';
+import type { Piece, PieceId, PiecesAsked, PlateSize } from './piece.ts';
 import { radii } from './radii.ts';
 
-const MAKERS: Readonly<Record<PieceId, (asked: PiecesAsked) => Result<Piece>>> = {
+/** How often a piece is made smaller to fit its plate, at most. */
+const MOST_CUTS = 6;
+
+/** Each made smaller as often as the second value says: fewer strips, shorter ones. */
+const MAKERS: Readonly<Record<PieceId, (asked: PiecesAsked, cut: number) => Result<Piece>>> = {
   ladder,
   comb,
   radii,
@@ -30,7 +35,16 @@ export const ASKED_LIMITS = {
   holdRadius: { min: 0.5, max: 1000, because: 'a tighter one is a fold, and a wider one is straight' },
 } as const satisfies Record<string, Range>;
 
-function problemsOf({ profile, filament, count, depth, turn, strain, holdRadius }: PiecesAsked): readonly Problem[] {
+function problemsOf({
+  profile,
+  filament,
+  count,
+  depth,
+  turn,
+  strain,
+  holdRadius,
+  plate,
+}: PiecesAsked): readonly Problem[] {
   const limits = ASKED_LIMITS;
   const found = [
     outsideRange('count', 'The number of lines or layers', count, limits.count, ''),
@@ -39,7 +53,7 @@ function problemsOf({ profile, filament, count, depth, turn, strain, holdRadius 
     outsideRange('strain', 'A strain of', strain, limits.strain, ''),
     outsideRange('holdRadius', 'A radius to hold of', holdRadius, limits.holdRadius),
   ].filter((problem) => problem !== undefined);
-  return [...found, ...checkProfile(profile).problems, ...wholeCount(count), ...known(profile.lying), ...printable(filament)]; // prettier-ignore
+  return [...found, ...checkProfile(profile).problems, ...wholeCount(count), ...known(profile.lying), ...printable(filament), ...(plate ? plateProblems(plate) : [])]; // prettier-ignore
 }
 
 function wholeCount(count: number): readonly Problem[] {
@@ -66,19 +80,42 @@ function printable({ printable: can, fullName, id }: PiecesAsked['filament']): r
   return [{ code: 'not-one-of', message, field: 'filament', value: id }];
 }
 
+/** Says that a piece was made smaller, and what its full size would be. */
+function smaller({ size }: Piece, plate: PlateSize): Problem {
+  return {
+    code: 'above-maximum',
+    message: `Of full size it is ${plain(size.x)} × ${plain(size.y)} mm, more than the plate of ${plain(plate.x)} × ${plain(plate.y)} mm holds, so that it is made smaller and tests less; choose a larger plate for all of it`,
+    field: 'plate',
+    value: Math.max(size.x, size.y),
+    limit: Math.max(plate.x, plate.y) - 2 * MARGIN,
+    unit: 'mm',
+  };
+}
+
 /**
  * A test piece, made to a print profile.
  *
  * Thin parts are whole lines thick, or whole layers where they lie as a crease. What stands about them (grips, pads, marks,
- * distances) is of our own choosing. Places lie on a grid of 1 µm.
+ * distances) is of our own choosing. On a plate that does not hold it a piece has fewer strips and shorter ones; what is still too
+ * large comes back as it is. Places lie on a grid of 1 µm.
  *
  * @param id - which piece [-]
- * @param asked - profile, filament, count [-], depth and holdRadius [mm], turn [rad], strain as a fraction [-]
+ * @param asked - profile, filament, count [-], depth and holdRadius [mm], turn [rad], strain as a fraction [-], plate [mm]
  * @returns the piece, its least corner at the origin [mm], with notes where it cannot test all that was asked
  *
  * Problems: `not-a-number`, `below-minimum`, `above-maximum`, `not-whole`, `not-one-of`, and those of `checkProfile`.
  * Notes: `below-minimum`, `above-maximum`, of what is asked and what the piece reaches.
  */
 export function pieceOf(id: PieceId, asked: PiecesAsked): Result<Piece> {
-  return failIfAny(problemsOf(asked)) ?? MAKERS[id](asked);
+  const refused = failIfAny(problemsOf(asked));
+  if (refused) return refused;
+  const make = MAKERS[id];
+  const full = make(asked, 0);
+  const { plate } = asked;
+  if (!full.ok || plate === undefined || fitsOn(full.value.size, plate)) return full;
+  for (let cut = 1; cut <= MOST_CUTS; cut++) {
+    const less = make(asked, cut);
+    if (less.ok && fitsOn(less.value.size, plate)) return ok(less.value, [...less.notes, smaller(full.value, plate)]);
+  }
+  return full;
 }

@@ -9,6 +9,7 @@ import { boxOfDraft, moved, NOTHING, pieceFrom, placedAt, together, type Draft }
 import { looseStrip } from './lyingStrips.ts';
 import { CLEAR, gripWidth, makingOf, percent, type Making } from './making.ts';
 import { kindBars, numberCuts, widestNumber } from './marks.ts';
+import { fitsOn } from './onPlate.ts';
 import type { Piece, PiecesAsked, RoundCorner } from './piece.ts';
 import { arcPoints, CHORD, type Part } from './slabs.ts';
 import { HIGHEST, uprightRow } from './uprightStrips.ts';
@@ -17,6 +18,9 @@ import { HIGHEST, uprightRow } from './uprightStrips.ts';
 const MANDRELS: readonly Mm[] = [2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 25, 32, 40, 50, 64];
 const CORNERS = 8;
 const STRIPS = 5;
+/** On a small plate a strip fewer at each cut, two at least, and from this cut on one block alone. */
+const FEWEST_STRIPS = 2;
+const ONE_BLOCK = 3;
 /** Free length of strips that lie: a quarter turn round the largest corner, and as much again to hold [mm]. */
 const LENGTH: Mm = 60;
 /** Strains run up to so many times the yield strain. Ours: there most filaments are white or cracked. */
@@ -33,7 +37,10 @@ const LEAST_HOLE = 100;
 export const strainOver = (radius: Mm, thickness: Mm): number => thickness / (2 * radius + thickness);
 
 /** Radii for strips of that thickness, the largest first, and what kept them from the strains wanted. */
-export function radiiFor({ asked, thickness, lying }: Making): {
+export function radiiFor(
+  { asked, thickness, lying }: Making,
+  corners = CORNERS,
+): {
   readonly radii: readonly Mm[];
   readonly notes: readonly Problem[];
 } {
@@ -44,16 +51,16 @@ export function radiiFor({ asked, thickness, lying }: Making): {
   const strains = MANDRELS.map((diameter) => strainOver(diameter / 2, thickness));
   const end = MANDRELS.length - 1;
   const reached = strains.findIndex((strain) => strain <= least);
-  let last = Math.max(reached < 0 ? end : reached, CORNERS - 1);
+  let last = Math.max(reached < 0 ? end : reached, corners - 1);
   const first = Math.max(
     0,
     Math.min(
       strains.findLastIndex((strain) => strain >= most),
-      last - CORNERS + 1,
+      last - corners + 1,
     ),
   );
-  last = Math.max(last, first + CORNERS - 1);
-  const steps = Array.from({ length: CORNERS }, (_, i) => Math.round(last - (i * (last - first)) / (CORNERS - 1)));
+  last = Math.max(last, first + corners - 1);
+  const steps = Array.from({ length: corners }, (_, i) => Math.round(last - (i * (last - first)) / (corners - 1)));
   const notes = [
     ...(reached < 0 ? [outOfReach(MANDRELS.at(-1)!, strains[end]!, least)] : []),
     ...(strains[0]! < most ? [outOfReach(MANDRELS[0]!, strains[0]!, most)] : []),
@@ -75,22 +82,35 @@ function outOfReach(diameter: Mm, strain: number, wanted: number): Problem {
   };
 }
 
-export function radii(asked: PiecesAsked): Result<Piece> {
+export function radii(asked: PiecesAsked, cut: number): Result<Piece> {
   const making = makingOf(asked);
-  const { radii: all, notes } = radiiFor(making);
+  const { radii: all, notes } = radiiFor(making, cut < ONE_BLOCK ? CORNERS : CORNERS / 2);
   const corners = all.map((radius, i): Omit<RoundCorner, 'centre'> => {
     return { radius, number: i + 1, strain: strainOver(radius, making.thickness) };
   });
   const large = block(making, corners.slice(0, 4), true);
-  const above = boxOfDraft(large).max.y + CLEAR;
-  const small = moved(block(making, corners.slice(4), false), { x: 0, y: above });
-  const blocks = together(large, small);
-  const strips = placedAt(stripsOf(making), { x: boxOfDraft(blocks).max.x + CLEAR, y: 0 });
-  return ok(pieceFrom('radii', together(blocks, strips)), notes);
+  const small = corners.length > 4 ? block(making, corners.slice(4), false) : NOTHING;
+  const strips = stripsOf(making, Math.max(FEWEST_STRIPS, STRIPS - cut));
+  const ways = arrangements(large, small, strips).map((draft) => pieceFrom('radii', draft));
+  const fits = ways.find(({ size }) => asked.plate === undefined || fitsOn(size, asked.plate));
+  return ok(fits ?? ways[0]!, notes);
 }
 
-function stripsOf(making: Making): Draft {
-  const numbers = Array.from({ length: STRIPS }, (_, i) => i + 1);
+/** Blocks behind or beside one another, strips beside or behind them, along or across: as is liked, the best first. */
+function arrangements(large: Draft, small: Draft, strips: Draft): readonly [Draft, ...Draft[]] {
+  const turned = moved(strips, { x: 0, y: 0, isTurned: true });
+  const blocks = small === NOTHING ? [large] : [behind(large, small), beside(large, small)];
+  const all = blocks.flatMap((both) =>
+    [beside, behind].flatMap((put) => [strips, turned].map((row) => put(both, row))),
+  );
+  return all as [Draft, ...Draft[]];
+}
+
+const beside = (one: Draft, other: Draft) => together(one, placedAt(other, { x: boxOfDraft(one).max.x + CLEAR, y: 0 }));
+const behind = (one: Draft, other: Draft) => together(one, placedAt(other, { x: 0, y: boxOfDraft(one).max.y + CLEAR }));
+
+function stripsOf(making: Making, count: number): Draft {
+  const numbers = Array.from({ length: count }, (_, i) => i + 1);
   if (making.lying === 'upright') return uprightRow(making, numbers.map((number) => ({ number, length: HIGHEST }))); // prettier-ignore
   const pitch = gripWidth(making) + CLEAR;
   return numbers.reduce<Draft>(

@@ -1,6 +1,8 @@
 import type { Piece, PieceId } from '../../core/coupons/piece.ts';
 import { useTests, withPiece, type TestValues } from '../../store/tests.ts';
+import { VerdictShape } from '../app/VerdictShape.tsx';
 import type { LengthUnit } from '../text/numbers.ts';
+import { pieceNotesText, unfitText } from '../text/plateText.ts';
 import { problemText } from '../text/problemText.ts';
 import { PieceSays } from './pages/PieceSays.tsx';
 import { TESTS } from '../text/testsText.ts';
@@ -22,7 +24,7 @@ function choose(id: PieceId, pieces: readonly Piece[], values: TestValues): void
 
 /** Fig. 3: the pieces on the plate, and what the chosen one is for. */
 export function Plate({ trial: { values }, made, unit }: Props) {
-  const { pieces, chosen, asked, corner, problems } = made;
+  const { pieces, unfit, chosen, notes, asked, corner, problems } = made;
   const [problem] = problems;
   return (
     <section className="plate-of-tests" id="test-pieces" aria-label={TESTS.pieces}>
@@ -40,7 +42,21 @@ export function Plate({ trial: { values }, made, unit }: Props) {
           onChoose={(id) => choose(id, pieces, values)}
         />
       )}
+      {unfit.map((piece) => (
+        <p key={piece.id} className="refusal" role="alert">
+          <VerdictShape grade="fail" />
+          {unfitText(piece)}
+        </p>
+      ))}
       {chosen && <PieceSays {...{ asked, pieces, corner }} piece={chosen} plate={values.plate} />}
+      {notes.length > 0 && (
+        <p className="caution-line">
+          <span className="caution">
+            <VerdictShape grade="caution" />
+          </span>
+          <span>{pieceNotesText(notes)}</span>
+        </p>
+      )}
     </section>
   );
 }

@@ -39,7 +39,7 @@ interface Props {
 
 function Page({ trial, made }: Pick<Props, 'trial' | 'made'>) {
   const id = usePageAsked();
-  const piece = made.pieces.find((one) => one.id === id);
+  const piece = [...made.pieces, ...made.unfit].find((one) => one.id === id);
   const { spool, values, prior } = trial;
   if (!piece) return null;
   return (
@@ -87,7 +87,7 @@ export default function TestsPlace() {
   useEffect(() => {
     document.title = `${TESTS.title}, ${trial.row.name}: Bendbook`;
   }, [trial.row.name]);
-  if (page && made.pieces.some(({ id }) => id === page)) return <Page {...{ trial, made }} />;
+  if (page && [...made.pieces, ...made.unfit].some(({ id }) => id === page)) return <Page {...{ trial, made }} />;
   return (
     <>
       <Sheet {...{ trial, answers, made, unit }} />

@@ -1,5 +1,6 @@
 /** The pieces that stand on the plate, made to the trial. */
 import { useMemo, useState } from 'react';
+import { fitsOn } from '../../core/coupons/onPlate.ts';
 import { PIECE_IDS, type Piece, type PiecesAsked } from '../../core/coupons/piece.ts';
 import { ASKED_LIMITS, pieceOf } from '../../core/coupons/pieceOf.ts';
 import type { Assessment } from '../../core/design/assessment.ts';
@@ -23,14 +24,20 @@ function askedFor({ values, profile, row, strain }: Trial, answer: Assessment | 
       radius !== undefined && Number.isFinite(radius) ? radius : values.radius,
       ASKED_LIMITS.holdRadius,
     ),
+    plate: values.plate,
   };
 }
 
 export interface Made {
   readonly asked: PiecesAsked;
+  /** Those that the plate holds. */
   readonly pieces: readonly Piece[];
+  /** Those that it does not hold. */
+  readonly unfit: readonly Piece[];
   readonly problems: readonly Problem[];
   readonly chosen: Piece | undefined;
+  /** What the chosen one cannot do of what was asked. */
+  readonly notes: readonly Problem[];
   /** Number of the round corner that the sentence names. */
   readonly corner: number | undefined;
 }
@@ -52,10 +59,18 @@ export function usePieces(trial: Trial, answer: Assessment | undefined): Made {
   const { values } = trial;
   const asked = useAsked(trial, answer);
   const all = useMemo(() => PIECE_IDS.map((id) => pieceOf(id, asked)), [asked]);
-  const pieces = useMemo(() => all.flatMap((piece) => (piece.ok ? [piece.value] : [])), [all]);
+  const made = useMemo(() => all.flatMap((piece) => (piece.ok ? [piece.value] : [])), [all]);
+  const { plate } = values;
+  const [pieces, unfit] = useMemo(() => {
+    const fits = ({ size }: Piece) => fitsOn(size, plate);
+    return [made.filter(fits), made.filter((piece) => !fits(piece))];
+  }, [made, plate]);
   const problems = all.flatMap((piece) => (piece.ok ? [] : piece.problems));
   const bends = values.way === 'over' || values.doing === 'mark';
-  const corners = bends ? pieces.flatMap((piece) => piece.corners) : [];
+  const corners = bends ? made.flatMap((piece) => piece.corners) : [];
   const corner = corners.find(({ radius }) => isAt(radius, values.radius))?.number;
-  return { asked, pieces, problems, corner, chosen: pieces.find(({ id }) => id === values.piece) };
+  const at = PIECE_IDS.indexOf(values.piece);
+  const one = all[at];
+  const [chosen, notes] = one?.ok ? [one.value, one.notes] : [undefined, []];
+  return { asked, pieces, unfit, problems, corner, chosen, notes };
 }
