@@ -2,12 +2,12 @@
 import { endLoadAtTravel } from '../closedForms/endLoadedLeaf.ts';
 import { bendingModulus } from '../material/choose.ts';
 import type { PullTally, SagTally, Tally } from '../material/tally.ts';
-import type { Filament, Quantity } from '../material/types.ts';
+import type { Filament, Provenance, Quantity } from '../material/types.ts';
 import { normalQuantile } from '../numeric/normal.ts';
 import { CALIPER_SIGMA } from '../print/spread.ts';
 import type { MPa, Mm } from '../units.ts';
 import type { LearnedFigure } from './learned.ts';
-import { taughtBy } from './taught.ts';
+import { taughtBy, taughtSo } from './taught.ts';
 import { believed, oddAmong, type Reading } from './believed.ts';
 
 /** What an eye beside a ruler reads wrongly, of the sag and of the arm [mm], one standard deviation. Our judgement. */
@@ -52,21 +52,38 @@ function thicknessWithin(sags: readonly SagTally[]): number {
   return Math.max(0, ...sags.map(({ thickness }) => (3 * CALIPER_SIGMA) / thickness));
 }
 
-function readingOf(tally: SagTally | PullTally): Reading<SagTally | PullTally> | undefined {
+/** The modulus to bend with over that when pulled: the row knows both, as a rubbery filament is bent with a secant half as steep. */
+function bentOverPulled(prior: Filament, acrossLayers: boolean): number {
+  const { youngsModulus, youngsModulusAcrossLayers } = prior.properties;
+  const pulled = acrossLayers ? (youngsModulusAcrossLayers ?? youngsModulus) : youngsModulus;
+  return bendingModulus(prior, acrossLayers).typical / pulled.typical;
+}
+
+function readingOf(prior: Filament, tally: SagTally | PullTally): Reading<SagTally | PullTally> | undefined {
   if (tally.kind === 'sag') {
     return { tally, value: Math.log(stiffnessOfSag(tally)), sigma: readWithin(tally) };
   }
-  return tally.modulus === undefined ? undefined : { tally, value: Math.log(tally.modulus), sigma: PULLED_SIGMA };
+  if (tally.modulus === undefined) return undefined;
+  const bent = tally.modulus * bentOverPulled(prior, isAcross(tally));
+  return { tally, value: Math.log(bent), sigma: PULLED_SIGMA };
 }
 
 function isAcross(tally: SagTally | PullTally): boolean {
   return tally.kind === 'sag' ? tally.lying === 'upright' : tally.direction === 'across layers';
 }
 
+function taughtByBars(by: readonly (SagTally | PullTally)[]): Provenance {
+  const pulled = by.filter(({ kind }) => kind === 'pull').length;
+  if (pulled === 0) return taughtBy(by.length, 'bar under a weight', 'bars under a weight');
+  if (pulled === by.length) return taughtBy(by.length, 'bar pulled', 'bars pulled');
+  return taughtSo(`${by.length} bars under a weight or pulled`);
+}
+
 /**
  * The modulus to bend with, along lines or across layers, by what the row says and what bars have told.
  *
- * The row's low and high are taken as what one in ten lies below and above; readings are log-normal about the truth.
+ * The row's low and high are taken as what one in ten lies below and above; readings are log-normal about the truth. A bar that was
+ * pulled tells the modulus when pulled, and that to bend with in the row's own proportion.
  *
  * @param prior - row whose figures stand where nothing was tested [MPa]
  * @param tallies - all of the row; other kinds and those set aside are passed over [-]
@@ -83,7 +100,7 @@ export function modulusOfSag(
   const readings = tallies
     .filter((tally) => tally.kind === 'sag' || tally.kind === 'pull')
     .filter((tally) => !tally.leftOut && isAcross(tally) === acrossLayers)
-    .flatMap((tally) => readingOf(tally) ?? []);
+    .flatMap((tally) => readingOf(prior, tally) ?? []);
   if (readings.length === 0) return undefined;
   const { typical, low = typical / 1.3, high = typical * 1.3, unit } = bendingModulus(prior, acrossLayers);
   const before = { mean: Math.log(typical), sigma: Math.log(high / low) / (2 * TENTH) };
@@ -96,7 +113,7 @@ export function modulusOfSag(
     high: Math.exp(mean + TENTH * sigma),
     unit,
     direction: acrossLayers ? 'across layers' : 'along lines',
-    provenance: taughtBy(by.length, 'bar under a weight', 'bars under a weight'),
+    provenance: taughtByBars(by),
   };
   return { value, by, odd: oddAmong(before, readings, shared) };
 }

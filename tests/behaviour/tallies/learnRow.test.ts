@@ -1,8 +1,9 @@
 /** What a row becomes by its tallies, and that it is as before when they go. */
 import { afterEach, describe, expect, it } from 'vitest';
+import { bendingModulus } from '../../../src/core/material/choose.ts';
 import { withValue } from '../../../src/core/material/ownFilament.ts';
 import { putOnShelf } from '../../../src/core/material/shelf.ts';
-import type { Tally } from '../../../src/core/material/tally.ts';
+import type { PullTally, Tally } from '../../../src/core/material/tally.ts';
 import type { OwnFilament } from '../../../src/core/material/types.ts';
 import { allowableOfMarks, breakOfMarks } from '../../../src/core/tallies/limitsOfMarks.ts';
 import { isOddIn } from '../../../src/core/tallies/learned.ts';
@@ -54,6 +55,16 @@ const ONE_OF_EACH: readonly Tally[] = [
 
 const taught = (row: OwnFilament) => learnRow(row, priorOf(row)).row;
 const withAll = (tallies: readonly Tally[]) => tallies.reduce(withTally, EMPTY);
+const originOf = (...tallies: readonly Tally[]) => taught(withAll(tallies)).properties.youngsModulus.provenance;
+
+const pulled = (direction: PullTally['direction'], modulus: number): Tally => ({
+  ...COMMON,
+  id: direction,
+  kind: 'pull',
+  direction,
+  strength: 30,
+  modulus,
+});
 
 afterEach(() => putOnShelf([]));
 
@@ -98,6 +109,37 @@ describe('a row by its tallies', () => {
       because: 'it is rounded to three figures',
     });
   });
+
+  it('tells stiffness by a bar that was pulled as by one, and by several kinds as by both', () => {
+    const pull = pulled('along lines', 1600);
+    const sag = ONE_OF_EACH.find(({ kind }) => kind === 'sag')!;
+    expect(originOf(pull)).toEqual({ kind: 'measured', what: 'test prints: 1 bar pulled' });
+    expect(originOf(sag)).toEqual({ kind: 'measured', what: 'test prints: 1 bar under a weight' });
+    expect(originOf(pull, sag)).toEqual({ kind: 'measured', what: 'test prints: 2 bars under a weight or pulled' });
+  });
+
+  it.each(['petg', 'tpu95a'] as const)(
+    'of a bar of %s as stiff when pulled as is known finds every stiffness right',
+    (id) => {
+      const prior = filament(id);
+      const empty = newTests(prior, 'x', 'own-x', '', '');
+      const { youngsModulus, youngsModulusAcrossLayers } = prior.properties;
+      const along = taught(withTally(empty, pulled('along lines', youngsModulus.typical))).properties;
+      const because = 'a reading that says what was believed moves nothing; round-off of a logarithm';
+      for (const name of ['youngsModulus', 'flexuralModulus', 'designModulus'] as const) {
+        const before = empty.properties[name];
+        if (before === undefined) continue;
+        expectClose(along[name]!.typical, before.typical, { rel: 1e-12, because });
+        expect(along[name]!.provenance.kind).toBe('measured');
+      }
+      // Where nothing is known across layers, what is bent with along them stands in, and is all that can be told.
+      const across = taught(
+        withTally(empty, pulled('across layers', (youngsModulusAcrossLayers ?? youngsModulus).typical)),
+      );
+      const told = across.properties.youngsModulusAcrossLayers!.typical;
+      expectClose(told, bendingModulus(prior, true).typical, { rel: 1e-12, because });
+    },
+  );
 
   it('takes the curve that the counts make', () => {
     const five = withAll([flexed('a', 900, 'broke'), flexed('b', 1460, 'broke'), flexed('c', 2500, 'whole')]);
