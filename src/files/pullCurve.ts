@@ -4,6 +4,7 @@ import { fail, ok, type Result } from '../core/result.ts';
 import { pulledBar, type Pulled, type PulledBar } from '../core/tallies/pulledBar.ts';
 import { FORCES, LENGTHS, readTable, SECONDS, SHARES, type Column, type Table } from './csv/columns.ts';
 import { csvText, figureOf, type CsvRow } from './csv/table.ts';
+import { TALLY_COLUMNS } from './csv/tallyColumns.ts';
 import { capped } from './shape.ts';
 
 /** What the table does not say of the bar. */
@@ -64,6 +65,21 @@ function readingsOf(table: Table<Field>, stretch: Stretch) {
     readings.push({ force, ...('field' in stretch && far !== undefined ? { strain: far * stretch.per } : {}) });
   }
   return { readings, refused };
+}
+
+/**
+ * Whether a table is one of forces by its head: a force beside a stretch or a time, and none of what was done, as tallies have it.
+ *
+ * @param given - the file, or its text
+ */
+export function saysForces(given: string | Uint8Array): boolean {
+  const text = csvText(given);
+  if (!text.ok) return false;
+  const { force, strain, extension, time, kind } = readTable(text.value, {
+    ...PULL_COLUMNS,
+    kind: TALLY_COLUMNS.kind,
+  }).columns;
+  return force !== undefined && kind === undefined && (strain ?? extension ?? time) !== undefined;
 }
 
 /**

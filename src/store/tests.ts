@@ -4,7 +4,7 @@
  */
 import { create } from 'zustand';
 import { PIECE_IDS, type PieceId, type PlateSize } from '../core/coupons/piece.ts';
-import type { Bend, FlexTally, TallyKind } from '../core/material/tally.ts';
+import type { Bend, FlexTally, PullTally, TallyKind } from '../core/material/tally.ts';
 import { LYINGS, type Lying } from '../core/print/profile.ts';
 import { degrees, radians, type Mm, type Rad } from '../core/units.ts';
 import { isObject } from '../files/shape.ts';
@@ -19,11 +19,12 @@ export interface Counting {
   readonly from?: string;
 }
 
-/** What is done with a piece; bars are pulled elsewhere. */
-export type Doing = Exclude<TallyKind, 'pull'>;
+/** What is done: with a piece of the plate, or with a bar that is pulled on a machine elsewhere, which is none of them. */
+export type Doing = TallyKind;
+type WithPiece = Exclude<Doing, 'pull'>;
 
 /** What each piece is good for, the usual first. */
-export const DOINGS: Readonly<Record<PieceId, readonly [Doing, ...Doing[]]>> = {
+export const DOINGS: Readonly<Record<PieceId, readonly [WithPiece, ...WithPiece[]]>> = {
   ladder: ['thickness'],
   comb: ['flexes'],
   radii: ['mark', 'flexes'],
@@ -56,6 +57,16 @@ export interface TestValues {
   readonly arm: Mm;
   /** Held bent. */
   readonly hours: number;
+  /** Of the bar that is pulled: how its lines run, and its narrow part. */
+  readonly direction: PullTally['direction'];
+  readonly barWidth: Mm;
+  readonly barThickness: Mm;
+  /** Whether the length is known over which its stretch is read, and how long that is. */
+  readonly knowsGauge: boolean;
+  readonly gaugeLength: Mm;
+  /** Whether it is known how fast the grips part, and how fast that is [mm/min]. */
+  readonly knowsSpeed: boolean;
+  readonly speed: number;
   readonly plate: PlateSize;
   /** Where the next spool is tested, until a row of its own says so. */
   readonly printer: string;
@@ -64,9 +75,23 @@ export interface TestValues {
 }
 
 type Sized =
-  'strips' | 'count' | 'radius' | 'turn' | 'length' | 'depth' | 'grams' | 'arm' | 'hours' | 'plate' | 'cycles';
+  | 'strips'
+  | 'count'
+  | 'radius'
+  | 'turn'
+  | 'length'
+  | 'depth'
+  | 'grams'
+  | 'arm'
+  | 'hours'
+  | 'barWidth'
+  | 'barThickness'
+  | 'gaugeLength'
+  | 'speed'
+  | 'plate'
+  | 'cycles';
 
-/** What each may be; chosen, wide enough for a desk and a desktop printer. Lengths in mm, turns in rad. */
+/** What each may be; chosen, wide enough for a desk, a desktop printer and a machine that pulls. Lengths in mm, turns in rad. */
 export const TEST_LIMITS: Readonly<Record<Sized, Range>> = {
   strips: { min: 1, max: 50 },
   count: { min: 1, max: 8 },
@@ -77,11 +102,18 @@ export const TEST_LIMITS: Readonly<Record<Sized, Range>> = {
   grams: { min: 1, max: 5000 },
   arm: { min: 5, max: 400 },
   hours: { min: 0.1, max: 10_000 },
+  barWidth: { min: 1, max: 100 },
+  barThickness: { min: 0.2, max: 100 },
+  gaugeLength: { min: 1, max: 1000 },
+  speed: { min: 0.1, max: 1000 },
   plate: { min: 80, max: 1000 },
   cycles: { min: 0, max: 1e7 },
 };
 
-/** Five strips of two lines over the first corner of the block; a day held; what kitchens have to weigh with. Chosen. */
+/**
+ * Five strips of two lines over the first corner of the block; a day held; what kitchens have to weigh with. Chosen. A bar as wide
+ * and as thick as the usual one of ISO 527-2, pulled over its 50 mm (from memory).
+ */
 export const FIRST_TESTS: TestValues = {
   piece: 'comb',
   doing: 'flexes',
@@ -97,6 +129,13 @@ export const FIRST_TESTS: TestValues = {
   grams: 20,
   arm: 80,
   hours: 24,
+  direction: 'along lines',
+  barWidth: 10,
+  barThickness: 4,
+  knowsGauge: false,
+  gaugeLength: 50,
+  knowsSpeed: false,
+  speed: 5,
   plate: { x: 220, y: 220 },
   printer: '',
   spool: 'spool 1',
@@ -133,6 +172,7 @@ function readPlate(value: unknown): PlateSize {
 
 function readPiece(kept: Readonly<Record<string, unknown>>): Pick<TestValues, 'piece' | 'doing'> {
   const piece = oneOf(PIECE_IDS, kept['piece']) ?? FIRST_TESTS.piece;
+  if (kept['doing'] === 'pull') return { piece, doing: 'pull' };
   return withPiece({ doing: oneOf(DOINGS[piece], kept['doing']) ?? FIRST_TESTS.doing }, piece);
 }
 
@@ -152,6 +192,9 @@ export function readTestValues(storage: PreferenceStorage | undefined): TestValu
     way: oneOf(['over', 'to'], kept['way']) ?? FIRST_TESTS.way,
     ways: oneOf(['one way', 'both ways'], kept['ways']) ?? FIRST_TESTS.ways,
     lying: oneOf(LYINGS, kept['lying']) ?? FIRST_TESTS.lying,
+    direction: oneOf(['along lines', 'across layers'], kept['direction']) ?? FIRST_TESTS.direction,
+    knowsGauge: kept['knowsGauge'] === true,
+    knowsSpeed: kept['knowsSpeed'] === true,
     plate: readPlate(kept['plate']),
     printer: text(kept['printer']) ?? FIRST_TESTS.printer,
     spool: text(kept['spool']) ?? FIRST_TESTS.spool,
@@ -171,15 +214,15 @@ export const useTests = create<TestStore>()((put, get) => ({
   },
 }));
 
-/** The trial with this piece: what is done with it stays where it can be. */
+/** The trial with this piece: what is done with it stays where it can be. Whoever takes a piece pulls no bar any more. */
 export function withPiece({ doing }: Pick<TestValues, 'doing'>, piece: PieceId): Pick<TestValues, 'piece' | 'doing'> {
   const can = DOINGS[piece];
-  return { piece, doing: can.includes(doing) ? doing : can[0] };
+  return { piece, doing: oneOf(can, doing) ?? can[0] };
 }
 
-/** The trial with this done: with the same piece where that serves, else with the one that is made for it. */
+/** The trial with this done: with the same piece where that serves, else with the one made for it; the plate of one who pulls bars stays. */
 export function withDoing({ piece }: Pick<TestValues, 'piece'>, doing: Doing): Pick<TestValues, 'piece' | 'doing'> {
-  if (DOINGS[piece].includes(doing)) return { piece, doing };
+  if (doing === 'pull' || DOINGS[piece].includes(doing)) return { piece, doing };
   const made = PIECE_IDS.find((one) => DOINGS[one][0] === doing);
   return { piece: doing === 'flexes' ? 'comb' : (made ?? piece), doing };
 }

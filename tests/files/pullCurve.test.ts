@@ -2,9 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Result } from '../../src/core/result.ts';
 import type { PulledBar } from '../../src/core/tallies/pulledBar.ts';
-import { readPullCurve } from '../../src/files/pullCurve.ts';
+import { readPullCurve, saysForces } from '../../src/files/pullCurve.ts';
+import { writeTallies } from '../../src/files/tallyCsv.ts';
 import { expectClose } from '../support/close.ts';
 import { corpusOf, corpusPart } from '../support/corpus.ts';
+import { ownPetg } from '../support/ownFilaments.ts';
+import { anyTests } from '../support/tallies.ts';
 
 const AREA = 8;
 const GAUGE = 50;
@@ -197,6 +200,31 @@ describe('the table of a pulled bar', () => {
         const read = readPullCurve(text, { area: AREA, gaugeLength: GAUGE, mmPerMinute: 5 });
         for (const value of read.ok ? Object.values(read.value) : []) expect(Number.isFinite(value)).toBe(true);
         expect(read.ok || read.problems.length > 0).toBe(true);
+      }),
+    );
+  });
+});
+
+describe('whether a table is one of forces', () => {
+  it.each([
+    ['time s,force N\n0,0', true],
+    ['Extension (mm);Load [kN]\n0;0', true],
+    ['strain %\tforce N\n0\t0', true],
+    ['force N,number\n0,0', false],
+    ['extension mm,time s\n0,0', false],
+    ['what,force N,time s\nhung,3,1', false],
+    ['weight N,sag mm\n3,1', false],
+    ['', false],
+    ['"', false],
+  ])('is told by its head: %j', (text, forces) => {
+    expect(saysForces(text)).toBe(forces);
+  });
+
+  it('is never so of tallies, whatever they are', () => {
+    fc.assert(
+      fc.property(anyTests, (tests) => {
+        const row = ownPetg();
+        expect(saysForces(writeTallies({ ...row, own: { ...row.own, tests } }))).toBe(false);
       }),
     );
   });

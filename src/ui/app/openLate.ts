@@ -8,6 +8,7 @@ import { isFull } from '../../store/edits.ts';
 import { useMessages } from '../../store/messages.ts';
 import { useSession } from '../../store/session.ts';
 import { bringIn, takeFilaments } from '../filaments/own/bringIn.ts';
+import { isPulling } from '../tests/pull/isPulling.ts';
 import { alongText } from '../text/ownText.ts';
 import { sentence } from '../text/said.ts';
 import { partFull, repairsText, SAID } from '../text/shellText.ts';
@@ -82,18 +83,23 @@ async function foreign(file: File): Promise<'mesh' | 'toolpath' | undefined> {
   return (await saysGcode(file)) ? 'toolpath' : undefined;
 }
 
-/** Takes a file of tallies to the place where they are counted. */
-async function openTallies(file: File, refuse: Refuse): Promise<undefined> {
+/** A table of tallies or of forces; where bars are pulled, one with the ending of any text as well. */
+function isTableName(name: string): boolean {
+  return isTalliesName(name) || (/\.(?:tsv|txt)$/i.test(name) && isPulling());
+}
+
+/** Takes a table to the place where tallies are counted and bars are pulled. */
+async function openTable(file: File, refuse: Refuse): Promise<undefined> {
   const taking = await import('../tests/TestsPlace.tsx').catch(() => undefined);
-  if (taking === undefined) return refuse('What reads tallies did not come; load the page again.');
+  if (taking === undefined) return refuse('What reads tables did not come; load the page again.');
   await taking.takeCsv(file);
   location.hash = 'tests';
   return undefined;
 }
 
-/** Opens whatever a file holds: tallies by the ending of its name, a mesh or a toolpath by its name or its first bytes, else a part or filaments of ours. */
+/** Opens whatever a file holds: a table by the ending of its name, a mesh or a toolpath by its name or its first bytes, else a part or filaments of ours. */
 export async function openWhole(file: File, refuse: Refuse): Promise<string | undefined> {
-  if (isTalliesName(file.name)) return openTallies(file, refuse);
+  if (isTableName(file.name)) return openTable(file, refuse);
   const kind = await foreign(file);
   if (kind === 'mesh') return checkIn(kind, import('../mesh/MeshPlace.tsx'), file, refuse);
   if (kind === 'toolpath') return checkIn(kind, import('../toolpath/ToolpathPlace.tsx'), file, refuse);

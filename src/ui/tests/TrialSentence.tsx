@@ -6,7 +6,7 @@ import { WordsField } from '../filaments/own/WordsField.tsx';
 import { Live } from '../life/Live.tsx';
 import { percent, setLength, unitAfter, type LengthUnit } from '../text/numbers.ts';
 import { ASKS, LABELS, TESTS, TESTS_SAID } from '../text/testsText.ts';
-import { choiceSpec, filamentSpec, jointSpec, plateSpec, sizedSpec } from './specs.ts';
+import { choiceSpec, filamentSpec, jointSpec, plateSpec, sizedSpec, type Sized } from './specs.ts';
 import { describe } from './spools.ts';
 import type { Trial } from './trial.ts';
 
@@ -15,10 +15,7 @@ interface Props {
   readonly unit: LengthUnit;
 }
 
-type Field = (
-  name: 'strips' | 'count' | 'radius' | 'turn' | 'length' | 'depth' | 'grams' | 'arm' | 'hours',
-  stop?: string,
-) => ReactNode;
+type Field = (name: Sized, stop?: string) => ReactNode;
 
 function Thick({ trial, unit, field, stop = ',' }: Props & { readonly field: Field; readonly stop?: string }) {
   const thickness = `${setLength(trial.thickness, unit)}${unitAfter(unit)}`;
@@ -80,6 +77,12 @@ function Middle(props: Props & { readonly field: Field }) {
         <span className="nw">R {field('radius')}</span> for {field('hours', ',')}
       </>
     ),
+    pull: (
+      <>
+        a bar of {filament(',')} <Live spec={choiceSpec('direction', trial)} stop="," /> {field('barWidth')} wide and{' '}
+        {field('barThickness')} thick,
+      </>
+    ),
   };
   return says[trial.values.doing];
 }
@@ -126,7 +129,7 @@ function Where({ trial, unit }: Props) {
         asks={ASKS.printer}
         onChange={(now) => say('printer', now, printer)}
       />
-      ; strips{' '}
+      ; {values.doing === 'pull' ? TESTS.ofPlate : 'strips'}{' '}
       {values.piece === 'creases' ? (
         'lying as a crease'
       ) : (

@@ -1,6 +1,6 @@
 /** The live values of the sentence of a trial: what each shows, what it may be, and what it puts in force. */
 import type { Lying } from '../../core/print/profile.ts';
-import type { Bend, FlexTally } from '../../core/material/tally.ts';
+import type { Bend, FlexTally, PullTally } from '../../core/material/tally.ts';
 import { everyFilament } from '../../core/material/shelf.ts';
 import { radians } from '../../core/units.ts';
 import { useSession } from '../../store/session.ts';
@@ -12,7 +12,9 @@ import type { ValueSpec } from '../controls/valueSpec.ts';
 import { sayValue, shownNumber, suffixOf } from '../joints/briefValues.ts';
 import { NO_BREAK, type LengthUnit } from '../text/numbers.ts';
 import {
+  DIRECTION_WORDS,
   DOING_WORDS,
+  KNOWN_WORDS,
   LABELS,
   LYING_WORDS,
   spoolOption,
@@ -71,7 +73,7 @@ export function numberSpec(of: NumberField): ValueSpec {
   };
 }
 
-type Sized = 'strips' | 'count' | 'radius' | 'turn' | 'length' | 'depth' | 'grams' | 'arm' | 'hours';
+export type Sized = Exclude<keyof typeof TEST_LIMITS, 'plate' | 'cycles'>;
 
 const FIELDS: Readonly<Record<Sized, { kind: QuantityKind; step: number; after?: string; least?: number }>> = {
   strips: { kind: 'count', step: 1, after: '' },
@@ -83,6 +85,10 @@ const FIELDS: Readonly<Record<Sized, { kind: QuantityKind; step: number; after?:
   grams: { kind: 'number', step: 5, after: `${NO_BREAK}g` },
   arm: { kind: 'length', step: 5, least: 0 },
   hours: { kind: 'number', step: 1, after: `${NO_BREAK}h` },
+  barWidth: { kind: 'length', step: 0.1, least: 0 },
+  barThickness: { kind: 'length', step: 0.1, least: 0 },
+  gaugeLength: { kind: 'length', step: 5, least: 0 },
+  speed: { kind: 'number', step: 1, after: `${NO_BREAK}mm/min` },
 };
 
 /** A number of the sentence. */
@@ -162,7 +168,7 @@ export function jointSpec({ joint }: Trial): ChoiceSpec {
   };
 }
 
-export function choiceSpec(name: 'doing' | 'way' | 'ways' | 'lying', { values }: Trial): ChoiceSpec {
+export function choiceSpec(name: 'doing' | 'way' | 'ways' | 'lying' | 'direction', { values }: Trial): ChoiceSpec {
   const make = <T extends string>(
     words: Readonly<Record<T, string>>,
     change?: (value: string) => Partial<TestValues>,
@@ -175,5 +181,17 @@ export function choiceSpec(name: 'doing' | 'way' | 'ways' | 'lying', { values }:
   });
   if (name === 'doing') return make<Doing>(DOING_WORDS, (value) => withDoing(values, value as Doing));
   if (name === 'way') return make<Bend['way']>(WAY_WORDS);
+  if (name === 'direction') return make<PullTally['direction']>(DIRECTION_WORDS);
   return name === 'ways' ? make<FlexTally['ways']>(WAYS_WORDS) : make<Lying>(LYING_WORDS);
+}
+
+/** Whether a figure is known that only a table of forces asks for. */
+export function knownSpec(name: 'knowsGauge' | 'knowsSpeed', { values }: Trial): ChoiceSpec {
+  return {
+    key: name,
+    label: LABELS[name],
+    value: String(values[name]),
+    options: options(KNOWN_WORDS[name]),
+    take: putting((value) => ({ [name]: value === 'true' })),
+  };
 }

@@ -5,13 +5,11 @@ import type { Result } from '../../core/result.ts';
 import { checkTests } from '../../core/tallies/checkTally.ts';
 import { withTally, withTallyChanged } from '../../core/tallies/learnRow.ts';
 import { sameValue } from '../../store/sameValue.ts';
-import { useSession } from '../../store/session.ts';
 import { changeFilament } from '../../store/shelf.ts';
-import { useTests } from '../../store/tests.ts';
 import { sentence } from '../text/said.ts';
 import { CSV } from '../text/testsText.ts';
 import { addSpool, spoolOf, taught } from './spools.ts';
-import { jointIn, trialOf, type Spool } from './trial.ts';
+import { trialNow, type Spool } from './trial.ts';
 
 /** More problems than this say no more than these. */
 const MOST_TOLD = 5;
@@ -21,11 +19,6 @@ export function notesText(problems: readonly Problem[]): string {
   const told = problems.slice(0, MOST_TOLD).map(({ message }) => sentence(message));
   const rest = problems.length - told.length;
   return [...told, ...(rest > 0 ? [CSV.andMore(rest)] : [])].join(' ');
-}
-
-function trialNow() {
-  const { values } = useTests.getState();
-  return trialOf(values, jointIn(values, useSession.getState()));
 }
 
 /** Puts them on the spool, or says why none can be. */

@@ -58,7 +58,7 @@ function rowOf({ filament, like }: TestValues, joint: Joint | undefined): Filame
   throw new RangeError('the table of filaments is empty');
 }
 
-export function trialOf(values: TestValues, joint: Joint | undefined): Trial {
+function trialOf(values: TestValues, joint: Joint | undefined): Trial {
   const row = rowOf(values, joint);
   const lying = lyingOf(values);
   const profile = { ...(joint?.profile ?? USUAL_PROFILE), lying, filament: row.id };
@@ -79,11 +79,17 @@ export function trialOf(values: TestValues, joint: Joint | undefined): Trial {
 }
 
 /** The joint that the trial is for: the one chosen, else the one that is open. */
-export function jointIn({ joint }: TestValues, work: Pick<Work, 'part' | 'current'>): Joint | undefined {
+function jointIn({ joint }: TestValues, work: Pick<Work, 'part' | 'current'>): Joint | undefined {
   return work.part.joints.find(({ id }) => id === joint) ?? openJointOf(work);
 }
 
-/** The trial as it stands. */
+/** The trial as it stands, for what is done when a file has come. */
+export function trialNow(): Trial {
+  const { values } = useTests.getState();
+  return trialOf(values, jointIn(values, useSession.getState()));
+}
+
+/** The trial as it stands, and again at every change of it. */
 export function useTrial(): Trial {
   const values = useTests((state) => state.values);
   const shelf = useShelf();

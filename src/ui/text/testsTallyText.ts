@@ -31,6 +31,8 @@ export const TALLY = {
   yours: 'your test',
 } as const;
 
+const quoted = (name: string) => `“${name}”`;
+
 export const LOOKS: Readonly<Record<MarkTally['looks'], string>> = {
   unmarked: 'unmarked',
   whitened: 'whitened',
@@ -66,10 +68,11 @@ export function tallyText(tally: Tally, unit: LengthUnit): string {
     case 'hold':
       return `${Number(tally.hours.toPrecision(3))}${NO_BREAK}h: ${angle(tally.left)} left of ${angle(tally.held)}`;
     case 'pull':
-      return `${tally.direction}: ${Number(tally.strength.toPrecision(3))}${NO_BREAK}MPa`;
+      return `${tally.direction}: ${stress(tally.strength)}${tally.modulus === undefined ? '' : `, stiffness ${stress(tally.modulus)}`}`;
   }
 }
 
+const stress = (mpa: number) => `${mpa < 1000 ? Number(mpa.toPrecision(3)) : grouped(mpa)}${NO_BREAK}MPa`;
 const gramsOf = (force: number) => Math.round((force / GRAVITY) * 1e6) / 1000;
 
 /** With what it was measured, in the second column. */
@@ -117,6 +120,7 @@ const FIRST_ONES: Readonly<Record<Doing, string>> = {
   thickness: 'Six rungs under a caliper take two minutes, and tell how thick its lines come out.',
   sag: 'Three weights take five minutes, and tell how stiff it is.',
   hold: 'One strip left in the slot for a day tells how much of a bend stays.',
+  pull: 'One bar on a machine takes five minutes, and tells at what stress it breaks and, by its stretch, how stiff it is.',
 };
 
 export function emptyText(name: string, doing: Doing): string {
@@ -144,5 +148,25 @@ export const FORM: Readonly<Record<Doing, readonly [before: string, behind: stri
   thickness: ['The caliper reads', ''],
   sag: ['It hangs lower by', ''],
   hold: ['Of that there stayed', ''],
+  pull: ['It broke at', ','],
   seen: 'What was seen',
 };
+
+/** Bars that are pulled on a machine elsewhere, and the tables of forces that it leaves. */
+export const PULL = {
+  note: 'No piece of the plate is pulled: cut or print a bar, and pull it on a machine. Eye protection: bars part suddenly and fling splinters.',
+  stretch: 'Whether its stretch was measured',
+  stretched: { none: 'no stretch measured', known: 'with a stiffness of' },
+  stiffness: 'Stiffness',
+  beside: 'stiffness',
+  table: ['Or from its table of forces: stretch read over', ', pulled'],
+  read: 'Read a table of forces',
+  chooser: 'Table of forces to read',
+  seen: (name: string) => `read from ${quoted(name)}`,
+  partly: (name: string, why: string) => `${quoted(name)} was read but for this. ${why}`,
+  again: (name: string, pull: string) =>
+    `This very bar is in already, as ${pull.toLowerCase()}. Remove that one first if ${quoted(name)} should be read again.`,
+  check: 'Check the width and the thickness of the bar, and the unit at the head of its forces.',
+  elsewhere:
+    'It holds the forces of a pulled bar and no tallies. Choose “Pull” as the first word under Tests, give the size of the bar, and drop it there again.',
+} as const;

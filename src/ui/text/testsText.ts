@@ -1,5 +1,5 @@
 /** Words of the place where test prints are made and counted: its sentence, its title block, its buttons. */
-import type { Bend, FlexTally } from '../../core/material/tally.ts';
+import type { Bend, FlexTally, PullTally } from '../../core/material/tally.ts';
 import type { Lying } from '../../core/print/profile.ts';
 import type { Mm } from '../../core/units.ts';
 import type { Doing } from '../../store/tests.ts';
@@ -20,6 +20,7 @@ export const TESTS = {
   another: 'Another spool',
   pieces: 'Test pieces',
   toPieces: 'See the pieces to print',
+  ofPlate: 'pieces of the plate',
 } as const;
 
 export const INVENTED = {
@@ -36,6 +37,7 @@ export const DOING_WORDS: Readonly<Record<Doing, string>> = {
   thickness: 'Measure',
   sag: 'Hang',
   hold: 'Hold',
+  pull: 'Pull',
 };
 
 export const LABELS = {
@@ -54,6 +56,13 @@ export const LABELS = {
   grams: 'Weight',
   arm: 'From the clamp to the weight',
   hours: 'Hours held',
+  direction: 'Pulled',
+  barWidth: 'Width of the bar',
+  barThickness: 'Thickness of the bar',
+  knowsGauge: 'Whether the gauge length is known',
+  gaugeLength: 'Gauge length',
+  knowsSpeed: 'Whether the speed is known',
+  speed: 'Speed of the grips',
   plateX: 'Plate, left to right',
   plateY: 'Plate, front to back',
   printer: 'Printer',
@@ -72,6 +81,14 @@ export const LYING_WORDS: Readonly<Record<Lying, string>> = {
   crease: 'as a crease',
   upright: 'upright',
 };
+export const DIRECTION_WORDS: Readonly<Record<PullTally['direction'], string>> = {
+  'along lines': 'along lines',
+  'across layers': 'across layers',
+};
+export const KNOWN_WORDS = {
+  knowsGauge: { true: 'a length of', false: 'a length not known' },
+  knowsSpeed: { true: 'at', false: 'at a speed not known' },
+} as const;
 
 const quoted = (name: string) => `“${name}”`;
 const limits = (label: string, from: string, to: string, unit: string) => `${label} may be ${from} to ${to}${unit}.`;
@@ -152,5 +169,6 @@ export const CSV = {
   partly: (name: string, why: string) => `${quoted(name)} was taken but for this. ${why}`,
   andMore: (count: number) => `${count} more like these.`,
   unread: 'The browser could not read it.',
+  noReader: 'What reads tables did not come; load the page again.',
   tooLong: (bytes: number, most: number) => `It holds ${bytes} bytes, a tally file at most ${most}.`,
 } as const;

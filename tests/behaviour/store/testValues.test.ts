@@ -36,6 +36,34 @@ describe('what is tested, as kept between visits', () => {
     expect(read).toEqual({ ...FIRST_TESTS, radius: 8, lying: 'upright' });
   });
 
+  it('keeps a pulled bar beside the piece that stood on the plate', () => {
+    const values = {
+      ...FIRST_TESTS,
+      piece: 'bar',
+      doing: 'pull',
+      direction: 'across layers',
+      barWidth: 6,
+      barThickness: 3.2,
+      knowsGauge: true,
+      gaugeLength: 25,
+      knowsSpeed: true,
+      speed: 1,
+    };
+    expect(readTestValues(kept(values))).toEqual(values);
+    const nonsense = {
+      doing: 'pull',
+      piece: 'anvil',
+      direction: 'sideways',
+      barWidth: -1,
+      barThickness: 'thick',
+      knowsGauge: 'yes',
+      gaugeLength: 1e9,
+      knowsSpeed: 1,
+      speed: null,
+    };
+    expect(readTestValues(kept(nonsense))).toEqual({ ...FIRST_TESTS, doing: 'pull' });
+  });
+
   it('begins anew where nothing can be read', () => {
     const broken = { getItem: () => '{', setItem: () => undefined };
     expect(readTestValues(broken)).toEqual(FIRST_TESTS);
@@ -54,6 +82,13 @@ describe('pieces and what is done with them', () => {
         expect(byDoing.doing).toBe(doing);
         expect(DOINGS[byDoing.piece]).toContain(doing);
       }
+    }
+  });
+
+  it('let a bar be pulled whichever stands on the plate, until a piece is taken', () => {
+    for (const piece of PIECE_IDS) {
+      expect(withDoing({ piece }, 'pull')).toEqual({ piece, doing: 'pull' });
+      expect(withPiece({ doing: 'pull' }, piece)).toEqual({ piece, doing: DOINGS[piece][0] });
     }
   });
 

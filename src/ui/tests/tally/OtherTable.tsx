@@ -6,10 +6,10 @@ import { SentenceContext } from '../../controls/sentenceContext.ts';
 import { ValueField } from '../../controls/ValueField.tsx';
 import { ROLE } from '../../filaments/tableRoles.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
-import { HEADS, madeWith, oneOf, SAID_OF, TALLY } from '../../text/testsTallyText.ts';
+import { HEADS, madeWith, oneOf, PULL, SAID_OF, TALLY } from '../../text/testsTallyText.ts';
 import { changeTally, learned } from '../spools.ts';
 import type { Spool } from '../trial.ts';
-import { mainField } from './mainField.ts';
+import { mainField, stiffnessField, type Of } from './mainField.ts';
 import { SeenCell, Standing, Yours } from './cells.tsx';
 import { RowActions } from './RowActions.tsx';
 
@@ -28,11 +28,13 @@ function Row({
 }: Omit<Props, 'kind'> & { tally: Tally; number: number; odd: boolean }) {
   const { place, message } = useRefusals();
   const name = oneOf(tally.kind, number);
-  const spec = mainField(tally, {
+  const of: Of = {
     name,
     unit,
     put: (next, now, was, run) => changeTally(spool, next, SAID_OF.changed(name, now, was), { unit, run }),
-  });
+  };
+  const spec = mainField(tally, of);
+  const stiffness = stiffnessField(tally, of);
   return (
     <SentenceContext value={place}>
       <tr {...ROLE.row} className={tally.leftOut ? 'out' : odd ? 'odd' : undefined}>
@@ -45,6 +47,15 @@ function Row({
         <td {...ROLE.cell} className="what">
           {'options' in spec ? <ChoiceField spec={spec} /> : <ValueField spec={spec} />}
           <Yours />
+          {stiffness && (
+            <>
+              {' '}
+              <span className="nw">
+                {PULL.beside} <ValueField spec={stiffness} />
+                <Yours />
+              </span>
+            </>
+          )}
           <Standing tally={tally} odd={odd} />
         </td>
         <SeenCell {...{ spool, tally, name, unit }} />

@@ -3,7 +3,7 @@ import { bendingModulus } from '../../../core/material/choose.ts';
 import type { FlexTally, MarkTally, Tally } from '../../../core/material/tally.ts';
 import { thicknessOfLayers } from '../../../core/print/wholeLayers.ts';
 import { thicknessOfLines } from '../../../core/print/wholeLines.ts';
-import { radians, type Rad } from '../../../core/units.ts';
+import { radians, type MPa, type Rad } from '../../../core/units.ts';
 import { lyingOf } from '../../../store/tests.ts';
 import { ChoiceField, type ChoiceSpec } from '../../controls/ChoiceField.tsx';
 import { Refusal, useRefusals } from '../../controls/Refusal.tsx';
@@ -11,7 +11,10 @@ import { SentenceContext } from '../../controls/sentenceContext.ts';
 import { ValueField } from '../../controls/ValueField.tsx';
 import { WordsField } from '../../filaments/own/WordsField.tsx';
 import type { LengthUnit } from '../../text/numbers.ts';
-import { FORM, oneOf, SAID_OF, TALLY, tallyText } from '../../text/testsTallyText.ts';
+import { FORM, oneOf, PULL, SAID_OF, TALLY, tallyText } from '../../text/testsTallyText.ts';
+import { expectedStrength } from '../pull/expected.ts';
+import { ForceTable } from '../pull/ForceTable.tsx';
+import { Stretch } from '../pull/Stretch.tsx';
 import { newTallyId, putTally, today } from '../spools.ts';
 import type { Trial } from '../trial.ts';
 import { GRAVITY } from '../weight.ts';
@@ -33,6 +36,9 @@ interface Draft {
   readonly measured?: number;
   readonly sag?: number;
   readonly left: Rad;
+  readonly strength?: MPa;
+  /** Only where its stretch was measured. */
+  readonly modulus?: MPa | undefined;
   readonly seen: string;
 }
 
@@ -52,6 +58,13 @@ function expectedSag({ values, thickness, row }: Trial): number {
   const stiffness = bendingModulus(row, values.lying === 'upright').typical;
   const sag = (4 * grams * GRAVITY * arm ** 3) / (stiffness * depth * thickness ** 3);
   return Math.max(1, Math.round(Math.min(sag, 0.4 * arm) * HALF_MM)) / HALF_MM;
+}
+
+/** A bar of the trial that is pulled. */
+function pulled({ values, row }: Trial, { strength, modulus }: Draft) {
+  const { direction } = values;
+  const broke = strength ?? expectedStrength(row, direction);
+  return { kind: 'pull', direction, strength: broke, ...(modulus !== undefined && { modulus }) } as const;
 }
 
 /** As it would be written down. */
@@ -92,6 +105,8 @@ function tallyOf(trial: Trial, draft: Draft): Tally {
       };
     case 'hold':
       return { ...common, kind: 'hold', radius, thickness, hours: values.hours, held: values.turn, left: draft.left };
+    case 'pull':
+      return { ...common, ...pulled(trial, draft) };
   }
 }
 
@@ -109,11 +124,27 @@ function intoDraft(tally: Tally): Partial<Draft> {
     case 'hold':
       return { left: tally.left };
     case 'pull':
-      return {};
+      return { strength: tally.strength };
   }
 }
 
-export function TallyForm({ trial, number, unit }: Props) {
+function endedSpec({ ended }: Draft, change: (more: Partial<Draft>) => void): ChoiceSpec {
+  return {
+    key: 'ended',
+    label: TALLY.happened,
+    value: ended,
+    options: [
+      { value: 'broke', text: TALLY.broke },
+      { value: 'whole', text: TALLY.whole },
+    ],
+    take: (value) => {
+      change({ ended: value as FlexTally['ended'] });
+      return undefined;
+    },
+  };
+}
+
+function ReadOff({ trial, number, unit }: Props) {
   const [draft, setDraft] = useState<Draft>(FIRST);
   const { place, message } = useRefusals();
   const change = (more: Partial<Draft>) => setDraft((now) => ({ ...now, ...more }));
@@ -134,31 +165,15 @@ export function TallyForm({ trial, number, unit }: Props) {
       change({ seen: '' });
     } else place.refuse('put', why);
   };
-  const ended: ChoiceSpec = {
-    key: 'ended',
-    label: TALLY.happened,
-    value: draft.ended,
-    options: [
-      { value: 'broke', text: TALLY.broke },
-      { value: 'whole', text: TALLY.whole },
-    ],
-    take: (value) => {
-      change({ ended: value as FlexTally['ended'] });
-      return undefined;
-    },
-  };
   const [before, behind] = FORM[trial.values.doing];
   return (
     <SentenceContext value={place}>
       <div className="tally-form">
         <p className="says">
           {before} {'options' in main ? <ChoiceField spec={main} /> : <ValueField spec={main} />}
-          {behind}
-          {tally.kind === 'flexes' && (
-            <>
-              {' '}
-              <ChoiceField spec={ended} />
-            </>
+          {behind} {tally.kind === 'flexes' && <ChoiceField spec={endedSpec(draft, change)} />}
+          {tally.kind === 'pull' && (
+            <Stretch {...{ tally, unit }} row={trial.row} onChange={(modulus) => change({ modulus })} />
           )}
           ;{' '}
           <WordsField
@@ -174,5 +189,17 @@ export function TallyForm({ trial, number, unit }: Props) {
         <Refusal id={place.refusalId} message={message} />
       </div>
     </SentenceContext>
+  );
+}
+
+/** The line in which what was read off is put in; of a bar that a machine has pulled also the way to its table. */
+export function TallyForm(props: Props) {
+  if (props.trial.values.doing !== 'pull') return <ReadOff {...props} />;
+  return (
+    <div className="pull-form">
+      <p className="small">{PULL.note}</p>
+      <ReadOff {...props} />
+      <ForceTable trial={props.trial} unit={props.unit} />
+    </div>
   );
 }
