@@ -115,7 +115,7 @@ export const TEST_LIMITS: Readonly<Record<Sized, Range>> = {
  * and as thick as the usual one of ISO 527-2, pulled over its 50 mm (from memory).
  */
 export const FIRST_TESTS: TestValues = {
-  piece: 'comb',
+  piece: 'radii',
   doing: 'flexes',
   strips: 5,
   count: 2,
@@ -224,7 +224,7 @@ export function withPiece({ doing }: Pick<TestValues, 'doing'>, piece: PieceId):
 export function withDoing({ piece }: Pick<TestValues, 'piece'>, doing: Doing): Pick<TestValues, 'piece' | 'doing'> {
   if (doing === 'pull' || DOINGS[piece].includes(doing)) return { piece, doing };
   const made = PIECE_IDS.find((one) => DOINGS[one][0] === doing);
-  return { piece: doing === 'flexes' ? 'comb' : (made ?? piece), doing };
+  return { piece: doing === 'flexes' ? 'radii' : (made ?? piece), doing };
 }
 
 /** How a strip of the trial is bent. */

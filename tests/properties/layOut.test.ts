@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { BETWEEN, layOut, MARGIN } from '../../src/core/coupons/layOut.ts';
+import { BETWEEN, layOut } from '../../src/core/coupons/layOut.ts';
+import { MARGIN } from '../../src/core/coupons/onPlate.ts';
 import type { Piece, PlacedPiece } from '../../src/core/coupons/piece.ts';
 import { length } from '../support/generators.ts';
 import '../support/seed.ts';

@@ -1,6 +1,7 @@
 import type { Piece, PieceId } from '../../core/coupons/piece.ts';
 import { useTests, withPiece, type TestValues } from '../../store/tests.ts';
 import { VerdictShape } from '../app/VerdictShape.tsx';
+import { asOnPiece } from './fitted.ts';
 import type { LengthUnit } from '../text/numbers.ts';
 import { pieceNotesText, unfitText } from '../text/plateText.ts';
 import { problemText } from '../text/problemText.ts';
@@ -16,10 +17,9 @@ interface Props {
   readonly unit: LengthUnit;
 }
 
-/** A bar comes with its own length, and with the weight that it is made for. */
 function choose(id: PieceId, pieces: readonly Piece[], values: TestValues): void {
-  const { arm, grams } = pieces.find((piece) => piece.id === id) ?? {};
-  useTests.getState().set({ ...withPiece(values, id), ...(arm && { arm }), ...(grams && { grams }) });
+  const piece = pieces.find((one) => one.id === id);
+  useTests.getState().set({ ...withPiece(values, id), ...asOnPiece(piece, values) });
 }
 
 /** Fig. 3: the pieces on the plate, and what the chosen one is for. */

@@ -61,7 +61,7 @@ function Sheet({ trial, answers, made, unit }: Props) {
   const isBent = doing === 'flexes' || doing === 'mark' || doing === 'hold';
   return (
     <main className="main checks tests">
-      <TrialSentence {...{ trial, unit }} />
+      <TrialSentence {...{ trial, made, unit }} />
       <div className="answer">
         <TestsVerdict {...{ trial, answers }} />
         <LearnedCurve {...{ trial, answers }} />

@@ -6,18 +6,25 @@ import { WordsField } from '../filaments/own/WordsField.tsx';
 import { Live } from '../life/Live.tsx';
 import { percent, setLength, unitAfter, type LengthUnit } from '../text/numbers.ts';
 import { ASKS, LABELS, TESTS, TESTS_SAID } from '../text/testsText.ts';
-import { choiceSpec, filamentSpec, jointSpec, plateSpec, sizedSpec, type Sized } from './specs.ts';
+import { choiceSpec, filamentSpec, jointSpec, plateSpec, sizedSpec, stripSpec, type Sized } from './specs.ts';
+import type { Made } from './pieces.ts';
 import { describe } from './spools.ts';
 import type { Trial } from './trial.ts';
 
 interface Props {
   readonly trial: Trial;
+  readonly made: Made;
   readonly unit: LengthUnit;
 }
 
 type Field = (name: Sized, stop?: string) => ReactNode;
 
-function Thick({ trial, unit, field, stop = ',' }: Props & { readonly field: Field; readonly stop?: string }) {
+function Thick({
+  trial,
+  unit,
+  field,
+  stop = ',',
+}: Omit<Props, 'made'> & { readonly field: Field; readonly stop?: string }) {
   const thickness = `${setLength(trial.thickness, unit)}${unitAfter(unit)}`;
   return (
     <>
@@ -29,8 +36,10 @@ function Thick({ trial, unit, field, stop = ',' }: Props & { readonly field: Fie
   );
 }
 
-function Over({ trial, field }: Pick<Props, 'trial'> & { readonly field: Field }) {
-  const way = <Live spec={choiceSpec('way', trial)} />;
+function Over({ trial, made, field }: Omit<Props, 'unit'> & { readonly field: Field }) {
+  const way = <Live spec={choiceSpec('way', trial, made.pieces)} />;
+  const { chosen } = made;
+  const piece = chosen && (chosen.id === 'comb' || chosen.id === 'creases') ? chosen : undefined;
   if (trial.values.way === 'over')
     return (
       <>
@@ -39,7 +48,7 @@ function Over({ trial, field }: Pick<Props, 'trial'> & { readonly field: Field }
     );
   return (
     <>
-      {way} {field('turn')} over {field('length', ',')}
+      {way} {field('turn')} over {field('length', ',')} {piece && <Live spec={stripSpec(trial, piece)} stop="," />}
     </>
   );
 }
@@ -88,13 +97,13 @@ function Middle(props: Props & { readonly field: Field }) {
 }
 
 /** What is tested, as a sentence with its values live in it. */
-export function TrialSentence({ trial, unit }: Props) {
+export function TrialSentence({ trial, made, unit }: Props) {
   const field: Field = (name, stop = '') => <Live spec={sizedSpec(name, trial, unit)} stop={stop} />;
   const bends = trial.values.doing === 'flexes' || trial.values.doing === 'mark' || trial.values.doing === 'hold';
   return (
     <section className="brief" aria-label={TESTS.says}>
       <Sentence className="check-says">
-        <Live spec={choiceSpec('doing', trial)} /> <Middle {...{ trial, unit, field }} /> for the{' '}
+        <Live spec={choiceSpec('doing', trial, made.pieces)} /> <Middle {...{ trial, made, unit, field }} /> for the{' '}
         <Live spec={jointSpec(trial)} stop="." />
         {bends && (
           <span className="strains">
@@ -109,7 +118,7 @@ export function TrialSentence({ trial, unit }: Props) {
 }
 
 /** Which spool and printer, how the pieces lie and on what plate. */
-function Where({ trial, unit }: Props) {
+function Where({ trial, unit }: Omit<Props, 'made'>) {
   const { values, spool } = trial;
   const set = useTests((state) => state.set);
   const printer = spool?.own.tests.printer ?? values.printer;

@@ -5,12 +5,14 @@ import { everyFilament } from '../../core/material/shelf.ts';
 import { radians } from '../../core/units.ts';
 import { useSession } from '../../store/session.ts';
 import { TEST_LIMITS, useTests, withDoing, type Doing, type TestValues } from '../../store/tests.ts';
+import type { Piece } from '../../core/coupons/piece.ts';
 import type { ChoiceSpec } from '../controls/ChoiceField.tsx';
 import type { QuantityKind } from '../controls/quantity.ts';
 import { stepIn } from '../controls/settle.ts';
 import type { ValueSpec } from '../controls/valueSpec.ts';
 import { sayValue, shownNumber, suffixOf } from '../joints/briefValues.ts';
 import { NO_BREAK, type LengthUnit } from '../text/numbers.ts';
+import { PIECE_WORDS } from '../text/pieceText.ts';
 import {
   DIRECTION_WORDS,
   DOING_WORDS,
@@ -23,6 +25,7 @@ import {
   WAY_WORDS,
   WAYS_WORDS,
 } from '../text/testsText.ts';
+import { asOnPiece, bentLike } from './fitted.ts';
 import { isSpool, type Trial } from './trial.ts';
 
 export interface NumberField {
@@ -168,7 +171,11 @@ export function jointSpec({ joint }: Trial): ChoiceSpec {
   };
 }
 
-export function choiceSpec(name: 'doing' | 'way' | 'ways' | 'lying' | 'direction', { values }: Trial): ChoiceSpec {
+export function choiceSpec(
+  name: 'doing' | 'way' | 'ways' | 'lying' | 'direction',
+  { values }: Trial,
+  pieces: readonly Piece[] = [],
+): ChoiceSpec {
   const make = <T extends string>(
     words: Readonly<Record<T, string>>,
     change?: (value: string) => Partial<TestValues>,
@@ -179,8 +186,20 @@ export function choiceSpec(name: 'doing' | 'way' | 'ways' | 'lying' | 'direction
     options: options(words),
     take: putting(change ?? ((value) => ({ [name]: value }))),
   });
-  if (name === 'doing') return make<Doing>(DOING_WORDS, (value) => withDoing(values, value as Doing));
-  if (name === 'way') return make<Bend['way']>(WAY_WORDS);
+  if (name === 'doing')
+    return make<Doing>(DOING_WORDS, (value) => {
+      const done = withDoing(values, value as Doing);
+      const isOther = done.piece !== values.piece;
+      return {
+        ...done,
+        ...(isOther &&
+          asOnPiece(
+            pieces.find(({ id }) => id === done.piece),
+            values,
+          )),
+      };
+    });
+  if (name === 'way') return make<Bend['way']>(WAY_WORDS, (value) => bentLike(value as Bend['way'], values, pieces));
   if (name === 'direction') return make<PullTally['direction']>(DIRECTION_WORDS);
   return name === 'ways' ? make<FlexTally['ways']>(WAYS_WORDS) : make<Lying>(LYING_WORDS);
 }
@@ -193,5 +212,30 @@ export function knownSpec(name: 'knowsGauge' | 'knowsSpeed', { values }: Trial):
     value: String(values[name]),
     options: options(KNOWN_WORDS[name]),
     take: putting((value) => ({ [name]: value === 'true' })),
+  };
+}
+
+const isLong = (length: number, other: number) => Math.abs(length - other) < 0.005;
+
+/** Which strip of the comb or fold of the ladder is flexed; what is chosen sets how long it is, of folds how thick as well. */
+export function stripSpec({ values }: Trial, piece: Piece): ChoiceSpec {
+  const { strips } = piece;
+  const isCrease = piece.id === 'creases';
+  const now = strips.find(
+    ({ length, count }) => isLong(length, values.length) && (!isCrease || count === values.count),
+  );
+  const { strip } = PIECE_WORDS[piece.id];
+  return {
+    key: 'strip',
+    label: LABELS.strip,
+    value: now ? String(now.number) : '',
+    options: [
+      ...(now ? [] : [{ value: '', text: TESTS.noStrip(strip) }]),
+      ...strips.map(({ number }) => ({ value: String(number), text: `${strip} ${number}` })),
+    ],
+    take: putting((value) => {
+      const { length, count } = strips.find(({ number }) => String(number) === value) ?? values;
+      return { length, ...(isCrease && { count }) };
+    }),
   };
 }

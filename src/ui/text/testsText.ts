@@ -20,6 +20,7 @@ export const TESTS = {
   another: 'Another spool',
   pieces: 'Test pieces',
   toPieces: 'See the pieces to print',
+  noStrip: (strip: string) => `no ${strip} of the piece`,
   ofPlate: 'pieces of the plate',
 } as const;
 
@@ -49,6 +50,7 @@ export const LABELS = {
   radius: 'Radius of the bar',
   turn: 'Turned to',
   length: 'Free length',
+  strip: 'Strip of the piece',
   ways: 'Flexed',
   joint: 'Joint it is for',
   lying: 'Strips lie',

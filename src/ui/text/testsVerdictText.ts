@@ -1,7 +1,9 @@
 /** What the counts make of one joint: before, after, and whether it is reckoned by them. */
 import type { Assessment, Grade } from '../../core/design/assessment.ts';
 import type { LearnedLife } from '../../core/tallies/learned.ts';
-import { cycles, grouped, inHundred, percent } from './numbers.ts';
+import type { ProvenanceKind } from '../../core/material/types.ts';
+import { effortText } from './amountText.ts';
+import { cycles, effortFigure, grouped, inHundred, percent } from './numbers.ts';
 import { figure, type Said } from './said.ts';
 import { countsText } from './testsTallyText.ts';
 import { gradeWord } from './verdictText.ts';
@@ -88,16 +90,32 @@ export function testsSaid(before: Assessment, after: Assessment | undefined, lif
   ];
 }
 
+/** “2.31 % strain, not 2.25 %”: a figure that moved, and what it was. */
+function movedSaid(now: string, was: string, behind: string, mark: ProvenanceKind): Said[] {
+  return now === was ? [] : [[figure(now, mark), `${behind}, not ${was}`]];
+}
+
 /** What tests other than counts have taught, where nothing was counted. */
 export function taughtElse(before: Assessment, after: Assessment): Said {
+  const { provenance } = after;
+  const effort = ({ effort: { effort: value, measure } }: Assessment) => effortText(value, measure);
+  const range = ({ effort: { low, high, effort: value } }: Assessment) =>
+    `${effortFigure(low, value)} to ${effortFigure(high, value)}`;
+  const reach = ` reach ${grouped(after.joint.movement.cycles)}`;
+  const chance = ({ life }: Assessment) => `${inHundred(life.chance)} in 100`;
+  const moved = [
+    ...movedSaid(percent(after.strain.peak), percent(before.strain.peak), ' strain', provenance.strain),
+    ...movedSaid(effort(after), effort(before), ` (${range(after)})`, provenance.effort),
+    ...movedSaid(chance(after), chance(before), reach, provenance.life),
+  ];
+  if (moved.length === 0)
+    return [
+      `No strip is counted yet, and what was measured leaves your ${joint(after)} as it was. Counts would tell more.`,
+    ];
   return [
     `No strip is counted yet, but what was measured already moves your ${joint(after)}: `,
-    figure(percent(after.strain.peak), after.provenance.strain),
-    ` strain, not ${percent(before.strain.peak)}, and `,
-    figure(`${inHundred(after.life.chance)} in 100`, after.provenance.life),
-    ' reach ',
-    figure(grouped(after.joint.movement.cycles)),
-    `, not ${inHundred(before.life.chance)}.`,
+    ...moved.flatMap((said, at) => (at === 0 ? said : [at === moved.length - 1 ? ', and ' : ', ', ...said])),
+    '.',
   ];
 }
 

@@ -94,7 +94,7 @@ describe('pieces and what is done with them', () => {
 
   it('keep the block of radii where strips are flexed over it', () => {
     expect(withDoing({ piece: 'radii' }, 'flexes')).toEqual({ piece: 'radii', doing: 'flexes' });
-    expect(withDoing({ piece: 'bar' }, 'flexes')).toEqual({ piece: 'comb', doing: 'flexes' });
+    expect(withDoing({ piece: 'bar' }, 'flexes')).toEqual({ piece: 'radii', doing: 'flexes' });
   });
 
   it('lie as a crease where they are creases', () => {

@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import type { Piece } from '../../../core/coupons/piece.ts';
 import type { Assessment } from '../../../core/design/assessment.ts';
 import type { LifeNow, NextTest } from '../../../core/tallies/nextTest.ts';
 import { useSpread } from '../../../store/spread.ts';
@@ -27,6 +28,7 @@ const SEED = 1;
 
 interface RowProps {
   readonly trial: Trial;
+  readonly pieces: readonly Piece[];
   readonly a: Assessment;
   readonly test: NextTest;
   readonly now: LifeNow;
@@ -34,7 +36,7 @@ interface RowProps {
   readonly unit: LengthUnit;
 }
 
-function Row({ trial, a, test, now, rank, unit }: RowProps) {
+function Row({ trial, pieces, a, test, now, rank, unit }: RowProps) {
   const name = candidateName(test.candidate, unit);
   const most = a.life.maxReportableCycles;
   const tellsLife = test.doubt.now > test.doubt.after;
@@ -42,7 +44,12 @@ function Row({ trial, a, test, now, rank, unit }: RowProps) {
     <li>
       <span className="rank">{rank}</span>
       <h3>{name}</h3>
-      <button type="button" className="b" aria-label={NEXT.setUpOf(name)} onClick={() => setUp(test.candidate, trial)}>
+      <button
+        type="button"
+        className="b"
+        aria-label={NEXT.setUpOf(name)}
+        onClick={() => setUp(test.candidate, trial, pieces)}
+      >
         {NEXT.setUp}
       </button>
       {tellsLife && <NextBar {...{ now, test, most }} wanted={a.joint.movement.cycles} />}
@@ -74,7 +81,12 @@ function List({ trial, made, a, unit }: Omit<Props, 'answer'> & { readonly a: As
     );
   if (found.tests.length === 0) return <p>{NEXT.none}</p>;
   const row = (test: NextTest, at: number) => (
-    <Row key={candidateName(test.candidate, unit)} {...{ trial, a, test, unit }} now={found.now} rank={at + 1} />
+    <Row
+      key={candidateName(test.candidate, unit)}
+      {...{ trial, pieces, a, test, unit }}
+      now={found.now}
+      rank={at + 1}
+    />
   );
   const rest = found.tests.slice(FIRST_FEW);
   return (

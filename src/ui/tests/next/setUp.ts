@@ -1,6 +1,8 @@
 /** Puts a test that was proposed into the sentence. */
+import type { Piece } from '../../../core/coupons/piece.ts';
 import type { Candidate } from '../../../core/tallies/nextTest.ts';
 import { bentAs, useTests, withDoing, type Doing } from '../../../store/tests.ts';
+import { asOnPiece } from '../fitted.ts';
 import { isFlexes } from '../tally/counting.ts';
 import type { Trial } from '../trial.ts';
 
@@ -13,12 +15,16 @@ const DOING: Readonly<Record<Candidate['what'], Doing>> = {
   hold: 'hold',
 };
 
-export function setUp({ what, piece, bend, strips }: Candidate, { spool }: Trial): void {
-  const { set } = useTests.getState();
+export function setUp({ what, piece, bend, strips }: Candidate, { spool }: Trial, pieces: readonly Piece[]): void {
+  const { set, values } = useTests.getState();
   const whole = spool?.own.tests.tallies.filter(isFlexes).find(({ ended, leftOut }) => ended === 'whole' && !leftOut);
   set({
     ...withDoing({ piece }, DOING[what]),
-    ...(bend ? bentAs(bend) : what === 'flexes' && { way: 'to' as const }),
+    ...asOnPiece(
+      pieces.find(({ id }) => id === piece),
+      values,
+    ),
+    ...(bend && bentAs(bend)),
     ...(strips !== undefined && { strips }),
     // The first of those still whole is taken up again where it stands.
     counting: what === 'goOn' && whole ? { cycles: whole.cycles, from: whole.id } : undefined,

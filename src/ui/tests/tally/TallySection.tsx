@@ -33,9 +33,11 @@ function Empty({ trial }: Pick<Props, 'trial'>) {
     <div className="empty tally-empty">
       <p>{emptyText(trial.row.name, trial.values.doing)}</p>
       <div className="row">
-        <button type="button" className="b" onClick={toPieces}>
-          {TESTS.toPieces}
-        </button>
+        {trial.values.doing !== 'pull' && (
+          <button type="button" className="b" onClick={toPieces}>
+            {TESTS.toPieces}
+          </button>
+        )}
         <button type="button" className="b" onClick={() => addInvented(trial)}>
           {TESTS.tryInvented}
         </button>
