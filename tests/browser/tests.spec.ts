@@ -257,6 +257,42 @@ for (const [piece, put, row] of [
   });
 }
 
+test('the sentence follows the piece: the strip of a comb, the weight of a bar, and what a small plate leaves', async ({
+  page,
+}) => {
+  await open(page);
+  const choose = (name: string) => page.getByRole('radio', { name: new RegExp(name) }).check({ force: true });
+  const strip = page.getByRole('combobox', { name: 'Strip of the piece' });
+  await choose('Strip comb');
+  await expect(field(page, 'Turned to')).toHaveValue('90');
+  await strip.selectOption('strip 1');
+  const shortest = Number(await field(page, 'Free length').inputValue());
+  await strip.selectOption('strip 6');
+  expect(Number(await field(page, 'Free length').inputValue())).toBeGreaterThan(2 * shortest);
+  await page.getByRole('combobox', { name: 'How the strips are bent' }).selectOption('over');
+  await expect(page.getByRole('radio', { name: /Radius block/ })).toBeChecked();
+
+  await page.getByRole('combobox', { name: 'What is done' }).selectOption({ label: 'Hang' });
+  const says = page.getByRole('region', { name: 'Deflection bar' });
+  const grams = await field(page, 'Weight').inputValue();
+  await expect(says).toContainText(`hang about ${grams}`);
+
+  await choose('Radius block');
+  const side = field(page, 'Plate, left to right');
+  await side.fill('120');
+  await side.press('Enter');
+  await expect(page.getByText(/more than the plate of 120 × 220 mm holds/)).toBeHidden();
+  const deep = field(page, 'Plate, front to back');
+  await deep.fill('120');
+  await deep.press('Enter');
+  await expect(page.getByText(/more than the plate of 120 × 120 mm holds, so that it is made smaller/)).toBeVisible();
+  await deep.fill('80');
+  await deep.press('Enter');
+  await side.fill('80');
+  await side.press('Enter');
+  await expect(page.getByText(/^Radius block: .* do not fit on this plate/)).toBeVisible();
+});
+
 test('invented counts are called so, on a spool of their own', async ({ page }) => {
   await open(page);
   await page.getByRole('button', { name: 'Show it with invented counts' }).click();
