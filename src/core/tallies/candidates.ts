@@ -5,17 +5,17 @@ import type { FlexTally } from '../material/tally.ts';
 import type { Filament } from '../material/types.ts';
 import { believedAt, type Planned } from './expectedDoubt.ts';
 import { equivalentOf, flexStrain } from './flexStrain.ts';
-import { foretoldBy } from './learnLife.ts';
+import type { GoingOn } from './goingOn.ts';
+import { countedOf, foretoldBy } from './learnLife.ts';
 import type { LifePosterior } from './lifePosterior.ts';
 import type { Candidate } from './nextTest.ts';
 
-/** A test with what it makes of its strips. */
-export interface Plan {
+/** A test with what it makes of its strips: fresh ones, or those that are still whole. */
+export type Plan = {
   readonly candidate: Candidate;
-  readonly planned: readonly Planned[];
   /** Peak strain, where all strips have the same, as a fraction. */
   readonly strain?: number;
-}
+} & ({ readonly planned: readonly Planned[] } | { readonly goingOn: GoingOn });
 
 /** What candidates are made of. */
 export interface Means {
@@ -52,7 +52,6 @@ function stopOf(x: number, posterior: LifePosterior): number {
 const fresh = (x: number, strips: number, stopAt: number): Planned => ({
   foretold: x,
   stop: Math.log10(stopAt),
-  from: -Infinity,
   strips,
 });
 
@@ -84,29 +83,44 @@ function wholeComb(piece: Piece, means: Means): readonly Plan[] {
   return [{ candidate, planned: lives.map((x) => fresh(x, 1, stopAt)) }];
 }
 
+/** Whose strips these are: loose ones come with the block that they are bent over, folds are the only ones of layers. */
+function pieceOf({ bend, lying }: FlexTally): PieceId {
+  if (bend.way === 'over') return 'radii';
+  return lying === 'crease' ? 'creases' : 'comb';
+}
+
 const keyOf = ({ bend, thickness, lying, ways }: FlexTally): string => JSON.stringify([bend, thickness, lying, ways]);
 
-/** Strips that are still whole and bent alike, to go on with. */
+/** Strips that are still whole, those bent alike together. */
+function stillWhole(flexes: readonly FlexTally[]): readonly (readonly [FlexTally, ...FlexTally[]])[] {
+  const alike = new Map<string, [FlexTally, ...FlexTally[]]>();
+  for (const tally of flexes) {
+    if (tally.ended !== 'whole' || tally.leftOut) continue;
+    const others = alike.get(keyOf(tally));
+    if (others) others.push(tally);
+    else alike.set(keyOf(tally), [tally]);
+  }
+  return Array.from(alike.values());
+}
+
+/** Going on with strips that are still whole. */
 function goOns({ flexes, prior, posterior }: Means): readonly Plan[] {
-  const whole = flexes.filter(({ ended, leftOut }) => ended === 'whole' && !leftOut);
-  const alike = new Set(whole.map(keyOf));
-  return [...alike].flatMap((key) => {
-    const strips = whole.filter((tally) => keyOf(tally) === key);
+  return stillWhole(flexes).flatMap((strips) => {
     const [first] = strips;
-    if (!first) return [];
     const x = foretoldBy(equivalentOf(first, prior), prior.life);
     const most = Math.max(...strips.map(({ cycles }) => cycles));
     const stopAt = Math.max(stopFor(AS_OFTEN * most), stopOf(x, posterior));
     if (!(stopAt > most)) return [];
-    const piece = first.bend.way === 'over' ? ('radii' as const) : ('comb' as const);
-    const candidate: Candidate = { what: 'goOn', piece, bend: first.bend, strips: strips.length, stopAt };
-    const planned = strips.map(({ cycles }): Planned => ({
-      foretold: x,
-      stop: Math.log10(stopAt),
-      from: Math.log10(cycles),
-      strips: 1,
-    }));
-    return [{ candidate, strain: flexStrain(first).peak, planned }];
+    const candidate: Candidate = {
+      what: 'goOn',
+      piece: pieceOf(first),
+      bend: first.bend,
+      strips: strips.length,
+      stopAt,
+      from: first.id,
+    };
+    const goingOn = { foretold: x, stop: Math.log10(stopAt), from: strips.map(({ cycles }) => countedOf(cycles)) };
+    return [{ candidate, strain: flexStrain(first).peak, goingOn }];
   });
 }
 

@@ -3,44 +3,34 @@ import { normalCdf } from '../numeric/normal.ts';
 import { hazard } from '../numeric/normalTail.ts';
 import type { LifePosterior, Possible } from './lifePosterior.ts';
 
-/** Strips alike that are to be flexed until they break or until counting stops; of some so many flexes are behind them. */
+/** Fresh strips alike that are to be flexed until they break or until counting stops. */
 export interface Planned {
   /** log10 of the life that the prior foretells. */
   readonly foretold: number;
-  /** log10 of the count at which it stops, and of the one that they have survived; −Infinity for fresh ones. */
+  /** log10 of the count at which it stops. */
   readonly stop: number;
-  readonly from: number;
   readonly strips: number;
 }
 
 /** Curves less likely than this change no average. */
 const TOO_RARE = 1e-5;
 
-/** Second derivative of −ln Q: what a strip that is whole at z tells, against one that broke. */
-function toldWhole(z: number): number {
-  if (z === -Infinity) return 0;
-  const h = hazard(z);
-  return h * (h - z);
-}
-
 /**
- * What a strip that has survived so far is expected to tell, against one that broke.
+ * What a fresh strip is expected to tell, against one that broke.
  *
- *     i = p + (1 − p)·h₁·(h₁ − z₁) − h₀·(h₀ − z₀),   p = (Q₀ − Q₁)/Q₀,   h = φ/Q
+ *     i = 1 − Q + Q·h·(h − z),   h = φ/Q
  *
- * with z₀ where it stands and z₁ where counting stops; 1 where it surely breaks, next to nothing where it surely does not.
+ * with z where counting stops; 1 where it surely breaks, next to nothing where it surely does not.
  *
- * @param from - z₀ [σ]; −Infinity for a fresh strip
- * @param stop - z₁ [σ], > z₀
+ * @param stop - z [σ]
  * @returns share [-], 0 to 1
  *
  * Source: censored-likelihood.
- * @example expectedTold(-Infinity, 0) // → 0.818309886
+ * @example expectedTold(0) // → 0.818309886
  */
-export function expectedTold(from: number, stop: number): number {
-  const alive = normalCdf(-from);
-  const whole = alive > 0 ? Math.min(1, normalCdf(-stop) / alive) : 0;
-  return Math.max(0, 1 - whole + whole * toldWhole(stop) - toldWhole(from));
+export function expectedTold(stop: number): number {
+  const [whole, h] = [normalCdf(-stop), hazard(stop)];
+  return 1 - whole + whole * h * (h - stop);
 }
 
 /** Variance of δ at a place for one possible curve, after what it would make the strips tell. */
@@ -53,10 +43,9 @@ function varianceAfter(
   const { levelVariance: a, covariance: c, slopeVariance: b, pivot } = posterior;
   const det = a * b - c * c;
   let [ll, ls, ss] = [b / det, -c / det, a / det];
-  for (const { foretold, stop, from, strips } of planned) {
+  for (const { foretold, stop, strips } of planned) {
     const away = foretold - pivot;
-    const z = (count: number) => (count - foretold - level - slope * away) / sigma;
-    const told = (strips * expectedTold(z(from), z(stop))) / sigma ** 2;
+    const told = (strips * expectedTold((stop - foretold - level - slope * away) / sigma)) / sigma ** 2;
     ll += told;
     ls += told * away;
     ss += told * away * away;
@@ -71,10 +60,10 @@ function varianceAfter(
  *     E(s²) = Σ w·(h·(V⁻¹ + Σ n·i/σ²·h_k·h_kᵀ)⁻¹·hᵀ),   h = (1, x − pivot)
  *
  * over all curves that may be the true one, each with its likelihood w. The strips tell as much as a normal law would, which is
- * exact where all break and σ is known.
+ * exact where all break and σ is known. Of strips that have survived for long it is not: see `varianceGoingOn`.
  *
  * @param posterior - what is believed now, in decades of life [-]
- * @param planned - strips to be flexed, in decades of life [-]
+ * @param planned - fresh strips to be flexed, in decades of life [-]
  * @param x - log10 of the life that the prior foretells for the joint [-]
  * @returns variance in decades² [-]
  *

@@ -45,12 +45,25 @@ export function foretoldBy(equivalent: number, life: Pick<StrainLifeCurve, 'A' |
   return Math.log10(Math.max(LEAST_FORETOLD, lifeAtStrain(equivalent, endless)));
 }
 
+/**
+ * Decades of a count.
+ *
+ * @param cycles - flexes [-], ≥ 0
+ * @returns log10 N [-]; nought counts as half a flex
+ *
+ * Source: strain-life.
+ * @example countedOf(1000) // → 3
+ */
+export function countedOf(cycles: number): number {
+  return Math.log10(Math.max(LEAST_COUNT, cycles));
+}
+
 /** Nothing where a figure is none: `checkTally` says so where it is entered. */
 function usable(tally: FlexTally, prior: Filament): readonly Usable[] {
   const { peak: strain } = flexStrain(tally);
   const equivalent = equivalentOf(tally, prior);
   if (!(equivalent > 0 && equivalent < Infinity && tally.cycles >= 0 && tally.cycles < Infinity)) return [];
-  const counted = Math.log10(Math.max(LEAST_COUNT, tally.cycles));
+  const counted = countedOf(tally.cycles);
   const seen = { foretold: foretoldBy(equivalent, prior.life), counted, whole: tally.ended === 'whole' };
   return [{ tally, strain, equivalent, seen }];
 }

@@ -10,6 +10,8 @@ export interface Candidate {
   readonly bend?: Bend;
   readonly strips?: number;
   readonly stopAt?: number;
+  /** Of going on: key of the tally of the first strip. */
+  readonly from?: string;
 }
 
 /** From here to there. */

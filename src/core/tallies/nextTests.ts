@@ -9,6 +9,7 @@ import { normalCdf, normalQuantile } from '../numeric/normal.ts';
 import { CALIPER_SIGMA } from '../print/spread.ts';
 import { flexPlans, type Plan } from './candidates.ts';
 import { believedAt, expectedFlexes, expectedVariance } from './expectedDoubt.ts';
+import { varianceGoingOn } from './goingOn.ts';
 import { believedOf, foretoldBy } from './learnLife.ts';
 import type { LifePosterior } from './lifePosterior.ts';
 import type { Candidate, LifeNow, NextTest } from './nextTest.ts';
@@ -127,12 +128,22 @@ const gramsOf = ({ pieces, density }: NextAsked, { piece, what }: Candidate): nu
 };
 
 /** Flexes expected of all strips of a plan. */
-function flexesOf({ planned }: Plan, posterior: LifePosterior): number {
-  return planned.reduce((sum, { foretold, stop, from, strips }) => {
+function flexesOf(plan: Plan, posterior: LifePosterior): number {
+  const each = (foretold: number, stop: number, from: number): number => {
     const { shift, variance } = believedAt(posterior, foretold);
     const sigma = Math.sqrt(variance + posterior.scatter ** 2);
-    return sum + strips * expectedFlexes(10 ** from, 10 ** stop, foretold + shift, sigma);
-  }, 0);
+    return expectedFlexes(from, 10 ** stop, foretold + shift, sigma);
+  };
+  if ('planned' in plan) {
+    return plan.planned.reduce((sum, { foretold, stop, strips }) => sum + strips * each(foretold, stop, 0), 0);
+  }
+  const { foretold, stop, from } = plan.goingOn;
+  return from.reduce((sum, count) => sum + each(foretold, stop, 10 ** count), 0);
+}
+
+/** What is left of the doubt about the curve. */
+function varianceLeft(plan: Plan, posterior: LifePosterior, x: number): number {
+  return 'planned' in plan ? expectedVariance(posterior, plan.planned, x) : varianceGoingOn(posterior, plan.goingOn, x);
 }
 
 function toldBy(asked: NextAsked, now: Known, after: Known, candidate: Candidate): NextTest {
@@ -148,7 +159,7 @@ function toldBy(asked: NextAsked, now: Known, after: Known, candidate: Candidate
 
 function flexTests(asked: NextAsked, posterior: LifePosterior, known: Known, x: number): readonly NextTest[] {
   return flexPlans({ ...asked, posterior }).map((plan) => {
-    const after = { ...known, curve: Math.min(known.curve, expectedVariance(posterior, plan.planned, x)) };
+    const after = { ...known, curve: Math.min(known.curve, varianceLeft(plan, posterior, x)) };
     const flexes = Math.round(flexesOf(plan, posterior));
     const { strain } = plan;
     const told = toldBy(asked, known, after, plan.candidate);
@@ -187,7 +198,7 @@ const gain = ({ effort }: NextTest): number => (effort ? effort.now - effort.aft
  * Tests that could be made for a joint, those that are expected to narrow most what is not known of its life first.
  *
  * Strips narrow the curve by what they are expected to tell, whether they break before counting stops or not
- * (`expectedVariance`); a ladder narrows what the thickness adds. What one print differs from the next stays, whatever is tested.
+ * (`expectedVariance`, `varianceGoingOn`); a ladder narrows what the thickness adds. What one print differs from the next stays, whatever is tested.
  *
  * @param asked - the joint with its doubt, what was flexed, the row that stands behind, pieces, density [g/mm³]
  * @returns what is known now, and tests; none where the first flex breaks the joint

@@ -1,7 +1,7 @@
 /** Puts a test that was proposed into the sentence. */
 import type { Piece } from '../../../core/coupons/piece.ts';
 import type { Candidate } from '../../../core/tallies/nextTest.ts';
-import { bentAs, useTests, withDoing, type Doing } from '../../../store/tests.ts';
+import { bentAs, useTests, withDoing, type Doing, type TestValues } from '../../../store/tests.ts';
 import { asOnPiece } from '../fitted.ts';
 import { isFlexes } from '../tally/counting.ts';
 import type { Trial } from '../trial.ts';
@@ -15,19 +15,31 @@ const DOING: Readonly<Record<Candidate['what'], Doing>> = {
   hold: 'hold',
 };
 
-export function setUp({ what, piece, bend, strips }: Candidate, { spool }: Trial, pieces: readonly Piece[]): void {
+/** The strip that is gone on with, with what the sentence says of it beside its bend. */
+function goneOn(from: string | undefined, { spool }: Trial, piece: Piece | undefined): Partial<TestValues> {
+  const tally = spool?.own.tests.tallies.filter(isFlexes).find(({ id }) => id === from);
+  if (!tally) return { counting: undefined };
+  const { id, cycles, ways, lying, thickness } = tally;
+  const off = (strip: { readonly thickness: number }) => Math.abs(strip.thickness - thickness);
+  const fold = piece?.id === 'creases' ? piece.strips.toSorted((one, other) => off(one) - off(other))[0] : undefined;
+  return {
+    counting: { cycles, from: id },
+    ways,
+    // A fold is of layers whatever the others are, and is told by how many.
+    ...(piece?.id === 'creases' ? fold && { count: fold.count } : { lying }),
+  };
+}
+
+export function setUp(candidate: Candidate, trial: Trial, pieces: readonly Piece[]): void {
+  const { what, piece: wanted, bend, strips, from } = candidate;
   const { set, values } = useTests.getState();
-  const whole = spool?.own.tests.tallies.filter(isFlexes).find(({ ended, leftOut }) => ended === 'whole' && !leftOut);
+  const piece = pieces.find(({ id }) => id === wanted);
   set({
-    ...withDoing({ piece }, DOING[what]),
-    ...asOnPiece(
-      pieces.find(({ id }) => id === piece),
-      values,
-    ),
+    ...withDoing({ piece: wanted }, DOING[what]),
+    ...asOnPiece(piece, values),
     ...(bend && bentAs(bend)),
     ...(strips !== undefined && { strips }),
-    // The first of those still whole is taken up again where it stands.
-    counting: what === 'goOn' && whole ? { cycles: whole.cycles, from: whole.id } : undefined,
+    ...goneOn(from, trial, piece),
   });
   document.querySelector('.brief .v input')?.scrollIntoView({ block: 'center' });
 }
