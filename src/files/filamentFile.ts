@@ -14,6 +14,7 @@ const KIND = {
   noun: 'file of filaments',
   newest: FILAMENT_VERSION,
   maxBytes: MAX_PART_BYTES,
+  smaller: 'holds too many tallies; put fewer filaments into one file',
 } as const;
 
 /**

@@ -13,6 +13,8 @@ interface FileKind {
   /** Newest version that can be read. */
   readonly newest: number;
   readonly maxBytes: number;
+  /** What would help where one of them is too large. */
+  readonly smaller?: string;
 }
 
 /** Text from bytes of UTF-8, with or without its mark. */
@@ -31,8 +33,9 @@ export function textOf(bytes: Uint8Array, kind: FileKind): Result<string> {
   }
 }
 
-function tooLarge<T>(size: number, { noun, maxBytes }: FileKind): Result<T> {
-  const message = `The file holds ${size} bytes, a ${noun} at most ${maxBytes}; it is not a ${noun} or holds far more than one`;
+function tooLarge<T>(size: number, { noun, maxBytes, smaller }: FileKind): Result<T> {
+  const help = smaller ?? 'holds far more than one';
+  const message = `The file holds ${size} bytes, a ${noun} at most ${maxBytes}; it is not a ${noun} or ${help}`;
   return fail({ code: 'too-large', message, value: size, limit: maxBytes });
 }
 

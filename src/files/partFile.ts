@@ -14,7 +14,13 @@ import { MIGRATIONS, migrate, versionAfter, type Migration } from './partMigrati
 import { documentShape } from './partShape.ts';
 import { capped, ignoredFields, shapeProblem } from './shape.ts';
 
-const KIND = { format: PART_FORMAT, noun: 'part', newest: versionAfter(MIGRATIONS), maxBytes: MAX_PART_BYTES } as const;
+const KIND = {
+  format: PART_FORMAT,
+  noun: 'part',
+  newest: versionAfter(MIGRATIONS),
+  maxBytes: MAX_PART_BYTES,
+  smaller: 'brings filaments with too many tallies; export those filaments one by one and remove tallies or filaments',
+} as const;
 
 export interface PartOnFile {
   readonly part: Part;

@@ -2,16 +2,8 @@ import { create } from 'zustand';
 import { putOnShelf } from '../core/material/shelf.ts';
 import type { OwnFilament } from '../core/material/types.ts';
 import { listenToOtherWindows } from './otherWindows.ts';
-import {
-  dropSetAside,
-  findSaved,
-  type Found,
-  type PartStorage,
-  savedNow,
-  savePart,
-  type SetAside,
-} from './savedPart.ts';
-import { findShelf, saveShelf, shelfNow } from './savedShelf.ts';
+import type { Found, SetAside } from './found.ts';
+import { type PartStorage, savePart, saveShelf } from './savedPart.ts';
 import { withUnknown } from './shelf.ts';
 import { browserStorage, keepOpenJoint, readOpenJoint } from './preferences.ts';
 import { createSaver, type Kept, type Saver } from './saver.ts';
@@ -62,8 +54,12 @@ export async function startKeeping(storage: PartStorage): Promise<void> {
   keepChanges(storage, shelf);
 }
 
+const reader = () => import('./found.ts');
+
 /** The shelf first: the joints of the part name what is on it. */
 async function findAll(storage: PartStorage): Promise<[readonly OwnFilament[], Found]> {
+  if ((await storage.keys()).length === 0) return [[], { filaments: [], setAside: [] }];
+  const { findShelf, findSaved } = await reader();
   const shelf = await findShelf(storage);
   putOnShelf(shelf);
   return [shelf, await findSaved(storage)];
@@ -81,7 +77,9 @@ function keepChanges(storage: PartStorage, found: readonly OwnFilament[]): void 
   let isTaking = false;
   async function heard(): Promise<void> {
     useKeeping.setState({ savedElsewhere: true });
-    const saved = await shelfNow(storage).catch(() => undefined);
+    const saved = await reader()
+      .then(({ shelfNow }) => shelfNow(storage))
+      .catch(() => undefined);
     if (saved === undefined) return;
     // What another window saved is not a change here, and saving it again would put this part over the other's.
     isTaking = true;
@@ -91,9 +89,10 @@ function keepChanges(storage: PartStorage, found: readonly OwnFilament[]): void 
   const windows = listenToOtherWindows(() => void heard());
   const write = async (part: Parameters<Saver['save']>[0]) => {
     const { own } = useSession.getState();
+    // The part first, which brings along the filaments that it uses: it is kept where the shelf has grown too large to be.
+    await savePart(storage, part);
     if (own !== onDisk) await saveShelf(storage, own);
     onDisk = own;
-    await savePart(storage, part);
     windows.tellSaved();
     useKeeping.setState({ savedElsewhere: false });
   };
@@ -110,7 +109,7 @@ function keepChanges(storage: PartStorage, found: readonly OwnFilament[]): void 
 
 /** Puts what another window saved in the place of this part; it can be undone. */
 export async function openSavedElsewhere(storage: PartStorage, said: string): Promise<void> {
-  const saved = await savedNow(storage);
+  const saved = await (await reader()).savedNow(storage);
   const { own, replacePart } = useSession.getState();
   if (saved !== undefined) replacePart(saved.part, said, withUnknown(own, saved.filaments));
   useKeeping.setState({ savedElsewhere: false });
@@ -118,6 +117,6 @@ export async function openSavedElsewhere(storage: PartStorage, said: string): Pr
 
 /** Lets go of something that was set aside. */
 export async function letGo(storage: PartStorage, key: string): Promise<void> {
-  await dropSetAside(storage, key);
+  await (await reader()).dropSetAside(storage, key);
   useKeeping.setState((state) => ({ setAside: state.setAside.filter((one) => one.key !== key) }));
 }

@@ -1,6 +1,6 @@
 /** Tables of separated values: RFC 4180, and what programs of several countries make of it. */
 import { fail, ok, type Result } from '../../core/result.ts';
-import { MAX_PART_BYTES } from '../limits.ts';
+import { MAX_TABLE_BYTES } from '../limits.ts';
 
 export const SEPARATORS = [',', ';', '\t'] as const;
 export type Separator = (typeof SEPARATORS)[number];
@@ -22,9 +22,9 @@ export interface CsvRow {
  * @returns the text without its mark
  */
 export function csvText(given: string | Uint8Array): Result<string> {
-  if (given.length > MAX_PART_BYTES) {
-    const message = `The table holds ${given.length} characters, at most ${MAX_PART_BYTES} are read; take a part of it`;
-    return fail({ code: 'too-large', message, value: given.length, limit: MAX_PART_BYTES });
+  if (given.length > MAX_TABLE_BYTES) {
+    const message = `The table holds ${given.length} characters, at most ${MAX_TABLE_BYTES} are read; take a part of it`;
+    return fail({ code: 'too-large', message, value: given.length, limit: MAX_TABLE_BYTES });
   }
   return ok((typeof given === 'string' ? given : decoded(given)).replace(/^\uFEFF/, ''));
 }

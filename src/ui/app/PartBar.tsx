@@ -1,5 +1,6 @@
 import { writePart } from '../../files/partText.ts';
 import { demoPart } from '../../store/demoPart.ts';
+import { readable } from '../../store/readable.ts';
 import { useSession } from '../../store/session.ts';
 import { NEW_PART_NAME, partFileName, SAID } from '../text/shellText.ts';
 import { CopyLink } from './CopyLink.tsx';
@@ -10,7 +11,12 @@ import { useChooser } from './useChooser.tsx';
 
 function exportPart(): void {
   const { part } = useSession.getState();
-  download(partFileName(part.name), writePart(part));
+  const name = partFileName(part.name);
+  // Where it could not be read back that is said, and nothing is handed out.
+  readable(writePart(part)).then(
+    (text) => download(name, text),
+    () => {},
+  );
 }
 
 function beginNewPart(): void {

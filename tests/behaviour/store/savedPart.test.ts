@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { dropSetAside, findSaved, savedNow, savePart, type PartStorage } from '../../../src/store/savedPart.ts';
+import { dropSetAside, findSaved, savedNow } from '../../../src/store/found.ts';
+import { savePart, type PartStorage } from '../../../src/store/savedPart.ts';
 import { partOf } from '../../support/storeJoints.ts';
 
 function mapStorage(entries: Readonly<Record<string, unknown>> = {}) {
