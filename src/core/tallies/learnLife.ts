@@ -204,7 +204,7 @@ function curveBy(life: StrainLifeCurve, now: LifePosterior, strips: readonly Usa
     b: life.b / beta,
     B: life.B * per ** life.c,
     c: life.c / beta,
-    sigmaLog10N: now.scatter,
+    sigmaLog10N: Math.max(now.scatter, CURVE_LIMITS.sigmaLog10N.min),
     maxReportableCycles: Math.max(life.maxReportableCycles, longest),
     ...doubtBy(now),
     certainty: 'by your own test',

@@ -137,6 +137,11 @@ function withLaid(row: OwnFilament, laid: Laid): OwnFilament {
   return Object.keys(laid).length > 0 ? { ...others, laid } : others;
 }
 
+/** Always summed in one order, so that the order of entry does not change the last figure. */
+function inOneOrder(tallies: readonly Tally[]): readonly Tally[] {
+  return tallies.toSorted((one, other) => Number(one.id > other.id) - Number(one.id < other.id));
+}
+
 /**
  * A row as its tallies make it, and all that they say.
  *
@@ -152,7 +157,7 @@ function withLaid(row: OwnFilament, laid: Laid): OwnFilament {
 export function learnRow(row: OwnFilament, prior: Filament): { readonly row: OwnFilament; readonly learned: Learned } {
   // As a copy of it is, so that its values can be told from those that somebody has set by hand.
   const whole = ownFrom(prior, row.name, row.id);
-  const said = told(whole, row.own.tests?.tallies ?? []);
+  const said = told(whole, inOneOrder(row.own.tests?.tallies ?? []));
   const { life, told: learned } = lifeBy(row, whole, said);
   const properties = propertiesBy(row, whole, taughtValues(whole, learned));
   return sound({ ...withLaid(row, { ...prior.laid, ...laidBy(learned) }), properties, life }, whole, learned);

@@ -46,10 +46,21 @@ const SCATTER_DOUBT = 0.3;
 const LEAST_STRETCH = 0.35;
 /** Keeps the top of the hill off the edge of what is allowed while it is looked for; no weight knows of it. */
 const EDGE = 0.05;
+/**
+ * Specimens never scatter by less than this share of what the row says, which is seven standard deviations below it: dozens of
+ * counts that are alike to the last flex would else ask for none at all, and no curve but one would be possible.
+ */
+const LEAST_SCATTER = 0.1;
+/** How steeply the hill falls below that while its top is looked for, in ln σ: hundreds of such counts push no farther. */
+const WALL = 0.002;
 /** The grid: every so many standard deviations, out to so many. A sum over a bell in steps of one is right to e^(−2π²), 3·10⁻⁹. */
 const GRID = { step: 1, reach: 6 } as const;
 
 const ROOM = (slope: number): number => 1 + slope - LEAST_STRETCH;
+
+/** How far ln σ lies below the least scatter; nought above it. */
+const below = ({ scatter }: LifePrior, logSigma: number): number =>
+  Math.max(0, Math.log(LEAST_SCATTER * scatter) - logSigma);
 
 /** Centred so that the mean square of σ is what the row says: then the bands of a row do not jump at the first count. */
 const middleOf = ({ scatter }: LifePrior): number => Math.log(scatter) - SCATTER_DOUBT ** 2;
@@ -59,20 +70,21 @@ function priorLog(prior: LifePrior, [level, slope, logSigma]: LineAt): number {
   return -0.5 * ((level / prior.level) ** 2 + (slope / prior.slope) ** 2 + off * off);
 }
 
-const ofSlope = (i: number, amount: number): number => (i === 1 ? amount : 0);
-
 function hillOf(prior: LifePrior, strips: readonly LoggedStrip[]): (place: readonly number[]) => Hill {
   const precision = [prior.level ** -2, prior.slope ** -2, SCATTER_DOUBT ** -2];
   return ([level = 0, slope = 0, logSigma = 0]) => {
     const line: LineAt = [level, slope, logSigma];
-    const room = ROOM(slope);
+    const [room, under] = [ROOM(slope), below(prior, logSigma)];
     const { value, gradient, curvature } = likelihoodHill(strips, line);
     const off = [level, slope, logSigma - middleOf(prior)];
+    const edge = EDGE * Math.log(room) - 0.5 * (under / WALL) ** 2;
+    const steep = [0, EDGE / room, under / WALL ** 2];
+    const bends = [0, EDGE / room ** 2, under > 0 ? WALL ** -2 : 0];
     return {
-      value: room > 0 ? value + priorLog(prior, line) + EDGE * Math.log(room) : -Infinity,
-      gradient: gradient.map((g, i) => g - (precision[i] ?? 0) * (off[i] ?? 0) + ofSlope(i, EDGE / room)),
+      value: room > 0 ? value + priorLog(prior, line) + edge : -Infinity,
+      gradient: gradient.map((g, i) => g - (precision[i] ?? 0) * (off[i] ?? 0) + (steep[i] ?? 0)),
       curvature: curvature.map((row, i) =>
-        row.map((bend, j) => bend - (i === j ? (precision[i] ?? 0) + ofSlope(i, EDGE / room ** 2) : 0)),
+        row.map((bend, j) => bend - (i === j ? (precision[i] ?? 0) + (bends[i] ?? 0) : 0)),
       ),
     };
   };
@@ -96,7 +108,7 @@ function weighed(prior: LifePrior, strips: readonly LoggedStrip[], { centre, roo
   const lines = BALL.map((steps) =>
     centre.map((middle, i) => steps.reduce((sum, u, j) => sum + (root[i]?.[j] ?? 0) * u, middle)),
   ) as unknown as readonly LineAt[];
-  const allowed = lines.filter(([, slope]) => ROOM(slope) > 0);
+  const allowed = lines.filter(([, slope, logSigma]) => ROOM(slope) > 0 && below(prior, logSigma) === 0);
   const logs = allowed.map((line) => logLikelihood(strips, line) + priorLog(prior, line));
   const top = Math.max(...logs);
   const sum = logs.reduce((total, log) => total + Math.exp(log - top), 0);

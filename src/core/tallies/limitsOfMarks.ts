@@ -6,7 +6,7 @@ import { normalQuantile } from '../numeric/normal.ts';
 import { equivalentOf, flexStrain } from './flexStrain.ts';
 import type { LearnedFigure } from './learned.ts';
 import { taughtBy } from './taught.ts';
-import { oddTried, thresholdBy, type Tried } from './threshold.ts';
+import { thresholdBy, type Tried } from './threshold.ts';
 
 const TENTH = normalQuantile(0.9);
 /** What is known of the strain that breaks at once before anything has been bent: within a factor of two. Our judgement. */
@@ -50,7 +50,7 @@ export function allowableOfMarks(prior: Filament, tallies: readonly Tally[]): Le
     strain: strainOf(tally, prior),
     happened: tally.looks !== 'unmarked',
   }));
-  const { p10, p50 } = thresholdBy(before, tried);
+  const { p10, p50, odd } = thresholdBy(before, tried);
   const value: Quantity = {
     typical: p10,
     low: p10 ** 2 / p50,
@@ -59,7 +59,7 @@ export function allowableOfMarks(prior: Filament, tallies: readonly Tally[]): Le
     direction: 'along lines',
     provenance: taughtBy(by.length, 'strip laid over a bar', 'strips laid over bars'),
   };
-  return { value, by, odd: oddTried(before, tried) };
+  return { value, by, odd };
 }
 
 /**
@@ -86,6 +86,6 @@ export function breakOfMarks(prior: Filament, tallies: readonly Tally[]): Learne
   const tried = [...marks, ...flexes];
   if (!tried.some(({ strain, happened }) => happened || strain > firstFlexBreakStrain)) return undefined;
   const before = { mean: Math.log(firstFlexBreakStrain), sigma: BREAK_SIGMA };
-  const { p50 } = thresholdBy(before, tried);
-  return { value: p50, by: tried.map(({ tally }) => tally), odd: oddTried(before, tried) };
+  const { p50, odd } = thresholdBy(before, tried);
+  return { value: p50, by: tried.map(({ tally }) => tally), odd };
 }

@@ -15,6 +15,8 @@ const RULER_SIGMA: Mm = 0.5;
 /** Share by which a stiffness from a pulled bar may be off, one standard deviation: how its stretch is measured. Our judgement. */
 const PULLED_SIGMA = 0.08;
 const TENTH = normalQuantile(0.9);
+/** A row that gives its stiffness without a range is not beyond all doubt, one standard deviation. Our judgement. */
+const LEAST_DOUBT = 0.01;
 
 /**
  * Modulus of a bar that is clamped at one end and hangs down under a weight at the other.
@@ -103,7 +105,7 @@ export function modulusOfSag(
     .flatMap((tally) => readingOf(prior, tally) ?? []);
   if (readings.length === 0) return undefined;
   const { typical, low = typical / 1.3, high = typical * 1.3, unit } = bendingModulus(prior, acrossLayers);
-  const before = { mean: Math.log(typical), sigma: Math.log(high / low) / (2 * TENTH) };
+  const before = { mean: Math.log(typical), sigma: Math.max(LEAST_DOUBT, Math.log(high / low) / (2 * TENTH)) };
   const shared = thicknessWithin(readings.flatMap(({ tally }) => (tally.kind === 'sag' ? [tally] : [])));
   const { mean, sigma } = believed(before, readings, shared);
   const by = readings.map(({ tally }) => tally);
