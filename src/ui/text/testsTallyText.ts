@@ -2,7 +2,7 @@
 import type { Tally, TallyKind, MarkTally } from '../../core/material/tally.ts';
 import type { Doing } from '../../store/tests.ts';
 import { GRAVITY } from '../tests/weight.ts';
-import { angle, grouped, inWords, length, NO_BREAK, percent, setLength, type LengthUnit } from './numbers.ts';
+import { angle, counted, grouped, inWords, length, NO_BREAK, percent, setLength, type LengthUnit } from './numbers.ts';
 import { capital } from './said.ts';
 import { bendText } from './testsText.ts';
 
@@ -60,11 +60,11 @@ export function tallyText(tally: Tally, unit: LengthUnit): string {
     case 'flexes':
       return `${grouped(tally.cycles)}, ${tally.ended === 'broke' ? TALLY.broke : TALLY.whole}`;
     case 'thickness':
-      return `${tally.count} ${tally.countOf}: ${mm(tally.measured)}`;
+      return `${counted(tally.count, tally.countOf.slice(0, -1))}: ${mm(tally.measured)}`;
     case 'mark':
       return `${bendText({ way: 'over', radius: tally.radius }, unit)}: ${LOOKS[tally.looks]}`;
     case 'sag':
-      return `${grouped(gramsOf(tally.force))}${NO_BREAK}g: ${mm(tally.sag)}`;
+      return `${gramsText(tally.force)}: ${mm(tally.sag)}`;
     case 'hold':
       return `${Number(tally.hours.toPrecision(3))}${NO_BREAK}h: ${angle(tally.left)} left of ${angle(tally.held)}`;
     case 'pull':
@@ -73,7 +73,11 @@ export function tallyText(tally: Tally, unit: LengthUnit): string {
 }
 
 const stress = (mpa: number) => `${mpa < 1000 ? Number(mpa.toPrecision(3)) : grouped(mpa)}${NO_BREAK}MPa`;
-const gramsOf = (force: number) => Math.round((force / GRAVITY) * 1e6) / 1000;
+/** “100 g”, “2.5 g”: as it stands on the weight. */
+function gramsText(force: number): string {
+  const grams = force / GRAVITY;
+  return `${grams < 100 ? Number(grams.toPrecision(3)) : grouped(grams)}${NO_BREAK}g`;
+}
 
 /** With what it was measured, in the second column. */
 export function madeWith(tally: Tally, unit: LengthUnit): string {
@@ -82,11 +86,11 @@ export function madeWith(tally: Tally, unit: LengthUnit): string {
     case 'flexes':
       return `${setLength(tally.thickness, unit)} ${bendText(tally.bend, unit)}`;
     case 'thickness':
-      return `${tally.count} ${tally.countOf}, set to ${mm(tally.set)}`;
+      return `${counted(tally.count, tally.countOf.slice(0, -1))}, set to ${mm(tally.set)}`;
     case 'mark':
       return `${setLength(tally.thickness, unit)} ${bendText({ way: 'over', radius: tally.radius }, unit)}`;
     case 'sag':
-      return `${grouped(gramsOf(tally.force))}${NO_BREAK}g at ${mm(tally.length)}`;
+      return `${gramsText(tally.force)} at ${mm(tally.length)}`;
     case 'hold':
       return `${Number(tally.hours.toPrecision(3))}${NO_BREAK}h over R${NO_BREAK}${setLength(tally.radius, unit, 0)}`;
     case 'pull':

@@ -5,6 +5,7 @@ import { problemText } from '../../text/problemText.ts';
 import { bendText, strainText, TESTS } from '../../text/testsText.ts';
 import { countsText, emptyText, HEADS, oneOf, TALLY, tallyText } from '../../text/testsTallyText.ts';
 import { addInvented } from '../invented.ts';
+import { LearnedFigures } from '../learned/LearnedFigures.tsx';
 import { learned } from '../spools.ts';
 import type { Trial } from '../trial.ts';
 import { Counter } from './Counter.tsx';
@@ -112,6 +113,7 @@ export function TallySection({ trial, unit, figure }: SectionProps) {
       ) : (
         <>
           {spool && mine.length > 0 ? <OtherTable {...{ spool, unit }} kind={doing} /> : <Empty trial={trial} />}
+          <LearnedFigures {...{ trial, unit }} />
           <div className="bench">
             <TallyForm key={doing} {...{ trial, unit }} number={mine.length + 1} />
             {figure}
