@@ -64,6 +64,60 @@ describe.each([
   });
 });
 
+/** Strips at three foretold lives, asked for in their middle. */
+const SPREAD_OVER = [2.5, 3.5, 3] as const;
+const MANY_RUNS = 400;
+
+/** How far off the curve is and says that it may be, as standard deviations in decades, and how often it is within nine in ten. */
+function learnedFrom(count: number, stop: number) {
+  const draws = drawsOf(77);
+  const runs = Array.from({ length: MANY_RUNS }, () => {
+    const truth = truthFrom(draws);
+    const strips = Array.from({ length: count }, (_, i) => flexedOnce(draws, truth, SPREAD_OVER[i % 3]!, stop));
+    const { shift, variance } = believedAt(lifePosterior(PRIOR, strips), 3);
+    return { off: shiftOf(truth, 3) - shift, variance };
+  });
+  const mean = (of: (run: (typeof runs)[number]) => number) => runs.reduce((sum, run) => sum + of(run), 0) / MANY_RUNS;
+  return {
+    off: Math.sqrt(mean(({ off }) => off * off)),
+    said: Math.sqrt(mean(({ variance }) => variance)),
+    within: hits(runs.map(({ off, variance }) => Math.abs(off) <= NINE_IN_TEN * Math.sqrt(variance))),
+  };
+}
+
+describe.each([
+  ['all broken', Infinity],
+  ['counting stopped at 2000', Math.log10(2000)],
+] as const)('three counts already help and thirty dominate: %s', (_, stop) => {
+  const [none, three, thirty] = [0, 3, 30].map((count) => learnedFrom(count, stop)) as [
+    ReturnType<typeof learnedFrom>,
+    ReturnType<typeof learnedFrom>,
+    ReturnType<typeof learnedFrom>,
+  ];
+
+  it('three leave under six tenths of the error, which is more weight to them than to the row', () => {
+    expect(three.off / none.off).toBeLessThan(0.6);
+    // What is left of the variance is the weight of the row.
+    expect((three.said / none.said) ** 2).toBeLessThan(0.5);
+  });
+
+  it('thirty leave about a quarter, and a twentieth of the weight to the row', () => {
+    expect(thirty.off / none.off).toBeLessThan(0.26);
+    expect((thirty.said / none.said) ** 2).toBeLessThan(0.06);
+  });
+
+  it.each([
+    ['three', three],
+    ['thirty', thirty],
+  ])('%s: the band is as wide as it is off', (_count, { off, said, within }) => {
+    expectClose(off, said, {
+      rel: 3 / Math.sqrt(2 * MANY_RUNS),
+      because: 'three standard errors of a standard deviation of 400 runs',
+    });
+    expect(Math.abs(within - SURE)).toBeLessThan(chanceOf(SURE, MANY_RUNS));
+  });
+});
+
 it('before any count the mean variance from 10 to 10⁶ flexes is that of the row', () => {
   const row = filament('petg').life;
   const steps = Array.from({ length: 5000 }, (_, i) => 1 + (i + 0.5) / 1000);
