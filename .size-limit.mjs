@@ -35,7 +35,7 @@ export default [
   entry('all that the place of filaments loads', '186 kB', 'first', 'FilamentsPlace'),
   entry('all that the place of part files loads', '250 kB', 'first', 'MeshPlace'),
   entry('all that the Toolpath place loads', '236 kB', 'first', 'ToolpathPlace'),
-  entry('all that the Tests place loads', '310 kB', 'first', 'TestsPlace'),
+  entry('all that the Tests place loads', '312 kB', 'first', 'TestsPlace'),
   entry('all that the finder loads', '206 kB', 'first', 'Choosing', 'Finder'),
   entry('the solver in its worker', '85 kB', 'solve.worker'),
 ];

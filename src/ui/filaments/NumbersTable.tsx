@@ -3,14 +3,13 @@ import { soundness } from '../../core/material/choose.ts';
 import type { Quantity, WholeFilament } from '../../core/material/types.ts';
 import { MarkShape } from '../app/MarkShape.tsx';
 import { NUMBERS } from '../text/filamentText.ts';
+import { rangeText, valueText } from '../text/figureText.ts';
 import {
   kindWords,
   originOfQuantity,
   PROPERTIES,
-  rangeText,
   READ_PROPERTIES,
   spokenTrait,
-  valueText,
   type Property,
 } from '../text/filamentValueText.ts';
 import { figuresOf, rowAxis } from './axes.ts';

@@ -1,7 +1,7 @@
 /** The axes that filaments are compared on: places as shares of the width, so that nothing waits for a measurement. */
 import { scaleLinear, scaleLog } from 'd3';
 import type { Quantity } from '../../core/material/types.ts';
-import { bareFigure } from '../text/filamentValueText.ts';
+import { bareFigure } from '../text/figureText.ts';
 
 interface Tick {
   readonly share: number;

@@ -1,5 +1,6 @@
-import { useEffect } from 'react';
+import { lazy, useEffect } from 'react';
 import { useChoices } from '../../store/choices.ts';
+import { Late } from '../app/Late.tsx';
 import '../charts/charts.css';
 import '../check/check.css';
 import '../drawing/drawing.css';
@@ -8,11 +9,11 @@ import '../joints/everyKind.ts';
 import '../joints/foot.css';
 import type { LengthUnit } from '../text/numbers.ts';
 import { TESTS } from '../text/testsText.ts';
+import { useFilamentAsked } from './asked.ts';
 import { LearnedCurve } from './curve/LearnedCurve.tsx';
 import { OverBar } from './curve/OverBar.tsx';
 import { NextList } from './next/NextList.tsx';
 import { usePageAsked } from './pages/route.ts';
-import { TestPage } from './pages/TestPage.tsx';
 import { usePieces, type Made } from './pieces.ts';
 import { Plate } from './Plate.tsx';
 import { SpoolActions } from './SpoolActions.tsx';
@@ -30,6 +31,9 @@ import { useBeforeAfter, type BeforeAfter } from './useAnswer.ts';
 
 export { takeCsv } from './takeCsv.ts';
 
+// Asked for by whoever prints: nobody else waits for it.
+const TestPage = lazy(() => import('./pages/TestPage.tsx').then((module) => ({ default: module.TestPage })));
+
 interface Props {
   readonly trial: Trial;
   readonly answers: BeforeAfter;
@@ -43,16 +47,18 @@ function Page({ trial, made }: Pick<Props, 'trial' | 'made'>) {
   const { spool, values, prior } = trial;
   if (!piece) return null;
   return (
-    <TestPage
-      {...{ piece }}
-      asked={made.asked}
-      filament={prior.fullName}
-      printer={spool?.own.tests.printer ?? values.printer}
-      spool={spool?.own.tests.spool ?? values.spool}
-      onBack={() => {
-        location.hash = 'tests';
-      }}
-    />
+    <Late>
+      <TestPage
+        {...{ piece }}
+        asked={made.asked}
+        filament={prior.fullName}
+        printer={spool?.own.tests.printer ?? values.printer}
+        spool={spool?.own.tests.spool ?? values.spool}
+        onBack={() => {
+          location.hash = 'tests';
+        }}
+      />
+    </Late>
   );
 }
 
@@ -78,6 +84,7 @@ function Sheet({ trial, answers, made, unit }: Props) {
 
 /** The place where test prints are made and counted, and where what they tell corrects the numbers. */
 export default function TestsPlace() {
+  useFilamentAsked();
   const trial = useTrial();
   const unit = useChoices((state) => state.unit);
   const answers = useBeforeAfter(trial.joint, trial.prior, trial.row);

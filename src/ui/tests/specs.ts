@@ -25,6 +25,7 @@ import {
   WAY_WORDS,
   WAYS_WORDS,
 } from '../text/testsText.ts';
+import { asFilament } from './asked.ts';
 import { asOnPiece, bentLike } from './fitted.ts';
 import { isSpool, type Trial } from './trial.ts';
 
@@ -151,12 +152,7 @@ export function filamentSpec({ row }: Trial): ChoiceSpec {
       value: one.id,
       text: isSpool(one) && one.id !== row.id ? spoolOption(one.name, one.own.tests.tallies.length) : one.name,
     })),
-    take: putting((filament) => {
-      const chosen = rows.find(({ id }) => id === filament);
-      if (!isSpool(chosen)) return { filament, like: filament };
-      const { like, printer, spool } = chosen.own.tests;
-      return { filament, like, printer, spool };
-    }),
+    take: putting(asFilament),
   };
 }
 

@@ -8,7 +8,8 @@ import { FOLD_TEST, GUESSED_FOLD, strengthOf, type Strength } from '../../core/m
 import { evidenceFrom, plasticOf } from '../../core/material/ownEvidence.ts';
 import { findFilament, isOwn } from '../../core/material/shelf.ts';
 import type { ProvenanceKind, Quantity, WholeFilament } from '../../core/material/types.ts';
-import { PROPERTIES, rangeText, READ_PROPERTIES, valueText, type Property } from './filamentValueText.ts';
+import { rangeText, valueText } from './figureText.ts';
+import { PROPERTIES, READ_PROPERTIES, type Property } from './filamentValueText.ts';
 import { READING_KEYS } from './chartText.ts';
 import { foldsFigure, manyCycles, spanText } from './countText.ts';
 import { cycles, grouped, NO_BREAK, percent, share } from './numbers.ts';

@@ -4,7 +4,7 @@ import type { Trait } from '../../core/material/compare.ts';
 import { PROPERTY_LIMITS } from '../../core/material/ownLimits.ts';
 import type { Provenance, ProvenanceKind, Quantity, WholeFilament } from '../../core/material/types.ts';
 import { SOURCES, type SourceKey } from '../../core/sources.ts';
-import { grouped, MINUS, NO_BREAK } from './numbers.ts';
+import { rangeText, valueText } from './figureText.ts';
 import { capital, sentence } from './said.ts';
 
 export type Property = keyof WholeFilament['properties'];
@@ -90,31 +90,6 @@ const STRAINS: readonly Trait[] = ['yields', 'repeated', 'breaks'];
 
 export function isStrain(trait: Trait): boolean {
   return STRAINS.includes(trait);
-}
-
-/** Three figures at most: “1 900”, “3.5”, “−10”. */
-export function bareFigure(value: number): string {
-  const text = Math.abs(value) >= 1000 ? grouped(value) : String(Number(value.toPrecision(3)));
-  return text.replace('-', MINUS);
-}
-
-export function figureIn(value: number, asStrain: boolean): string {
-  return bareFigure(asStrain ? value * 100 : value);
-}
-
-function unitIn({ unit }: Pick<Quantity, 'unit'>, asStrain: boolean): string {
-  if (asStrain) return `${NO_BREAK}%`;
-  return unit === '' ? '' : `${NO_BREAK}${unit}`;
-}
-
-/** “1 900 MPa”; a strain in per cent. */
-export function valueText(quantity: Quantity, asStrain: boolean): string {
-  return `${figureIn(quantity.typical, asStrain)}${unitIn(quantity, asStrain)}`;
-}
-
-/** “1 500 to 2 200”; empty where the row has one figure only. */
-export function rangeText({ low, high }: Quantity, asStrain: boolean): string {
-  return low === undefined || high === undefined ? '' : `${figureIn(low, asStrain)} to ${figureIn(high, asStrain)}`;
 }
 
 /** What kind of figure it is, beside its mark. */

@@ -56,6 +56,8 @@ export function inUseText(joints: readonly string[]): string {
 export const OWN_ACTIONS = {
   make: 'Make my own from this',
   copy: 'Copy',
+  test: 'Test prints of it',
+  tallies: 'Its tallies under Tests',
   share: 'Share as a file',
   remove: 'Remove',
   open: 'Open a filament file',

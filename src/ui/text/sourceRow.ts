@@ -1,6 +1,7 @@
 /** A row of “Where the numbers come from”, and that of a figure of a filament. */
 import type { ProvenanceKind, Quantity } from '../../core/material/types.ts';
-import { originOfQuantity, originText, rangeText, valueText } from './filamentValueText.ts';
+import { rangeText, valueText } from './figureText.ts';
+import { originOfQuantity, originText } from './filamentValueText.ts';
 import { sentence, type About } from './said.ts';
 
 export interface SourceRow {

@@ -1,6 +1,6 @@
 /** What readings other than counted lives have taught: each figure before and after, and what that means. */
 import type { ProvenanceKind } from '../../core/material/types.ts';
-import { counted, inWords, length, setLength, share, unitAfter, type LengthUnit } from './numbers.ts';
+import { counted, inWords, length, lengthFigure, setLength, share, unitAfter, type LengthUnit } from './numbers.ts';
 import { capital } from './said.ts';
 
 export const LEARNED = {
@@ -56,7 +56,7 @@ export function laidText(
   const one = count === 1;
   const what = `${capital(inWords(count))} ${one ? countOf.slice(0, -1) : countOf}`;
   const apart = ` give or take ${length(spread, unit)}, nine times in ten`;
-  const [now, was] = [setLength(laid, unit, 2), setLength(set, unit, 2)];
+  const [now, was] = [lengthFigure(laid, unit), lengthFigure(set, unit)];
   if (now === was) return `${what} ${one ? 'comes' : 'come'} out ${now}${unitAfter(unit)} thick, as set,${apart}.`;
   return `${what} ${one ? 'comes' : 'come'} out ${now}${unitAfter(unit)} thick, not ${was},${apart}.`;
 }

@@ -95,18 +95,19 @@ function movedSaid(now: string, was: string, behind: string, mark: ProvenanceKin
   return now === was ? [] : [[figure(now, mark), `${behind}, not ${was}`]];
 }
 
+const effortOf = ({ effort: { effort, measure } }: Assessment) => effortText(effort, measure);
+const effortRange = ({ effort: { low, high, effort } }: Assessment) =>
+  `${effortFigure(low, effort)} to ${effortFigure(high, effort)}`;
+const chanceOf = ({ life }: Assessment) => `${inHundred(life.chance)} in 100`;
+
 /** What tests other than counts have taught, where nothing was counted. */
 export function taughtElse(before: Assessment, after: Assessment): Said {
   const { provenance } = after;
-  const effort = ({ effort: { effort: value, measure } }: Assessment) => effortText(value, measure);
-  const range = ({ effort: { low, high, effort: value } }: Assessment) =>
-    `${effortFigure(low, value)} to ${effortFigure(high, value)}`;
   const reach = ` reach ${grouped(after.joint.movement.cycles)}`;
-  const chance = ({ life }: Assessment) => `${inHundred(life.chance)} in 100`;
   const moved = [
     ...movedSaid(percent(after.strain.peak), percent(before.strain.peak), ' strain', provenance.strain),
-    ...movedSaid(effort(after), effort(before), ` (${range(after)})`, provenance.effort),
-    ...movedSaid(chance(after), chance(before), reach, provenance.life),
+    ...movedSaid(effortOf(after), effortOf(before), ` (${effortRange(after)})`, provenance.effort),
+    ...movedSaid(chanceOf(after), chanceOf(before), reach, provenance.life),
   ];
   if (moved.length === 0)
     return [

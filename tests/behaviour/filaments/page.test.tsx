@@ -10,16 +10,14 @@ import { wholeRow } from '../../../src/core/material/wholeRow.ts';
 import { AllFilaments } from '../../../src/ui/filaments/AllFilaments.tsx';
 import { CompareTable } from '../../../src/ui/filaments/CompareTable.tsx';
 import { OneFilament } from '../../../src/ui/filaments/OneFilament.tsx';
+import { figureIn, rangeText, valueText } from '../../../src/ui/text/figureText.ts';
 import {
-  figureIn,
   isStrain,
   kindWords,
   originOfQuantity,
   PROPERTIES,
-  rangeText,
   spokenTrait,
   TRAIT_NAMES,
-  valueText,
   type Property,
 } from '../../../src/ui/text/filamentValueText.ts';
 import { asTabbed } from '../../../src/ui/text/filamentText.ts';

@@ -52,6 +52,11 @@ export function OwnActions({ filament }: { readonly filament: Filament }) {
       <QuietButton cannot={cannot} onClick={() => makeOwn(filament, shelf)}>
         {isOwn(filament) ? OWN_ACTIONS.copy : OWN_ACTIONS.make}
       </QuietButton>
+      {filament.printable && (
+        <a className="b quiet" href={`#tests/of/${encodeURIComponent(filament.id)}`}>
+          {isOwn(filament) && filament.own.tests ? OWN_ACTIONS.tallies : OWN_ACTIONS.test}
+        </a>
+      )}
       {isOwn(filament) && (
         <>
           <QuietButton onClick={() => download(filamentFileName(filament.name), writeFilaments([filament]))}>

@@ -5,7 +5,7 @@ import type { Filament, LaidThickness, Quantity } from '../../../core/material/t
 import { wholeRow } from '../../../core/material/wholeRow.ts';
 import type { Learned, LearnedFigure } from '../../../core/tallies/learned.ts';
 import { isTaught } from '../../../core/tallies/taught.ts';
-import { rangeText, valueText } from '../../text/filamentValueText.ts';
+import { rangeText, valueText } from '../../text/figureText.ts';
 import { LEARNED, type FigureWords } from '../../text/testsLearnedText.ts';
 import { learned } from '../spools.ts';
 import type { Spool, Trial } from '../trial.ts';

@@ -105,6 +105,9 @@ function spots({ x, y, width, height }: Box, wide: number): readonly { readonly 
   return [...outside, ...inside];
 }
 
+const isClear = (box: Box, paper: Box, others: readonly Box[]) =>
+  isWithin(box, paper) && !others.some((other) => overlap(grown(box, 1), other));
+
 type Unnamed = Omit<PlacedPlan, 'label'>;
 
 /** Names one after the other, each in the first place that is clear. */
@@ -114,14 +117,12 @@ function named(pieces: readonly Unnamed[], paper: Box): PlacedPlan[] {
   return pieces.map((piece) => {
     const width = labelWidth(piece.placed.piece.id);
     const others = [...pieces.filter((other) => other !== piece).map(({ box }) => box), ...letters, ...taken];
-    const isClearOf = (boxes: readonly Box[]) => (box: Box) =>
-      isWithin(box, paper) && !boxes.some((other) => overlap(grown(box, 1), other));
     const boxes = [...piece.bodies, piece.box]
       .flatMap((box) => spots(box, width))
       .map((spot) => ({ ...spot, width, height: LABEL_HEIGHT }));
     // Beside its bodies, else on one of them.
-    const label = boxes.find(isClearOf([...others, ...piece.bodies])) ??
-      boxes.find(isClearOf(others)) ??
+    const label = boxes.find((box) => isClear(box, paper, [...others, ...piece.bodies])) ??
+      boxes.find((box) => isClear(box, paper, others)) ??
       boxes.find((box) => isWithin(box, paper)) ?? { ...piece.box, width, height: LABEL_HEIGHT };
     taken.push(label);
     return { ...piece, label };

@@ -1,7 +1,6 @@
 /** The sentence of a trial takes over what its piece has, and what tests other than counts moved is said. */
 import { describe, expect, it } from 'vitest';
 import { withOnShelf } from '../../../../src/core/material/shelf.ts';
-import type { OwnFilament } from '../../../../src/core/material/types.ts';
 import type { Tally } from '../../../../src/core/material/tally.ts';
 import { learnRow, newTests, withTally } from '../../../../src/core/tallies/learnRow.ts';
 import { strainOfBend } from '../../../../src/core/tallies/strainOfBend.ts';
@@ -63,7 +62,7 @@ describe('what was measured and not counted', () => {
   const by = (tally: Tally) => {
     const { row } = learnRow(withTally(newTests(petg, 'PETG, mine', 'own-mine', '', 'mine'), tally), petg);
     const tested = { ...joint, profile: { ...joint.profile, filament: row.id } };
-    const after = withOnShelf([row as OwnFilament], () => assessed(tested));
+    const after = withOnShelf([row], () => assessed(tested));
     return taughtElse(assessed(joint), after)
       .map((said) => (typeof said === 'string' ? said : said.figure))
       .join('');

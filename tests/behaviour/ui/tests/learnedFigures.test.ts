@@ -2,7 +2,6 @@
 import { describe, expect, it } from 'vitest';
 import { putOnShelf } from '../../../../src/core/material/shelf.ts';
 import type { Tally } from '../../../../src/core/material/tally.ts';
-import type { OwnFilament } from '../../../../src/core/material/types.ts';
 import { learnRow, newTests, withTally } from '../../../../src/core/tallies/learnRow.ts';
 import { FIRST_TESTS, useTests, type Doing } from '../../../../src/store/tests.ts';
 import { lacksOfMarks, taughtFigures, taughtThickness } from '../../../../src/ui/tests/learned/figures.ts';
@@ -18,7 +17,7 @@ const common = { date: '2026-11-25', seen: '' } as const;
 function trial(doing: Doing, tallies: readonly Tally[]) {
   const row = tallies.reduce(withTally, newTests(petg, 'PETG, mine', 'own-mine', '', 'mine'));
   const { row: spool } = learnRow(row, petg);
-  putOnShelf([spool as OwnFilament]);
+  putOnShelf([spool]);
   useTests.setState({ values: { ...FIRST_TESTS, doing, filament: spool.id, like: 'petg' } });
   const made = trialNow();
   putOnShelf([]);
@@ -117,7 +116,7 @@ describe('figures before and after', () => {
 describe('words', () => {
   it('tell how much thicker lines come out, and what that does by the square and the cube', () => {
     expect(laidText({ count: 2, countOf: 'lines' }, 0.84, 0.882, 0.02, 'mm')).toBe(
-      'Two lines come out 0.882\u00a0mm thick, not 0.84, give or take 0.02\u00a0mm, nine times in ten.',
+      'Two lines come out 0.88\u00a0mm thick, not 0.84, give or take 0.02\u00a0mm, nine times in ten.',
     );
     // 5 % thicker: 1.05³ = 1.158.
     expect(laidMeans(0.84, 0.882)).toBe(

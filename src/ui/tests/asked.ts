@@ -1,0 +1,32 @@
+/** Tests can be asked for by filament: `#tests/of/petg`. */
+import { useEffect } from 'react';
+import { findFilament } from '../../core/material/shelf.ts';
+import { useTests, type TestValues } from '../../store/tests.ts';
+import { isSpool } from './trial.ts';
+
+const START = '#tests/of/';
+
+/** A filament to test, or the spool of one with where it was tested. */
+export function asFilament(id: string): Partial<TestValues> {
+  const chosen = findFilament(id);
+  if (!isSpool(chosen)) return { filament: id, like: id };
+  const { like, printer, spool } = chosen.own.tests;
+  return { filament: id, like, printer, spool };
+}
+
+function take(): void {
+  if (!location.hash.startsWith(START)) return;
+  const id = decodeURIComponent(location.hash.slice(START.length));
+  if (findFilament(id)?.printable) useTests.getState().set({ ...asFilament(id), counting: undefined });
+  // Asked once: going back leads to where the question was put.
+  history.replaceState(null, '', '#tests');
+}
+
+/** Puts the filament that the address asks for into the sentence. */
+export function useFilamentAsked(): void {
+  useEffect(() => {
+    take();
+    window.addEventListener('hashchange', take);
+    return () => window.removeEventListener('hashchange', take);
+  }, []);
+}
