@@ -122,6 +122,7 @@ test('arrow keys go from piece to piece, and its files come when they are asked 
   const pieces = page.getByRole('group', { name: 'Test piece to look at' }).getByRole('radio');
   await expect(pieces).toHaveCount(PIECE_IDS.length);
   await pieces.first().check();
+  await pieces.first().focus();
   await page.keyboard.press('ArrowRight');
   await expect(pieces.nth(1)).toBeChecked();
   await expect(pieces.nth(1)).toBeFocused();

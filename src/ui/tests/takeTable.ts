@@ -3,7 +3,7 @@ import type { Tally } from '../../core/material/tally.ts';
 import type { Problem } from '../../core/problems.ts';
 import type { Result } from '../../core/result.ts';
 import { saysForces } from '../../files/pullCurve.ts';
-import { MAX_PART_BYTES } from '../../files/limits.ts';
+import { MAX_TABLE_BYTES } from '../../files/limits.ts';
 import { readTallies } from '../../files/tallyCsv.ts';
 import { useMessages } from '../../store/messages.ts';
 import { CSV } from '../text/testsText.ts';
@@ -26,7 +26,7 @@ function refuse(name: string, why: string): undefined {
 /** What a table holds; nothing where it cannot be read, which is said. */
 async function bytesOf(file: File): Promise<Uint8Array | undefined> {
   // Judged before reading, so that a film chosen by mistake is not pulled into memory.
-  if (file.size > MAX_PART_BYTES) return refuse(file.name, CSV.tooLong(file.size, MAX_PART_BYTES));
+  if (file.size > MAX_TABLE_BYTES) return refuse(file.name, CSV.tooLong(file.size, MAX_TABLE_BYTES));
   const bytes = await file.arrayBuffer().catch(() => undefined);
   return bytes === undefined ? refuse(file.name, CSV.unread) : new Uint8Array(bytes);
 }

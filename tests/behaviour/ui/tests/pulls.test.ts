@@ -4,7 +4,7 @@ import type { PullTally } from '../../../../src/core/material/tally.ts';
 import { putOnShelf } from '../../../../src/core/material/shelf.ts';
 import { wholeRow } from '../../../../src/core/material/wholeRow.ts';
 import { learnRow, newTests, withTally } from '../../../../src/core/tallies/learnRow.ts';
-import { MAX_PART_BYTES } from '../../../../src/files/limits.ts';
+import { MAX_TABLE_BYTES } from '../../../../src/files/limits.ts';
 import { writeTallies } from '../../../../src/files/tallyCsv.ts';
 import { useMessages } from '../../../../src/store/messages.ts';
 import { useSession } from '../../../../src/store/session.ts';
@@ -162,10 +162,10 @@ describe('a table of forces', () => {
   });
 
   it('past any sense is refused unread', async () => {
-    const film = { name: 'film.csv', size: MAX_PART_BYTES + 1, arrayBuffer: vi.fn<() => Promise<ArrayBuffer>>() };
+    const film = { name: 'film.csv', size: MAX_TABLE_BYTES + 1, arrayBuffer: vi.fn<() => Promise<ArrayBuffer>>() };
     await takeForces(film as never);
     expect(film.arrayBuffer).not.toHaveBeenCalled();
-    expect(message()?.text).toContain(`at most ${MAX_PART_BYTES}`);
+    expect(message()?.text).toContain(`at most ${MAX_TABLE_BYTES}`);
   });
 });
 
