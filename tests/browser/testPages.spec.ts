@@ -65,6 +65,17 @@ test('a line of 100 mm is 377.95 px long on screen and on paper, whatever the wi
   }
 });
 
+test('whoever reads in inches gets a line of 4 in and boxes in inches', async ({ page }) => {
+  await page.goto('/#tests');
+  await page.getByRole('button', { name: 'Inches' }).click();
+  await openPage(page, 'ladder');
+  await expect(page.getByRole('columnheader', { name: 'Mean, in' })).toBeVisible();
+  // Half a pixel: what the browser rounds a box to.
+  expect(Math.abs((await boxWidth(page, '.true-line')) - 4 * 96)).toBeLessThan(0.5);
+  await expect(page.getByText('4 in from end to end')).toBeVisible();
+  expect(await violations(page)).toEqual([]);
+});
+
 test('the comb is drawn life size, and so is the protractor of the hold piece', async ({ page }) => {
   await openPage(page, 'comb');
   await expect(page.locator('.piece-picture figcaption')).toContainText('1 : 1');

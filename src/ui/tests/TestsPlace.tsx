@@ -41,7 +41,7 @@ interface Props {
   readonly unit: LengthUnit;
 }
 
-function Page({ trial, made }: Pick<Props, 'trial' | 'made'>) {
+function Page({ trial, made, unit }: Pick<Props, 'trial' | 'made' | 'unit'>) {
   const id = usePageAsked();
   const piece = [...made.pieces, ...made.unfit].find((one) => one.id === id);
   const { spool, values, prior } = trial;
@@ -51,6 +51,8 @@ function Page({ trial, made }: Pick<Props, 'trial' | 'made'>) {
       <TestPage
         {...{ piece }}
         asked={made.asked}
+        unit={unit}
+        notes={made.chosen?.id === piece.id ? made.notes : []}
         filament={prior.fullName}
         printer={spool?.own.tests.printer ?? values.printer}
         spool={spool?.own.tests.spool ?? values.spool}
@@ -94,7 +96,7 @@ export default function TestsPlace() {
   useEffect(() => {
     document.title = `${TESTS.title}, ${trial.row.name}: Bendbook`;
   }, [trial.row.name]);
-  if (page && [...made.pieces, ...made.unfit].some(({ id }) => id === page)) return <Page {...{ trial, made }} />;
+  if (page && [...made.pieces, ...made.unfit].some(({ id }) => id === page)) return <Page {...{ trial, made, unit }} />;
   return (
     <>
       <Sheet {...{ trial, answers, made, unit }} />

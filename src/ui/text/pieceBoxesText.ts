@@ -3,8 +3,8 @@ import type { Piece, PieceId, PiecesAsked, RoundCorner, Strip } from '../../core
 import type { Tally, TallyKind } from '../../core/material/tally.ts';
 import type { Lying } from '../../core/print/profile.ts';
 import { asRad } from '../../core/units.ts';
-import { angle, lengthFigure, percent } from './numbers.ts';
-import { countText, mm, mmFigure, radiusText } from './pieceText.ts';
+import { angle, lengthFigure, percent, setLength, unitAfter, type LengthUnit } from './numbers.ts';
+import { countText, radiusText } from './pieceText.ts';
 
 /** What a tally of some kind is asked for; the date stands once on the page, the rest is the program's own. */
 type TallyField<K extends TallyKind = TallyKind> = K extends TallyKind
@@ -58,43 +58,72 @@ const lyingOf = ({ profile }: PiecesAsked): PageFact => ({
   name: 'Printed',
   text: LYING[profile.lying],
 });
-const thickness = (strips: readonly Strip[]): PageFact => ({
+const thickness = (strips: readonly Strip[], { say }: Said): PageFact => ({
   fields: ['thickness'],
   name: 'Thick as set',
-  text: [...new Set(strips.map((strip) => `${mm(strip.thickness)}, ${countText(strip)}`))].join('; '),
+  text: [...new Set(strips.map((strip) => `${say(strip.thickness)}, ${countText(strip)}`))].join('; '),
 });
+/** How lengths are said on the page: in the unit that the sheet shows, and so that of the caliper in the hand. */
+interface Said {
+  readonly unit: 'mm' | 'in';
+  readonly figure: (value: number) => string;
+  readonly say: (value: number) => string;
+  /** Of lengths that are usually round. */
+  readonly round: (value: number) => string;
+  /** Of lengths in steps, two decimals of a millimetre. */
+  readonly free: (value: number) => string;
+}
+
+function saidIn(unit: LengthUnit): Said {
+  return {
+    unit: unit === 'mm' ? 'mm' : 'in',
+    figure: (value) => setLength(value, unit),
+    say: (value) => `${setLength(value, unit)}${unitAfter(unit)}`,
+    round: (value) => `${setLength(value, unit, unit === 'mm' ? 0 : 2)}${unitAfter(unit)}`,
+    free: (value) => lengthFigure(value, unit),
+  };
+}
+
 const strain = (value: number | undefined) => (value === undefined ? '' : percent(value));
 
-function ladder({ strips }: Piece): PageTable[] {
+function ladder({ strips }: Piece, _asked: PiecesAsked, { unit, figure }: Said): PageTable[] {
   const columns = [
     printed('Rung'),
     printed('Laid', 'count', 'countOf'),
-    printed('Set, mm', 'set'),
-    written('1st, mm'),
-    written('2nd, mm'),
-    written('3rd, mm'),
-    written('Mean, mm', 'measured'),
+    printed(`Set, ${unit}`, 'set'),
+    written(`1st, ${unit}`),
+    written(`2nd, ${unit}`),
+    written(`3rd, ${unit}`),
+    written(`Mean, ${unit}`, 'measured'),
     SEEN,
   ];
-  const rows = strips.map((strip) => [String(strip.number), countText(strip), mmFigure(strip.thickness)]);
+  const rows = strips.map((strip) => [String(strip.number), countText(strip), figure(strip.thickness)]);
   return [{ kind: 'thickness', heading: 'Measured with a caliper', facts: [], columns, rows: filled(rows, columns) }];
 }
 
-function comb({ strips }: Piece, asked: PiecesAsked): PageTable[] {
+function comb({ strips }: Piece, asked: PiecesAsked, said: Said): PageTable[] {
   const turned: PageFact = { fields: ['bend'], name: 'Turned to', text: angle(asked.turn) };
-  const columns = [printed('Strip'), printed('Free, mm', 'bend'), printed('Strain'), HUNDREDS, BENDS, ENDED, SEEN];
-  const rows = strips.map(({ number, length, strain: of }) => [String(number), lengthFigure(length, 'mm'), strain(of)]);
-  const facts = [turned, WAYS, thickness(strips), lyingOf(asked)];
+  const columns = [
+    printed('Strip'),
+    printed(`Free, ${said.unit}`, 'bend'),
+    printed('Strain'),
+    HUNDREDS,
+    BENDS,
+    ENDED,
+    SEEN,
+  ];
+  const rows = strips.map(({ number, length, strain: of }) => [String(number), said.free(length), strain(of)]);
+  const facts = [turned, WAYS, thickness(strips, said), lyingOf(asked)];
   return [{ kind: 'flexes', heading: 'Counted', facts, columns, rows: filled(rows, columns) }];
 }
 
-function creases({ strips }: Piece, asked: PiecesAsked): PageTable[] {
+function creases({ strips }: Piece, asked: PiecesAsked, { unit, figure, free }: Said): PageTable[] {
   const turned: PageFact = { fields: ['bend'], name: 'Folded to', text: angle(asked.turn) };
   const columns = [
     printed('Crease'),
     printed('Through'),
-    printed('Thick, mm', 'thickness'),
-    printed('Free, mm', 'bend'),
+    printed(`Thick, ${unit}`, 'thickness'),
+    printed(`Free, ${unit}`, 'bend'),
     HUNDREDS,
     BENDS,
     ENDED,
@@ -103,8 +132,8 @@ function creases({ strips }: Piece, asked: PiecesAsked): PageTable[] {
   const rows = strips.map((strip) => [
     String(strip.number),
     countText(strip),
-    mmFigure(strip.thickness),
-    lengthFigure(strip.length, 'mm'),
+    figure(strip.thickness),
+    free(strip.length),
   ]);
   const facts = [turned, WAYS, lyingOf({ ...asked, profile: { ...asked.profile, lying: 'crease' } })];
   return [{ kind: 'flexes', heading: 'Counted', facts, columns, rows: filled(rows, columns) }];
@@ -115,9 +144,9 @@ export function cornersInOrder({ corners }: Pick<Piece, 'corners'>): readonly Ro
   return corners.toSorted((a, b) => b.radius - a.radius);
 }
 
-function radii(piece: Piece, asked: PiecesAsked): PageTable[] {
+function radii(piece: Piece, asked: PiecesAsked, said: Said): PageTable[] {
   const { strips } = piece;
-  const facts = [thickness(strips), lyingOf(asked)];
+  const facts = [thickness(strips, said), lyingOf(asked)];
   const looks: PageColumn = {
     fields: ['looks'],
     head: 'What it looks like',
@@ -144,20 +173,20 @@ function radii(piece: Piece, asked: PiecesAsked): PageTable[] {
   ];
 }
 
-function bar({ strips, arm, grams }: Piece, asked: PiecesAsked): PageTable[] {
+function bar({ strips, arm, grams }: Piece, asked: PiecesAsked, said: Said): PageTable[] {
   const [strip] = strips;
   const facts: PageFact[] = [
-    { fields: ['length'], name: 'Clamp to eye', text: mm(arm ?? strip?.length ?? 0, 0) },
-    thickness(strips),
-    { fields: ['depth'], name: 'Deep', text: mm(strip?.depth ?? asked.depth, 0) },
+    { fields: ['length'], name: 'Clamp to eye', text: said.round(arm ?? strip?.length ?? 0) },
+    thickness(strips, said),
+    { fields: ['depth'], name: 'Deep', text: said.round(strip?.depth ?? asked.depth) },
     lyingOf(asked),
   ];
   const columns = [
     printed('Time'),
     written('Weight, g', 'force'),
-    written('Before, mm'),
-    written('Under it, mm'),
-    written('Sag, mm', 'sag'),
+    written(`Before, ${said.unit}`),
+    written(`Under it, ${said.unit}`),
+    written(`Sag, ${said.unit}`, 'sag'),
     SEEN,
   ];
   const rows = ['1st', '2nd', '3rd'].map((time) => [time]);
@@ -165,10 +194,10 @@ function bar({ strips, arm, grams }: Piece, asked: PiecesAsked): PageTable[] {
   return [{ kind: 'sag', heading, facts, columns, rows: filled(rows, columns) }];
 }
 
-function hold({ strips, slotTurn, slotRadius }: Piece): PageTable[] {
+function hold({ strips, slotTurn, slotRadius }: Piece, _asked: PiecesAsked, said: Said): PageTable[] {
   const facts: PageFact[] = [
     { fields: ['radius'], name: 'Slot', text: `${radiusText(slotRadius ?? 0)} mm` },
-    thickness(strips),
+    thickness(strips, said),
     { fields: ['held'], name: 'Held at', text: angle(slotTurn ?? asRad(0)) },
   ];
   const columns = [
@@ -188,7 +217,7 @@ function filled(rows: readonly (readonly string[])[], columns: readonly PageColu
   return rows.map((row) => columns.map((_, at) => row[at]));
 }
 
-const TABLES: Readonly<Record<PieceId, (piece: Piece, asked: PiecesAsked) => PageTable[]>> = {
+const TABLES: Readonly<Record<PieceId, (piece: Piece, asked: PiecesAsked, said: Said) => PageTable[]>> = {
   ladder,
   comb,
   radii,
@@ -197,7 +226,7 @@ const TABLES: Readonly<Record<PieceId, (piece: Piece, asked: PiecesAsked) => Pag
   creases,
 };
 
-/** What is to be written down about a piece. */
-export function pageTables(piece: Piece, asked: PiecesAsked): readonly PageTable[] {
-  return TABLES[piece.id](piece, asked);
+/** What is to be written down about a piece; radii stay in mm, as they are marked on it. */
+export function pageTables(piece: Piece, asked: PiecesAsked, unit: LengthUnit): readonly PageTable[] {
+  return TABLES[piece.id](piece, asked, saidIn(unit));
 }

@@ -153,7 +153,9 @@ export function pictureText(piece: Piece, scale: string): string {
 export const PAGE = {
   ruler: 'Measure this line: 100 mm from end to end, 50 mm to its middle.',
   rulerElse: 'If it is not, the print-out was scaled: print again at 100 %, nothing fitted to the page.',
+  rulerInch: 'Measure this line: 4 in from end to end, 2 in to its middle.',
   rulerLabel: 'A line of 100 mm, divided in millimetres',
+  rulerLabelInch: 'A line of 4 in, divided in tenths',
   guide: 'It is its own guide: lay it on its picture and bring each grip to the thick line; dashed: at rest.',
   protractor: 'Protractor',
   protractorSays: 'One end along the base line; slide it until the line of the other end runs through the centre.',

@@ -49,11 +49,6 @@ export function mm(value: number, least = 2): string {
   return `${setLength(value, 'mm', least)}${unitAfter('mm')}`;
 }
 
-/** “0.84”. */
-export function mmFigure(value: number): string {
-  return setLength(value, 'mm');
-}
-
 /** A radius as it stands beside its corner: “R 5”, “R 19.6”. */
 export function radiusText(radius: number): string {
   return `R${NO_BREAK}${Number(lengthFigure(radius, 'mm', 1))}`;

@@ -1,7 +1,10 @@
 import { useEffect, type ReactNode } from 'react';
 import type { Piece, PiecesAsked } from '../../../core/coupons/piece.ts';
+import type { Problem } from '../../../core/problems.ts';
 import { pageTables } from '../../text/pieceBoxesText.ts';
 import { cautionsText, PAGE, settingsText, stepsText } from '../../text/pieceStepsText.ts';
+import type { LengthUnit } from '../../text/numbers.ts';
+import { pieceNotesText } from '../../text/plateText.ts';
 import { PIECE_WORDS } from '../../text/pieceText.ts';
 import { Boxes } from './Boxes.tsx';
 import './page.css';
@@ -18,6 +21,9 @@ export interface TestPageProps {
   readonly filament: string;
   readonly printer: string;
   readonly spool: string;
+  readonly unit: LengthUnit;
+  /** What the piece cannot do of what was asked. */
+  readonly notes: readonly Problem[];
   readonly onBack: () => void;
 }
 
@@ -31,7 +37,7 @@ function Line({ name, text = '' }: { readonly name: string; readonly text?: stri
   );
 }
 
-function Head({ piece, filament, printer, spool }: Omit<TestPageProps, 'asked' | 'onBack'>) {
+function Head({ piece, filament, printer, spool }: Pick<TestPageProps, 'piece' | 'filament' | 'printer' | 'spool'>) {
   const { name, purpose } = PIECE_WORDS[piece.id];
   return (
     <header>
@@ -97,7 +103,7 @@ function Top({ piece, asked }: Pick<TestPageProps, 'piece' | 'asked'>) {
 
 /** The page of one test piece, to be printed: what to do, and boxes for what came of it. */
 export function TestPage(props: TestPageProps) {
-  const { piece, asked, onBack } = props;
+  const { piece, asked, unit, notes, onBack } = props;
   const { name } = PIECE_WORDS[piece.id];
   useEffect(() => window.scrollTo(0, 0), []);
   return (
@@ -113,12 +119,13 @@ export function TestPage(props: TestPageProps) {
       <article className="test-page" aria-label={name}>
         <Head {...props} />
         <Top piece={piece} asked={asked} />
+        {notes.length > 0 && <p>{pieceNotesText(notes)}</p>}
         <List name={PAGE.steps} ordered lines={stepsText(piece, asked)} />
-        {pageTables(piece, asked).map((table) => (
+        {pageTables(piece, asked, unit).map((table) => (
           <Boxes key={table.heading} table={table} />
         ))}
         <footer>
-          <TrueRuler />
+          <TrueRuler unit={unit} />
         </footer>
       </article>
     </main>

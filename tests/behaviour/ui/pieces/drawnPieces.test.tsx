@@ -99,7 +99,16 @@ describe('a page to print', () => {
   it.each(PIECE_IDS)('%s: states the scale of its drawing, the true line, and where to write', (id) => {
     const piece = pieceFor(id);
     const shown = renderToStaticMarkup(
-      <TestPage piece={piece} asked={ASKED} filament="PETG" printer="" spool="spool 3" onBack={() => {}} />,
+      <TestPage
+        piece={piece}
+        asked={ASKED}
+        filament="PETG"
+        printer=""
+        spool="spool 3"
+        unit="mm"
+        notes={[]}
+        onBack={() => {}}
+      />,
     );
     const scale = pictureScale(piece);
     expect(shown).toContain(scale === 1 ? '1 : 1' : '1 : 2');

@@ -45,7 +45,7 @@ const fieldsOf = ({ facts, columns }: PageTable) => [...facts, ...columns].flatM
 const isOpen = ({ rows }: PageTable, at: number) => rows.every((row) => row[at] === undefined);
 
 describe.each(PIECE_IDS)('the page of %s', (id) => {
-  const tables = pageTables(pieceFor(id), ASKED);
+  const tables = pageTables(pieceFor(id), ASKED, 'mm');
 
   it('asks for the kinds of tally that its piece gives', () => {
     expect(tables.map(({ kind }) => kind)).toEqual(KINDS[id]);
@@ -85,18 +85,39 @@ const choices = (table: PageTable | undefined, field: string) =>
 
 describe('what is ticked', () => {
   it('names all that a tally may say, as the tally says it', () => {
-    const [marked, flexed] = pageTables(pieceFor('radii'), ASKED);
+    const [marked, flexed] = pageTables(pieceFor('radii'), ASKED, 'mm');
     expect(choices(marked, 'looks')).toEqual(['unmarked', 'whitened', 'cracked']);
     expect(choices(flexed, 'ended')).toEqual(['broke', 'still whole']);
     expect(choices(flexed, 'ways')).toEqual(['one way', 'both ways']);
   });
 
   it('goes from the largest radius to the smallest', () => {
-    const radii = pageTables(pieceFor('radii'), ASKED)[0]?.rows.map((row) => Number.parseFloat(row[1]?.slice(2) ?? ''));
+    const radii = pageTables(pieceFor('radii'), ASKED, 'mm')[0]?.rows.map((row) =>
+      Number.parseFloat(row[1]?.slice(2) ?? ''),
+    );
     expect(radii).toEqual(
       pieceFor('radii')
         .corners.map(({ radius }) => radius)
         .toSorted((a, b) => b - a),
     );
+  });
+
+  it('speak of inches where the sheet does, 25.4 mm each; radii as they are marked on the piece', () => {
+    const [ladder] = pageTables(pieceFor('ladder'), ASKED, 'inch');
+    expect(ladder?.columns.map(({ head }) => head)).toContain('Mean, in');
+    const set = ladder?.rows.map((row) => Number(row[2]));
+    // Two lines of 0.42 mm are 0.84 / 25.4 = 0.0331 in.
+    expect(set?.[1]).toBeCloseTo(0.0331, 4);
+    const [bar] = pageTables(pieceFor('bar'), ASKED, 'inch');
+    expect(bar?.columns.map(({ head }) => head)).toEqual([
+      'Time',
+      'Weight, g',
+      'Before, in',
+      'Under it, in',
+      'Sag, in',
+      'Seen',
+    ]);
+    const [marked] = pageTables(pieceFor('radii'), ASKED, 'inch');
+    expect(marked?.rows[0]?.[1]).toMatch(/mm$/);
   });
 });
