@@ -36,5 +36,5 @@ export function addInvented(trial: Trial): void {
   addSpool(taught(full) as Spool, TESTS_SAID.made(made.name, trial.prior.name));
   useTests
     .getState()
-    .set({ piece: 'comb', doing: 'flexes', way: 'over', radius: 5, turn: radians(90), ways: 'one way' });
+    .set({ piece: 'radii', doing: 'flexes', way: 'over', radius: 5, turn: radians(90), ways: 'one way' });
 }
