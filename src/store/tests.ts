@@ -55,7 +55,8 @@ export interface TestValues {
   /** Of the bar. */
   readonly grams: number;
   readonly arm: Mm;
-  /** Held bent. */
+  /** Held bent so far, for so long. */
+  readonly held: Rad;
   readonly hours: number;
   /** Of the bar that is pulled: how its lines run, and its narrow part. */
   readonly direction: PullTally['direction'];
@@ -83,6 +84,7 @@ type Sized =
   | 'depth'
   | 'grams'
   | 'arm'
+  | 'held'
   | 'hours'
   | 'barWidth'
   | 'barThickness'
@@ -101,6 +103,7 @@ export const TEST_LIMITS: Readonly<Record<Sized, Range>> = {
   depth: { min: 1, max: 60 },
   grams: { min: 1, max: 5000 },
   arm: { min: 5, max: 400 },
+  held: { min: radians(1), max: radians(360) },
   hours: { min: 0.1, max: 10_000 },
   barWidth: { min: 1, max: 100 },
   barThickness: { min: 0.2, max: 100 },
@@ -128,6 +131,7 @@ export const FIRST_TESTS: TestValues = {
   depth: 6,
   grams: 20,
   arm: 80,
+  held: radians(90),
   hours: 24,
   direction: 'along lines',
   barWidth: 10,

@@ -2,16 +2,35 @@
 import type { HoldTally, PullTally, Tally } from '../material/tally.ts';
 import type { Quantity } from '../material/types.ts';
 import type { LearnedFigure } from './learned.ts';
+import { oddLimit } from './oddStrips.ts';
 import { taughtBy } from './taught.ts';
 
 /** Between half a day and two a strip keeps nearly what it keeps after one: creep goes with the logarithm of time. Our judgement. */
 const A_DAY = { from: 12, to: 48 } as const;
+
+/** How far readings of one figure lie apart, one standard deviation: shares in points, stresses as logarithms. Our judgement. */
+const SET_SIGMA = 4;
+const STRENGTH_SIGMA = 0.12;
+
+/** The middle one, or half-way between the two in the middle. */
+function middleOf(values: readonly number[]): number {
+  const sorted = values.toSorted((a, b) => a - b);
+  const half = sorted.length / 2;
+  return ((sorted[Math.ceil(half) - 1] ?? 0) + (sorted[Math.floor(half)] ?? 0)) / 2;
+}
+
+/** Readings far from the middle of all, which one of them that is far off does not move. Shown, never dropped. */
+function farOff<T>(by: readonly T[], read: (tally: T) => number, sigma: number): readonly T[] {
+  const middle = middleOf(by.map(read));
+  return by.filter((tally) => Math.abs(read(tally) - middle) > oddLimit(by.length) * sigma);
+}
 
 function meanOf<T extends Tally>(
   by: readonly T[],
   read: (tally: T) => number,
   like: Quantity,
   words: readonly [one: string, several: string],
+  odd: readonly T[],
 ): LearnedFigure<Quantity> | undefined {
   if (by.length === 0) return undefined;
   const values = by.map(read);
@@ -24,7 +43,7 @@ function meanOf<T extends Tally>(
     direction: like.direction,
     provenance: taughtBy(by.length, ...words),
   };
-  return { value, by, odd: [] };
+  return { value, by, odd };
 }
 
 /**
@@ -34,7 +53,7 @@ function meanOf<T extends Tally>(
  *
  * @param like - the quantity of the row that it stands for [%]
  * @param tallies - all of a row; other kinds, those set aside and other times are passed over [-]
- * @returns share [%], lowest and highest read where there are several; undefined where none was held for half a day to two
+ * @returns share [%], lowest and highest read where there are several, and which lie far off; undefined where none was held for half a day to two
  *
  * Source: common-practice.
  */
@@ -42,7 +61,9 @@ export function setOfHold(like: Quantity, tallies: readonly Tally[]): LearnedFig
   const by = tallies
     .filter((tally): tally is HoldTally => tally.kind === 'hold' && !tally.leftOut)
     .filter(({ hours }) => hours >= A_DAY.from && hours <= A_DAY.to);
-  return meanOf(by, ({ left, held }) => (100 * left) / held, like, ['strip held bent', 'strips held bent']);
+  const share = ({ left, held }: HoldTally) => (100 * left) / held;
+  const words = ['strip held bent', 'strips held bent'] as const;
+  return meanOf(by, share, like, words, farOff(by, share, SET_SIGMA));
 }
 
 /**
@@ -51,7 +72,7 @@ export function setOfHold(like: Quantity, tallies: readonly Tally[]): LearnedFig
  * @param like - the quantity of the row that it stands for [MPa]
  * @param tallies - all of a row; other kinds, those set aside and the other direction are passed over [-]
  * @param direction - along lines or across layers [-]
- * @returns stress [MPa], lowest and highest where there are several; undefined where none was pulled
+ * @returns stress [MPa], lowest and highest where there are several, and which lie far off; undefined where none was pulled
  *
  * Source: common-practice.
  */
@@ -63,5 +84,6 @@ export function strengthOfPull(
   const by = tallies
     .filter((tally): tally is PullTally => tally.kind === 'pull' && !tally.leftOut)
     .filter((tally) => tally.direction === direction);
-  return meanOf(by, ({ strength }) => strength, { ...like, direction }, ['bar pulled', 'bars pulled']);
+  const odd = farOff(by, ({ strength }) => Math.log(strength), STRENGTH_SIGMA);
+  return meanOf(by, ({ strength }) => strength, { ...like, direction }, ['bar pulled', 'bars pulled'], odd);
 }

@@ -82,7 +82,7 @@ function Middle(props: Props & { readonly field: Field }) {
     ),
     hold: (
       <>
-        a strip of {filament(',')} <Thick {...props} /> bent to {field('turn')} over{' '}
+        a strip of {filament(',')} <Thick {...props} /> bent to {field('held')} over{' '}
         <span className="nw">R {field('radius')}</span> for {field('hours', ',')}
       </>
     ),

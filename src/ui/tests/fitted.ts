@@ -30,8 +30,8 @@ export function asOnPiece(piece: Piece | undefined, values: TestValues): Partial
       return { ...(piece.arm && { arm: piece.arm }), ...(piece.grams && { grams: piece.grams }) };
     case 'hold':
       return {
-        ...(piece.slotRadius && { radius: piece.slotRadius }),
-        ...(piece.slotTurn && { turn: piece.slotTurn }),
+        ...(piece.slotRadius && { radius: Math.round(10 * piece.slotRadius) / 10 }),
+        ...(piece.slotTurn && { held: piece.slotTurn }),
       };
     case 'radii': {
       const corner = nearest(piece.corners, values.radius, ({ radius }) => radius);

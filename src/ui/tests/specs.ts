@@ -88,6 +88,7 @@ const FIELDS: Readonly<Record<Sized, { kind: QuantityKind; step: number; after?:
   depth: { kind: 'length', step: 1, least: 0 },
   grams: { kind: 'number', step: 5, after: `${NO_BREAK}g` },
   arm: { kind: 'length', step: 5, least: 0 },
+  held: { kind: 'angle', step: radians(5) },
   hours: { kind: 'number', step: 1, after: `${NO_BREAK}h` },
   barWidth: { kind: 'length', step: 0.1, least: 0 },
   barThickness: { kind: 'length', step: 0.1, least: 0 },

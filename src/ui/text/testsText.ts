@@ -57,6 +57,7 @@ export const LABELS = {
   depth: 'Width of the strips',
   grams: 'Weight',
   arm: 'From the clamp to the weight',
+  held: 'Held at',
   hours: 'Hours held',
   direction: 'Pulled',
   barWidth: 'Width of the bar',

@@ -63,7 +63,7 @@ function asQuantity(typical: number, { life }: Pick<Filament, 'life'>): Quantity
   return { typical, unit: '', direction: 'along lines', provenance: life.provenance };
 }
 
-const STRAINS: readonly Name[] = ['allowable', 'firstFlexBreak', 'setAfterDay'];
+const STRAINS: readonly Name[] = ['allowable', 'firstFlexBreak'];
 
 function known(name: Name, quantity: Quantity): Known {
   const { typical, low = typical, high = typical } = quantity;

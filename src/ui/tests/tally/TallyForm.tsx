@@ -104,7 +104,7 @@ function tallyOf(trial: Trial, draft: Draft): Tally {
         depth,
       };
     case 'hold':
-      return { ...common, kind: 'hold', radius, thickness, hours: values.hours, held: values.turn, left: draft.left };
+      return { ...common, kind: 'hold', radius, thickness, hours: values.hours, held: values.held, left: draft.left };
     case 'pull':
       return { ...common, ...pulled(trial, draft) };
   }

@@ -41,8 +41,8 @@ describe('what a trial takes over from its piece', () => {
 
   it('is the nearest round corner, and the slot of the hold piece', () => {
     expect(asOnPiece(piece('radii'), { ...FIRST_TESTS, way: 'to', radius: 5.4 })).toEqual({ way: 'over', radius: 5 });
-    const { slotRadius, slotTurn } = piece('hold');
-    expect(asOnPiece(piece('hold'), FIRST_TESTS)).toEqual({ radius: slotRadius, turn: slotTurn });
+    // To a tenth of a millimetre, as the radius is told beside the piece.
+    expect(asOnPiece(piece('hold'), FIRST_TESTS)).toEqual({ radius: 19.6, held: piece('hold').slotTurn });
   });
 
   it('is another piece when strips are bent another way', () => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { putOnShelf } from '../../../../src/core/material/shelf.ts';
 import type { Tally } from '../../../../src/core/material/tally.ts';
 import { learnRow, newTests, withTally } from '../../../../src/core/tallies/learnRow.ts';
+import { radians } from '../../../../src/core/units.ts';
 import { FIRST_TESTS, useTests, type Doing } from '../../../../src/store/tests.ts';
 import { lacksOfMarks, taughtFigures, taughtThickness } from '../../../../src/ui/tests/learned/figures.ts';
 import { trialNow } from '../../../../src/ui/tests/trial.ts';
@@ -93,6 +94,24 @@ describe('figures before and after', () => {
     expect(lacksOfMarks(trial('mark', [mark('a', 16, 'unmarked')]))).toBe('mark');
     expect(lacksOfMarks(trial('mark', [mark('a', 4, 'whitened')]))).toBe('unmarked');
     expect(lacksOfMarks(trial('sag', [mark('a', 4, 'whitened')]))).toBeUndefined();
+  });
+
+  it('say a share of the bend as the row does, in per cent', () => {
+    const hold: Tally = {
+      ...common,
+      id: 'a',
+      kind: 'hold',
+      radius: 20,
+      thickness: 0.84,
+      hours: 24,
+      held: radians(140),
+      left: radians(14),
+    };
+    const [set] = taughtFigures(trial('hold', [hold]));
+    expect([set!.before.words.text, set!.after.words.text]).toEqual([
+      '20\u00a0% of held strain',
+      '10\u00a0% of held strain',
+    ]);
   });
 
   it('are only those of the kind in hand', () => {
