@@ -46,6 +46,8 @@ function meanOf<T extends Tally>(
   return { value, by, odd };
 }
 
+const shareLeft = ({ left, held }: HoldTally) => (100 * left) / held;
+
 /**
  * Share of a bend that stays after a day of holding [%].
  *
@@ -61,9 +63,8 @@ export function setOfHold(like: Quantity, tallies: readonly Tally[]): LearnedFig
   const by = tallies
     .filter((tally): tally is HoldTally => tally.kind === 'hold' && !tally.leftOut)
     .filter(({ hours }) => hours >= A_DAY.from && hours <= A_DAY.to);
-  const share = ({ left, held }: HoldTally) => (100 * left) / held;
   const words = ['strip held bent', 'strips held bent'] as const;
-  return meanOf(by, share, like, words, farOff(by, share, SET_SIGMA));
+  return meanOf(by, shareLeft, like, words, farOff(by, shareLeft, SET_SIGMA));
 }
 
 /**
