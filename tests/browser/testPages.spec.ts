@@ -1,12 +1,11 @@
 /** Pages of test pieces, as they come out of the printer: sheets, true scale, black on white. */
 import type { Page } from '@playwright/test';
 import { PIECE_IDS, type PieceId } from '../../src/core/coupons/piece.ts';
+import { LYINGS, type Lying } from '../../src/core/print/profile.ts';
 import { PIECE_WORDS } from '../../src/ui/text/pieceText.ts';
+import { lengthsOnPaper } from './pdfLines.ts';
 import { expect, test, violations } from './support.ts';
 
-/** The block of radii has a second sheet for those who go on counting. */
-/** Eight corners and a table to go on counting fit one sheet of A4, and not quite one of Letter. */
-const sheetsFor = (id: PieceId, format: string) => (id === 'radii' && format === 'Letter' ? 2 : 1);
 /** Width and height in points of 1/72 inch. */
 const PAPERS = [
   { format: 'A4', size: [595.28, 841.89] },
@@ -33,25 +32,60 @@ async function boxWidth(page: Page, selector: string): Promise<number> {
   return page.locator(selector).evaluate((node) => node.getBoundingClientRect().width);
 }
 
+const LIES: Readonly<Record<Lying, string>> = { flat: 'flat', crease: 'as a crease', upright: 'upright' };
+
+/** Goes to the tests first, where unit and lying are chosen. */
+async function choose(page: Page, unit: 'mm' | 'inch', lying: Lying = 'flat'): Promise<void> {
+  await page.goto('/#tests');
+  const lies = page.getByRole('main').getByRole('combobox', { name: 'Strips lie' });
+  await lies.selectOption({ label: LIES[lying] });
+  // Offered only to those who read in millimetres.
+  const inches = page.getByRole('button', { name: 'Inches' });
+  if (unit === 'inch' && (await inches.isVisible())) await inches.click();
+}
+
+/** A tenth of a millimetre: a caliper held to paper, and lines of 0.1 mm, tell no less. */
+const ON_PAPER = 0.1;
+const isLong = (lengths: readonly number[], mm: number) => lengths.some((one) => Math.abs(one - mm) < ON_PAPER);
+
+/** One sheet, of the size asked for, its lines of 100 mm and of 4 in not scaled to fit anything. */
+function checkSheets(pdf: Buffer, { format, size }: (typeof PAPERS)[number]): void {
+  const sheets = sheetsOf(pdf);
+  expect(sheets, format).toHaveLength(1);
+  for (const [width = 0, height = 0] of sheets) {
+    // The browser rounds paper to whole px of 1/96 inch, 0.75 pt.
+    expect(Math.abs(width - size[0])).toBeLessThan(1.1);
+    expect(Math.abs(height - size[1])).toBeLessThan(1.1);
+  }
+  const lengths = lengthsOnPaper(pdf);
+  expect(isLong(lengths, 100), `${format}, 100 mm`).toBe(true);
+  expect(isLong(lengths, 4 * 25.4), `${format}, 4 in`).toBe(true);
+}
+
 for (const id of PIECE_IDS) {
-  test(`the page of ${id} fills whole sheets of A4 and Letter, and breaks no rule of accessibility`, async ({
+  test(`the page of ${id} fills one sheet of A4 and Letter at true scale, and breaks no rule of accessibility`, async ({
     page,
   }) => {
     await openPage(page, id);
     expect(await violations(page)).toEqual([]);
-    for (const { format, size } of PAPERS) {
-      const sheets = sheetsOf(await page.pdf({ format }));
-      expect(sheets, format).toHaveLength(sheetsFor(id, format));
-      for (const [width = 0, height = 0] of sheets) {
-        // The browser rounds paper to whole px of 1/96 inch, 0.75 pt.
-        expect(Math.abs(width - size[0])).toBeLessThan(1.1);
-        expect(Math.abs(height - size[1])).toBeLessThan(1.1);
-      }
-    }
+    for (const paper of PAPERS) checkSheets(await page.pdf({ format: paper.format }), paper);
   });
 }
 
-test('a line of 100 mm is 377.95 px long on screen and on paper, whatever the width of the screen', async ({
+test('pages in inches and of strips that lie in other ways fill one sheet each, at true scale as well', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  for (const lying of LYINGS) {
+    await choose(page, 'inch', lying);
+    for (const id of PIECE_IDS) {
+      await openPage(page, id);
+      for (const paper of PAPERS) checkSheets(await page.pdf({ format: paper.format }), paper);
+    }
+  }
+});
+
+test('lines of 100 mm and of 4 in are 377.95 and 384 px long on screen and on paper, whatever the width of the screen', async ({
   page,
 }) => {
   for (const width of [1280, 360]) {
@@ -59,21 +93,104 @@ test('a line of 100 mm is 377.95 px long on screen and on paper, whatever the wi
     await openPage(page, 'comb');
     for (const media of ['screen', 'print'] as const) {
       await page.emulateMedia({ media });
-      expect(Math.abs((await boxWidth(page, '.true-line')) - 100 * PX_PER_MM)).toBeLessThan(0.5);
+      // Half a pixel: what the browser rounds a box to, an eighth of a millimetre.
+      expect(Math.abs((await boxWidth(page, '.true-line.in-mm')) - 100 * PX_PER_MM)).toBeLessThan(0.5);
+      expect(Math.abs((await boxWidth(page, '.true-line.in-in')) - 4 * 96)).toBeLessThan(0.5);
     }
     await page.emulateMedia({ media: 'screen' });
   }
 });
 
-test('whoever reads in inches gets a line of 4 in and boxes in inches', async ({ page }) => {
-  await page.goto('/#tests');
-  await page.getByRole('button', { name: 'Inches' }).click();
+test('whoever reads in inches gets boxes, settings and steps in inches, radii in mm as they are marked', async ({
+  page,
+}) => {
+  await choose(page, 'inch');
   await openPage(page, 'ladder');
   await expect(page.getByRole('columnheader', { name: 'Mean, in' })).toBeVisible();
-  // Half a pixel: what the browser rounds a box to.
-  expect(Math.abs((await boxWidth(page, '.true-line')) - 4 * 96)).toBeLessThan(0.5);
-  await expect(page.getByText('4 in from end to end')).toBeVisible();
+  await expect(sheet(page, 'ladder')).toContainText(/lines 0\.0165\sin \(0\.42\smm\) wide/);
   expect(await violations(page)).toEqual([]);
+  await openPage(page, 'bar');
+  await expect(page.getByRole('columnheader', { name: 'Sag, in' })).toBeVisible();
+  await expect(page.getByRole('columnheader', { name: 'Weight, g' })).toBeVisible();
+  await expect(sheet(page, 'bar')).toContainText(/\d\.\d\d\sin stick out to the eye/);
+  await openPage(page, 'radii');
+  await expect(page.getByRole('cell', { name: /^R\s5\smm, 0\.1969\sin$/ })).toBeVisible();
+  await expect(page.getByRole('columnheader', { name: 'Over R, mm' })).toBeVisible();
+  expect(await violations(page)).toEqual([]);
+});
+
+/** What lines of a guide measure on screen [mm], and how far they turn on the way [°]. */
+async function drawnLines(page: Page, selector: string) {
+  return page.locator(selector).evaluateAll((nodes) =>
+    nodes.map((node) => {
+      const path = node as SVGPathElement;
+      const [long, matrix] = [path.getTotalLength(), path.getScreenCTM()];
+      const heading = (from: number, to: number) => {
+        const [a, b] = [path.getPointAtLength(from), path.getPointAtLength(to)];
+        return Math.atan2(a.y - b.y, b.x - a.x);
+      };
+      // From the first hundredth of the way to the last, each of which turns a hundredth of an even bend.
+      const turned = heading(long * 0.99, long) - heading(0, long * 0.01);
+      return { mm: (long * (matrix?.a ?? 0) * 25.4) / 96, turned: ((turned * 180) / Math.PI + 360) % 360 };
+    }),
+  );
+}
+
+const figures = async (page: Page, at: number) =>
+  (await page.locator(`.boxes tbody tr > :nth-child(${at})`).allTextContents()).map((text) => Number.parseFloat(text));
+
+for (const lying of LYINGS) {
+  test(`the guide of a comb that lies ${LIES[lying]} has strips of their true lengths, turned as far as is asked`, async ({
+    page,
+  }) => {
+    await choose(page, 'mm', lying);
+    await openPage(page, 'comb');
+    const lengths = await figures(page, 2);
+    const turn = Number.parseFloat(
+      (await page
+        .getByText(/^\d+°$/)
+        .first()
+        .textContent()) ?? '',
+    );
+    for (const media of ['screen', 'print'] as const) {
+      await page.emulateMedia({ media });
+      const lines = await drawnLines(page, '.turned');
+      expect(lines).toHaveLength(lengths.length);
+      lines.forEach(({ mm, turned }, at) => {
+        // A grip of 12 mm is drawn on at its end.
+        expect(Math.abs(mm - 12 - (lengths[at] ?? 0))).toBeLessThan(ON_PAPER);
+        // A hundredth of the way is left out of the turn at its beginning, and grips are straight.
+        expect(Math.abs(turned - turn)).toBeLessThan(0.06 * turn);
+      });
+    }
+    await page.emulateMedia({ media: 'screen' });
+    expect(await violations(page)).toEqual([]);
+  });
+}
+
+test('the guide of the crease ladder has every fold at its true length, under pads at the angle that is asked', async ({
+  page,
+}) => {
+  await openPage(page, 'creases');
+  const lengths = await figures(page, 4);
+  const arcs = await drawnLines(page, '.angle-guide .turned');
+  expect(arcs).toHaveLength(lengths.length);
+  arcs.forEach(({ mm }, at) => expect(Math.abs(mm - (lengths[at] ?? 0))).toBeLessThan(ON_PAPER));
+  const turn = Number.parseFloat(
+    (await page
+      .getByText(/^\d+°$/)
+      .first()
+      .textContent()) ?? '',
+  );
+  const pads = await page.locator('.angle-guide path[stroke-dasharray]').evaluateAll((nodes) =>
+    nodes.map((node) => {
+      const [a, b] = [0, 1].map((at) => (node as SVGPathElement).getPointAtLength(at));
+      return (Math.atan2((a?.x ?? 0) - (b?.x ?? 0), (a?.y ?? 0) - (b?.y ?? 0)) * 180) / Math.PI;
+    }),
+  );
+  expect(pads).toHaveLength(lengths.length);
+  // Points along a path come in single precision.
+  for (const angle of pads) expect(Math.abs(angle - turn)).toBeLessThan(0.1);
 });
 
 test('the comb is drawn life size, and so is the protractor of the hold piece', async ({ page }) => {

@@ -3,8 +3,8 @@ import type { Piece, PieceId, PiecesAsked, RoundCorner, Strip } from '../../core
 import type { Tally, TallyKind } from '../../core/material/tally.ts';
 import type { Lying } from '../../core/print/profile.ts';
 import { asRad } from '../../core/units.ts';
-import { angle, lengthFigure, percent, setLength, unitAfter, type LengthUnit } from './numbers.ts';
-import { countText, radiusText } from './pieceText.ts';
+import { angle, percent, type LengthUnit } from './numbers.ts';
+import { countText, sizesIn, type SizesSaid } from './pieceText.ts';
 
 /** What a tally of some kind is asked for; the date stands once on the page, the rest is the program's own. */
 type TallyField<K extends TallyKind = TallyKind> = K extends TallyKind
@@ -26,6 +26,8 @@ export interface PageColumn {
   readonly width: 'narrow' | 'middle' | 'ended' | 'broad' | 'ticks' | 'rest';
   /** Words to tick instead of a box to write in. */
   readonly choices?: readonly string[];
+  /** Its numbers are cut in the piece, and shown as they are cut. */
+  readonly isNotched?: boolean;
 }
 
 /** A row: what is printed in its columns, nothing where it is to be filled in. */
@@ -52,43 +54,23 @@ const ENDED: PageColumn = {
 const WAYS: PageFact = { fields: ['ways'], name: 'Bent', choices: ['one way', 'both ways'] };
 
 const printed = (head: string, ...fields: TallyField[]): PageColumn => ({ fields, head, width: 'narrow' });
+const notched = (head: string): PageColumn => ({ ...printed(head), isNotched: true });
 const written = (head: string, ...fields: TallyField[]): PageColumn => ({ fields, head, width: 'middle' });
 const lyingOf = ({ profile }: PiecesAsked): PageFact => ({
   fields: ['lying'],
   name: 'Printed',
   text: LYING[profile.lying],
 });
-const thickness = (strips: readonly Strip[], { say }: Said): PageFact => ({
+const thickness = (strips: readonly Strip[], { say }: SizesSaid): PageFact => ({
   fields: ['thickness'],
   name: 'Thick as set',
   text: [...new Set(strips.map((strip) => `${say(strip.thickness)}, ${countText(strip)}`))].join('; '),
 });
-/** How lengths are said on the page: in the unit that the sheet shows, and so that of the caliper in the hand. */
-interface Said {
-  readonly unit: 'mm' | 'in';
-  readonly figure: (value: number) => string;
-  readonly say: (value: number) => string;
-  /** Of lengths that are usually round. */
-  readonly round: (value: number) => string;
-  /** Of lengths in steps, two decimals of a millimetre. */
-  readonly free: (value: number) => string;
-}
-
-function saidIn(unit: LengthUnit): Said {
-  return {
-    unit: unit === 'mm' ? 'mm' : 'in',
-    figure: (value) => setLength(value, unit),
-    say: (value) => `${setLength(value, unit)}${unitAfter(unit)}`,
-    round: (value) => `${setLength(value, unit, unit === 'mm' ? 0 : 2)}${unitAfter(unit)}`,
-    free: (value) => lengthFigure(value, unit),
-  };
-}
-
 const strain = (value: number | undefined) => (value === undefined ? '' : percent(value));
 
-function ladder({ strips }: Piece, _asked: PiecesAsked, { unit, figure }: Said): PageTable[] {
+function ladder({ strips }: Piece, _asked: PiecesAsked, { unit, figure }: SizesSaid): PageTable[] {
   const columns = [
-    printed('Rung'),
+    notched('Rung'),
     printed('Laid', 'count', 'countOf'),
     printed(`Set, ${unit}`, 'set'),
     written(`1st, ${unit}`),
@@ -101,10 +83,10 @@ function ladder({ strips }: Piece, _asked: PiecesAsked, { unit, figure }: Said):
   return [{ kind: 'thickness', heading: 'Measured with a caliper', facts: [], columns, rows: filled(rows, columns) }];
 }
 
-function comb({ strips }: Piece, asked: PiecesAsked, said: Said): PageTable[] {
+function comb({ strips }: Piece, asked: PiecesAsked, said: SizesSaid): PageTable[] {
   const turned: PageFact = { fields: ['bend'], name: 'Turned to', text: angle(asked.turn) };
   const columns = [
-    printed('Strip'),
+    notched('Strip'),
     printed(`Free, ${said.unit}`, 'bend'),
     printed('Strain'),
     HUNDREDS,
@@ -113,14 +95,14 @@ function comb({ strips }: Piece, asked: PiecesAsked, said: Said): PageTable[] {
     SEEN,
   ];
   const rows = strips.map(({ number, length, strain: of }) => [String(number), said.free(length), strain(of)]);
-  const facts = [turned, WAYS, thickness(strips, said), lyingOf(asked)];
+  const facts = [thickness(strips, said), turned, WAYS, lyingOf(asked)];
   return [{ kind: 'flexes', heading: 'Counted', facts, columns, rows: filled(rows, columns) }];
 }
 
-function creases({ strips }: Piece, asked: PiecesAsked, { unit, figure, free }: Said): PageTable[] {
+function creases({ strips }: Piece, asked: PiecesAsked, { unit, figure, free }: SizesSaid): PageTable[] {
   const turned: PageFact = { fields: ['bend'], name: 'Folded to', text: angle(asked.turn) };
   const columns = [
-    printed('Crease'),
+    notched('Crease'),
     printed('Through'),
     printed(`Thick, ${unit}`, 'thickness'),
     printed(`Free, ${unit}`, 'bend'),
@@ -144,41 +126,47 @@ export function cornersInOrder({ corners }: Pick<Piece, 'corners'>): readonly Ro
   return corners.toSorted((a, b) => b.radius - a.radius);
 }
 
-function radii(piece: Piece, asked: PiecesAsked, said: Said): PageTable[] {
+function radii(piece: Piece, asked: PiecesAsked, said: SizesSaid): PageTable[] {
   const { strips } = piece;
-  const facts = [thickness(strips, said), lyingOf(asked)];
+  const [thick, lying] = [thickness(strips, said), lyingOf(asked)];
   const looks: PageColumn = {
     fields: ['looks'],
     head: 'What it looks like',
     width: 'ticks',
     choices: ['unmarked', 'whitened', 'cracked'],
   };
-  const once = [printed('Corner'), printed('Radius', 'radius'), printed('Strain'), looks, SEEN];
+  const once = [notched('Corner'), printed('Radius', 'radius'), printed('Strain'), looks, SEEN];
   const laid = cornersInOrder(piece).map(({ number, radius, strain: of }) => [
     String(number),
-    `${radiusText(radius)} mm`,
+    said.radius(radius),
     strain(of),
   ]);
-  const often = [printed('Strip'), written('Over radius', 'bend'), HUNDREDS, BENDS, ENDED, SEEN];
+  const often = [notched('Strip'), written('Over R, mm', 'bend'), HUNDREDS, BENDS, ENDED, SEEN];
   const counted = strips.map(({ number }) => [String(number)]);
   return [
-    { kind: 'mark', heading: 'Bent once over each corner', facts, columns: once, rows: filled(laid, once) },
+    {
+      kind: 'mark',
+      heading: 'Bent once over each corner',
+      facts: [thick, lying],
+      columns: once,
+      rows: filled(laid, once),
+    },
     {
       kind: 'flexes',
-      heading: 'Radius block, if you go on: bent again and again over one corner',
-      facts: [WAYS, ...facts],
+      heading: 'Again and again over one corner',
+      facts: [thick, WAYS, lying],
       columns: often,
       rows: filled(counted, often),
     },
   ];
 }
 
-function bar({ strips, arm, grams }: Piece, asked: PiecesAsked, said: Said): PageTable[] {
+function bar({ strips, arm, grams }: Piece, asked: PiecesAsked, said: SizesSaid): PageTable[] {
   const [strip] = strips;
   const facts: PageFact[] = [
-    { fields: ['length'], name: 'Clamp to eye', text: said.round(arm ?? strip?.length ?? 0) },
     thickness(strips, said),
     { fields: ['depth'], name: 'Deep', text: said.round(strip?.depth ?? asked.depth) },
+    { fields: ['length'], name: 'Clamp to eye', text: said.round(arm ?? strip?.length ?? 0) },
     lyingOf(asked),
   ];
   const columns = [
@@ -194,11 +182,11 @@ function bar({ strips, arm, grams }: Piece, asked: PiecesAsked, said: Said): Pag
   return [{ kind: 'sag', heading, facts, columns, rows: filled(rows, columns) }];
 }
 
-function hold({ strips, slotTurn, slotRadius }: Piece, _asked: PiecesAsked, said: Said): PageTable[] {
+function hold({ strips, slotTurn, slotRadius }: Piece, _asked: PiecesAsked, said: SizesSaid): PageTable[] {
   const facts: PageFact[] = [
-    { fields: ['radius'], name: 'Slot', text: `${radiusText(slotRadius ?? 0)} mm` },
     thickness(strips, said),
     { fields: ['held'], name: 'Held at', text: angle(slotTurn ?? asRad(0)) },
+    { fields: ['radius'], name: 'Slot', text: said.radius(slotRadius ?? 0) },
   ];
   const columns = [
     printed('Strip'),
@@ -217,7 +205,7 @@ function filled(rows: readonly (readonly string[])[], columns: readonly PageColu
   return rows.map((row) => columns.map((_, at) => row[at]));
 }
 
-const TABLES: Readonly<Record<PieceId, (piece: Piece, asked: PiecesAsked, said: Said) => PageTable[]>> = {
+const TABLES: Readonly<Record<PieceId, (piece: Piece, asked: PiecesAsked, said: SizesSaid) => PageTable[]>> = {
   ladder,
   comb,
   radii,
@@ -226,7 +214,7 @@ const TABLES: Readonly<Record<PieceId, (piece: Piece, asked: PiecesAsked, said: 
   creases,
 };
 
-/** What is to be written down about a piece; radii stay in mm, as they are marked on it. */
+/** What is to be written down about a piece, in the order in which Tests asks; radii stay in mm, as they are marked in its drawing. */
 export function pageTables(piece: Piece, asked: PiecesAsked, unit: LengthUnit): readonly PageTable[] {
-  return TABLES[piece.id](piece, asked, saidIn(unit));
+  return TABLES[piece.id](piece, asked, sizesIn(unit));
 }

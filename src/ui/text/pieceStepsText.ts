@@ -1,12 +1,14 @@
 /** What the page of each test piece says to set, to do and to beware of. Manners of the workshop: common practice, no source. */
 import type { Piece, PieceId, PiecesAsked } from '../../core/coupons/piece.ts';
+import type { Lying } from '../../core/print/profile.ts';
 import { contoursFor } from '../../core/print/wholeLines.ts';
-import { angle, counted, inWords, percent } from './numbers.ts';
+import { padsMeet } from '../tests/pages/padsMeet.ts';
+import { angle, angleWithin, counted, inWords, NO_BREAK, percent, type LengthUnit } from './numbers.ts';
 import { cornersInOrder } from './pieceBoxesText.ts';
-import { mm, radiusText, sizeText, spanText } from './pieceText.ts';
+import { PIECE_WORDS, sizesIn, spanText, type SizesSaid } from './pieceText.ts';
 import { capital } from './said.ts';
 
-type Lines = (piece: Piece, asked: PiecesAsked) => readonly string[];
+type Lines = (piece: Piece, asked: PiecesAsked, said: SizesSaid) => readonly string[];
 
 /** Bends a minute by hand, at most two a second: faster ones warm the strip. */
 const RATE = 'Bend evenly, at most twice a second: faster bending warms the strip.';
@@ -36,15 +38,30 @@ function layersText({ strips }: Piece): string | undefined {
   return isLayered ? 'Set the first layer with care: it is part of every thin section here.' : undefined;
 }
 
+const LIES: Readonly<Record<Lying, string>> = {
+  flat: 'Its thin parts lie flat',
+  crease: 'Its thin parts lie as creases',
+  upright: 'Its thin parts stand upright',
+};
+
+/** How many pieces fill the page. */
+function amountText({ id, strips }: Piece): string {
+  if (id === 'hold') return 'A print gives one strip, and this page takes three: print more of them.';
+  if (id === 'bar') return 'One bar fills this page.';
+  return `One print of ${inWords(strips.length)} ${PIECE_WORDS[id].strip}s fills this page.`;
+}
+
 /** What to print a piece with. */
-export function settingsText(piece: Piece, { profile, filament }: PiecesAsked): readonly string[] {
+export function settingsText(piece: Piece, { profile, filament }: PiecesAsked, unit: LengthUnit): readonly string[] {
   const { lineWidth, nozzle, layerHeight, firstLayerHeight } = profile;
+  const { set } = sizesIn(unit);
+  const lying = piece.id === 'creases' ? 'crease' : profile.lying;
   return [
-    `${filament.name}, lines ${mm(lineWidth)} wide from a ${mm(nozzle, 1)} nozzle, layers ${mm(layerHeight)}, the first ${mm(firstLayerHeight)}.`,
+    `${filament.name}, lines ${set(lineWidth)} wide from a ${set(nozzle, 1)} nozzle, layers ${set(layerHeight)}, the first ${set(firstLayerHeight)}.`,
     wholeText(piece),
     layersText(piece),
-    'Print it as it lies in the file; pads filled solid; start points on the pads.',
-    'A brim where it lifts, cut off before the test. Let it cool on the plate, or it takes a set.',
+    `${LIES[lying]}: leave the piece as it lies in the file. Pads filled solid; start points on the pads.`,
+    `A brim where it lifts, cut off before the test. Let it cool on the plate, or it takes a set. ${amountText(piece)}`,
   ].filter((line) => line !== undefined);
 }
 
@@ -58,13 +75,31 @@ const ladder: Lines = ({ strips }) => {
   ];
 };
 
-const comb: Lines = ({ strips }, { turn }) => [
-  'Hold the spine of the comb, and one grip between two fingers.',
-  `Turn the grip to ${angle(turn)} and back, so that the strip bends as an arc and not at its root alone. A mark beside your hand keeps the angle.`,
-  'One way: to one side only. Both ways: as far to the other side as well, and count one for there and back. Tick which.',
+/** Pads stand up on one side of what lies as a crease, and stop it there. */
+function stopText(piece: Piece, { turn }: PiecesAsked): string | undefined {
+  const [first, meet] = [piece.strips[0], piece.strips[0] && padsMeet(piece, piece.strips[0])];
+  if (!first || meet === undefined || meet >= turn) return undefined;
+  const { strip } = PIECE_WORDS[piece.id];
+  return `Turn it to its plate side only, and tick “one way”: to the other side pads meet, those of ${strip} ${first.number} already at ${angleWithin(meet)}.`;
+}
+
+const BOTH =
+  'One way: to one side only. Both ways: as far to the other side as well, and count one for there and back.';
+
+/** Towards the shorter ones a strip has room: they broke before it. */
+const ROOM: Readonly<Record<Lying, string>> = {
+  flat: ' Turn it towards the shorter strips; hold aside what is whole there.',
+  crease: '',
+  upright: ' Turn it towards the shorter strips; hold aside what is whole there.',
+};
+
+const comb: Lines = (piece, asked) => [
+  `Hold the ${asked.profile.lying === 'upright' ? 'foot' : 'spine'} of the comb, and one grip between two fingers.`,
+  `Turn the grip to ${angle(asked.turn)} and back, so that the strip bends as an arc and not at its root alone. The guide, or a mark beside your hand, keeps the angle.${ROOM[asked.profile.lying]}`,
+  stopText(piece, asked) ?? `${BOTH} Tick which.`,
   RATE,
   COUNT,
-  `Begin with the shortest: it strains most${strainSpan(strips)} and breaks first. Under “Seen”: where it broke, and from when it was white.`,
+  `Begin with the shortest: it strains most${strainSpan(piece.strips)} and breaks first. Under “Seen”: where it broke, and from when it was white.`,
 ];
 
 function strainSpan(strips: Piece['strips']): string {
@@ -72,9 +107,9 @@ function strainSpan(strips: Piece['strips']): string {
   return strains.length > 0 ? ` (${percent(Math.max(...strains))})` : '';
 }
 
-const radii: Lines = (piece) => {
+const radii: Lines = (piece, _asked, { radius }) => {
   const [largest] = cornersInOrder(piece);
-  const from = largest ? ` (${radiusText(largest.radius)} mm)` : '';
+  const from = largest ? ` (${radius(largest.radius)})` : '';
   return [
     `Begin at the largest radius${from}. Lay a strip against the flat side, hold it down there, and wrap it round the corner in about one second.`,
     'Let it lie close on the round for a second, no more, and let go. Bend it once only.',
@@ -85,12 +120,12 @@ const radii: Lines = (piece) => {
   ];
 };
 
-const bar: Lines = ({ arm, grams, strips }) => {
+const bar: Lines = ({ arm, grams, strips }, _asked, { say, about }) => {
   const [strip] = strips;
-  const weight = grams === undefined ? 'a weight that you know' : `about ${grams} g that you have weighed`;
-  const thin = strip ? ` Its ${mm(strip.thickness)} must point up and down, its ${mm(strip.depth, 0)} across.` : '';
+  const weight = grams === undefined ? 'a weight that you know' : `about ${grams}${NO_BREAK}g that you have weighed`;
+  const thin = strip ? ` Its ${say(strip.thickness)} must point up and down, its ${about(strip.depth)} across.` : '';
   return [
-    `Clamp the pad flat to the edge of a table, right up to where the bar begins${arm === undefined ? '' : `: ${mm(arm, 0)} stick out to the eye`}.${thin}`,
+    `Clamp the pad flat to the edge of a table, right up to where the bar begins${arm === undefined ? '' : `: ${about(arm)} stick out to the eye`}.${thin}`,
     'Stand a ruler beside the eye and read its height.',
     `Hang ${weight} from the eye without a jerk, wait until it is still, and read again within ten seconds: later it creeps.`,
     'Sag is the one height less the other. Take the weight off; after a minute it must be back where it was. If not, take less weight.',
@@ -98,28 +133,45 @@ const bar: Lines = ({ arm, grams, strips }) => {
   ];
 };
 
-const hold: Lines = ({ slotTurn, slotRadius = 0 }) => [
-  `Press a strip into the slot, its thin way across${slotTurn === undefined ? '' : `; it is then bent by ${angle(slotTurn)} over ${radiusText(slotRadius)} mm`}. Write down day and hour.`,
+/** Strips on their edges lie on the paper; one that stood in the print has its foot between. */
+const LAID: Readonly<Record<Lying, string>> = {
+  flat: 'Stand the strip on its edge on the protractor, one end along the base line,',
+  crease: 'Stand the strip on its edge on the protractor, one end along the base line,',
+  upright: 'Lay the strip on the side of its foot on the protractor, one end along the base line, look straight down,',
+};
+
+const hold: Lines = ({ slotTurn, slotRadius = 0 }, { profile }, { radius }) => [
+  `Press a strip into the slot, its thin way across${slotTurn === undefined ? '' : `; it is then bent by ${angle(slotTurn)} over ${radius(slotRadius)}`}. Write down day and hour.`,
   'Leave it for a day at the warmth of the room in which the part will be, away from sun and heaters.',
   'Take it out, let it lie free for one minute, and read it then: it goes on straightening, so always wait as long.',
-  'Lay one end along the base line of the protractor, and slide it along until the line of the other end runs through the centre. Read the angle left.',
+  `${LAID[profile.lying]} and slide it along until the line of the other end runs through the centre. Read the angle left.`,
   'Other times tell more: an hour, a week. Print a fresh strip for each.',
 ];
 
-const creases: Lines = ({ strips }, { turn }) => [
-  `Hold both pads of one crease close to it, fold to ${angle(turn)} and back, and count. Leave the others flat meanwhile.`,
-  `Fold so that the plate side is always inside, or always outside; say under “Seen” which.`,
-  'One way: to one side only. Both ways: as far to the other side as well, and count one for there and back. Tick which.',
-  RATE,
-  COUNT,
-  `They are ${spanText(strips.map(({ thickness }) => thickness))} thick as set. Measure what your printer made of it on the thickness ladder, printed as a crease.`,
-];
+const creases: Lines = (piece, asked, { say }) => {
+  const stop = stopText(piece, asked);
+  return [
+    `Hold both pads of one crease close to it, fold to ${angle(asked.turn)} and back, and count. Leave the others flat meanwhile. The guide keeps the angle.`,
+    ...(stop === undefined
+      ? [
+          `Fold so that the plate side is always inside, or always outside; say under “Seen” which.`,
+          `${BOTH} Tick which.`,
+        ]
+      : [stop]),
+    RATE,
+    COUNT,
+    `They are ${spanText(
+      piece.strips.map(({ thickness }) => thickness),
+      say,
+    )} thick as set. Measure what your printer made of it on the thickness ladder, printed as a crease.`,
+  ];
+};
 
 const STEPS: Readonly<Record<PieceId, Lines>> = { ladder, comb, radii, bar, hold, creases };
 
 /** What to do, step by step. */
-export function stepsText(piece: Piece, asked: PiecesAsked): readonly string[] {
-  return STEPS[piece.id](piece, asked);
+export function stepsText(piece: Piece, asked: PiecesAsked, unit: LengthUnit): readonly string[] {
+  return STEPS[piece.id](piece, asked, sizesIn(unit));
 }
 
 const EYES = 'Eye protection: strips part suddenly and fly.';
@@ -138,42 +190,11 @@ const OWN: Readonly<Record<PieceId, readonly string[]>> = {
 export function cautionsText(id: PieceId): readonly string[] {
   return [
     ...OWN[id],
+    'Hot bed and nozzle, fumes of warm filament: keep to what the maker of the printer says.',
     'One spool, one printer: what is found here corrects only the filament that it is entered for.',
     'Estimates from nominal data, not a safety case; printed parts vary.',
   ];
 }
-
-/** Under the picture of a piece. */
-export function pictureText(piece: Piece, scale: string): string {
-  const numbers = piece.strips.length > 1 ? ' Numbers are cut as notches: a long one counts five.' : '';
-  return `From above, ${scale}; ${sizeText(piece)} in all.${numbers}`;
-}
-
-/** The check of the scale, and the way back to the program. */
-export const PAGE = {
-  ruler: 'Measure this line: 100 mm from end to end, 50 mm to its middle.',
-  rulerElse: 'If it is not, the print-out was scaled: print again at 100 %, nothing fitted to the page.',
-  rulerInch: 'Measure this line: 4 in from end to end, 2 in to its middle.',
-  rulerLabel: 'A line of 100 mm, divided in millimetres',
-  rulerLabelInch: 'A line of 4 in, divided in tenths',
-  guide: 'It is its own guide: lay it on its picture and bring each grip to the thick line; dashed: at rest.',
-  protractor: 'Protractor',
-  protractorSays: 'One end along the base line; slide it until the line of the other end runs through the centre.',
-  protractorLabel: 'Half a round divided in degrees over a base line',
-  laidEnd: 'this end along the base line',
-  heldAt: 'held here',
-  settings: 'Print it with',
-  steps: 'What to do',
-  cautions: 'Mind',
-  enter: 'Then enter it in Bendbook under Tests.',
-  print: 'Print this page',
-  back: 'Back to the tests',
-  bar: 'Page to print',
-  date: 'Date',
-  printer: 'Printer',
-  spool: 'Spool',
-  filament: 'Filament',
-} as const;
 
 /** “6.2 g”: what it weighs, laid full. */
 export function gramsText(volume: number, density: number): string {

@@ -1,6 +1,6 @@
-/** What the test pieces are called and what each is for. Sizes are said in mm, as the printed pages measure in mm. */
+/** What the test pieces are called, what each is for, and how their sizes are said. */
 import type { Piece, PieceId, Strip } from '../../core/coupons/piece.ts';
-import { counted, inWords, length, lengthFigure, NO_BREAK, setLength, unitAfter } from './numbers.ts';
+import { counted, inWords, length, lengthFigure, NO_BREAK, setLength, unitAfter, type LengthUnit } from './numbers.ts';
 import { capital } from './said.ts';
 
 interface PieceWords {
@@ -44,9 +44,42 @@ export const PIECE_WORDS: Readonly<Record<PieceId, PieceWords>> = {
   },
 };
 
-/** A length that was set: “12.00 mm”, with no more decimals than are in force. */
-export function mm(value: number, least = 2): string {
-  return `${setLength(value, 'mm', least)}${unitAfter('mm')}`;
+/** How lengths of pieces are said: in the unit that the sheet shows, and so that of the caliper in the hand. */
+export interface SizesSaid {
+  readonly unit: 'mm' | 'in';
+  readonly figure: (value: number) => string;
+  /** “0.84 mm”, with no fewer decimals than are in force. */
+  readonly say: (value: number) => string;
+  /** As a ruler reads: “71 mm”, “2.80 in”. */
+  readonly about: (value: number) => string;
+  /** Of lengths in steps, two decimals of a millimetre: “7.33 mm”. */
+  readonly long: (value: number) => string;
+  /** Of lengths that are usually round: “71 mm”. */
+  readonly round: (value: number) => string;
+  /** The same without its unit. */
+  readonly free: (value: number) => string;
+  /** As a printer is set, which is in mm anywhere: “0.42 mm”, “0.0165 in (0.42 mm)”. */
+  readonly set: (value: number, least?: number) => string;
+  /** “R 5 mm”, as it is marked in the drawing; where the sheet shows inches with what is entered there: “R 5 mm, 0.1969 in”. */
+  readonly radius: (value: number) => string;
+}
+
+const mm = (value: number, least?: number) => `${setLength(value, 'mm', least)}${unitAfter('mm')}`;
+
+export function sizesIn(unit: LengthUnit): SizesSaid {
+  const isInch = unit === 'inch';
+  const say = (value: number) => `${setLength(value, unit)}${unitAfter(unit)}`;
+  return {
+    unit: isInch ? 'in' : 'mm',
+    figure: (value) => setLength(value, unit),
+    say,
+    about: (value) => length(value, unit, isInch ? 2 : 0),
+    long: (value) => length(value, unit),
+    round: (value) => `${setLength(value, unit, isInch ? 2 : 0)}${unitAfter(unit)}`,
+    free: (value) => lengthFigure(value, unit),
+    set: (value, least) => (isInch ? `${say(value)} (${mm(value, least)})` : mm(value, least)),
+    radius: (value) => `${radiusText(value)}${NO_BREAK}mm${isInch ? `, ${length(value, unit)}` : ''}`,
+  };
 }
 
 /** A radius as it stands beside its corner: “R 5”, “R 19.6”. */
@@ -67,9 +100,10 @@ export function pieceSpoken(piece: Piece, number: number): string {
   return `${number} ${PIECE_WORDS[piece.id].name}, ${wide} by ${deep} by ${high} mm, ${stripsText(piece)}`;
 }
 
-/** “76.0 × 46.0 × 6.0 mm”. */
-export function sizeText({ size: { x, y, z } }: Pick<Piece, 'size'>): string {
-  return `${[x, y, z].map((value) => lengthFigure(value, 'mm', 1)).join(' × ')}${NO_BREAK}mm`;
+/** “76.0 × 46.0 × 6.0 mm”, “2.99 × 1.81 × 0.24 in”. */
+export function sizeText({ size: { x, y, z } }: Pick<Piece, 'size'>, unit: LengthUnit = 'mm'): string {
+  const places = unit === 'mm' ? 1 : 2;
+  return `${[x, y, z].map((value) => lengthFigure(value, unit, places)).join(' × ')}${unitAfter(unit)}`;
 }
 
 /** From the least to the largest: “4.00 to 12.00 mm”; one value where all are alike. */

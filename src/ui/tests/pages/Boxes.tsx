@@ -1,4 +1,5 @@
 import type { PageColumn, PageFact, PageTable } from '../../text/pieceBoxesText.ts';
+import { Notches } from './Notches.tsx';
 import { Scrolled } from './Scrolled.tsx';
 
 function Choices({ choices }: { readonly choices: readonly string[] }) {
@@ -32,7 +33,7 @@ function Cell({
   if (text !== undefined)
     return (
       <Tag className="printed" {...scope}>
-        {text}
+        {text} {column.isNotched && <Notches number={Number(text)} />}
       </Tag>
     );
   return (
@@ -46,12 +47,14 @@ function Cell({
 export function Boxes({ table: { heading, facts, columns, rows } }: { readonly table: PageTable }) {
   return (
     <section className="boxes" aria-label={heading}>
-      <h3>{heading}</h3>
-      <dl>
-        {facts.map((fact) => (
-          <Fact key={fact.name} fact={fact} />
-        ))}
-      </dl>
+      <div className="heading">
+        <h3>{heading}</h3>
+        <dl>
+          {facts.map((fact) => (
+            <Fact key={fact.name} fact={fact} />
+          ))}
+        </dl>
+      </div>
       <Scrolled className="of-table" label={heading}>
         <table>
           <thead>

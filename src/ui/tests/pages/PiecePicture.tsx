@@ -1,32 +1,42 @@
 import type { Piece, PiecesAsked } from '../../../core/coupons/piece.ts';
 import { NOMINAL_PX_PER_MM, SCALES, scaleText } from '../../drawing/sheet.ts';
-import { PAGE, pictureText } from '../../text/pieceStepsText.ts';
+import type { LengthUnit } from '../../text/numbers.ts';
 import { PIECE_WORDS } from '../../text/pieceText.ts';
+import { GUIDE, pictureText } from '../../text/testPageText.ts';
 import { PieceShape } from '../plate/PieceShape.tsx';
-import { AngleGuide, guideFrame, type GuideFrame } from './AngleGuide.tsx';
-import { guideStrips } from './rounds.ts';
+import { GuideLines } from './AngleGuide.tsx';
+import { ownGuide, type GuideFrame } from './guides.ts';
 import { Scrolled } from './Scrolled.tsx';
 
-/** Room for a piece on its page [mm]. */
-const ROOM = { x: 180, y: 78 } as const;
+/** Room for a picture on its page [mm]: all of its width, or the browser would print the page smaller. */
+const ROOM = { x: 186, y: 78 } as const;
 /** Kept free round it for what is lettered beside it [px]. */
 const BESIDE = 5;
+const BESIDE_NUMBERS = 14;
 const OVER = 16;
 const BESIDE_CORNERS = 30;
 const UNDER_CORNERS = 18;
 
+/** To either side of a piece [mm]; one that is its own guide bears its numbers at its strips. */
+function besideOf({ corners, strips }: Pick<Piece, 'corners' | 'strips'>, isGuide: boolean): number {
+  const beside = corners.length > 0 ? BESIDE_CORNERS : strips.length > 1 && !isGuide ? BESIDE_NUMBERS : BESIDE;
+  return beside / NOMINAL_PX_PER_MM;
+}
+
 /** The largest scale of those that drawings have, at most life size, at which a piece fits. */
-export function pictureScale({ size }: Pick<Piece, 'size'>): number {
+export function pictureScale(piece: Pick<Piece, 'size' | 'corners' | 'strips'>): number {
+  const { size } = piece;
+  const room = ROOM.x - 2 * besideOf(piece, false);
   const scales = SCALES.filter((scale) => scale <= 1);
-  return scales.find((scale) => size.x * scale <= ROOM.x && size.y * scale <= ROOM.y) ?? scales.at(-1) ?? 1;
+  return scales.find((scale) => size.x * scale <= room && size.y * scale <= ROOM.y) ?? scales.at(-1) ?? 1;
 }
 
 /** The comb is its own guide where it bends in the plane in which it is drawn, and is drawn life size. */
-function guideOf(piece: Piece, { profile, turn }: PiecesAsked) {
-  if (piece.id !== 'comb' || profile.lying !== 'flat' || pictureScale(piece) !== 1) return undefined;
-  const strips = guideStrips(piece.strips, turn);
-  const frame = guideFrame(strips, turn);
-  return frame.right - frame.left > ROOM.x || -frame.top > ROOM.y ? undefined : { strips, turn, frame };
+function guideOf(piece: Piece, asked: PiecesAsked) {
+  const guide = pictureScale(piece) === 1 ? ownGuide(piece, asked) : undefined;
+  if (!guide) return undefined;
+  const { left, right } = frameOf(piece, guide.frame);
+  return right - left + 2 * besideOf(piece, true) <= ROOM.x && -guide.frame.top <= ROOM.y ? guide : undefined;
 }
 
 /** What is drawn [mm], y down from the front of the piece. */
@@ -39,24 +49,27 @@ function frameOf({ size }: Piece, guide: GuideFrame | undefined): GuideFrame {
   };
 }
 
-/** How wide it is drawn [mm]. */
+/** How wide it is drawn, with what is lettered beside it [mm]. */
 export function pictureWidth(piece: Piece, asked: PiecesAsked): number {
-  const { left, right } = frameOf(piece, guideOf(piece, asked)?.frame);
-  return (right - left) * pictureScale(piece);
+  const guide = guideOf(piece, asked);
+  const { left, right } = frameOf(piece, guide?.frame);
+  return (right - left) * pictureScale(piece) + 2 * besideOf(piece, guide !== undefined);
 }
 
 interface Props {
   readonly piece: Piece;
   readonly asked: PiecesAsked;
+  readonly unit: LengthUnit;
 }
 
 /** A piece from above as it comes off the plate, life size where the page has room for it. */
-export function PiecePicture({ piece, asked }: Props) {
+export function PiecePicture({ piece, asked, unit }: Props) {
   const scale = pictureScale(piece);
   const pxPerMm = NOMINAL_PX_PER_MM * scale;
   const guide = guideOf(piece, asked);
   const { left, top, right, bottom } = frameOf(piece, guide?.frame);
-  const [beside, under] = piece.corners.length > 0 ? [BESIDE_CORNERS, UNDER_CORNERS] : [BESIDE, BESIDE];
+  const beside = besideOf(piece, guide !== undefined) * NOMINAL_PX_PER_MM;
+  const under = piece.corners.length > 0 ? UNDER_CORNERS : BESIDE;
   const at = { x: beside - left * pxPerMm, y: OVER - top * pxPerMm };
   const width = (right - left) * pxPerMm + 2 * beside;
   const height = (bottom - top) * pxPerMm + OVER + under;
@@ -73,13 +86,13 @@ export function PiecePicture({ piece, asked }: Props) {
           <PieceShape piece={piece} paper={{ pxPerMm, at }} isBare={guide !== undefined} />
           {guide && (
             <g transform={`translate(${at.x} ${at.y}) scale(${pxPerMm})`}>
-              <AngleGuide {...guide} />
+              <GuideLines guide={guide} />
             </g>
           )}
         </svg>
       </Scrolled>
       <figcaption>
-        {pictureText(piece, scaleText(scale))} {guide && PAGE.guide}
+        {pictureText(piece, scaleText(scale), unit)} {guide && GUIDE.own}
       </figcaption>
     </figure>
   );

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Piece, PiecesAsked, PlateSize } from '../../../core/coupons/piece.ts';
 import { wholeRow } from '../../../core/material/wholeRow.ts';
+import { useChoices } from '../../../store/choices.ts';
 import { SaidText } from '../../joints/SaidText.tsx';
 import { PIECE_FILES, pieceSaid } from '../../text/pieceSaysText.ts';
 import { PIECE_WORDS } from '../../text/pieceText.ts';
@@ -21,6 +22,7 @@ export interface PieceSaysProps {
 /** What the chosen piece is for, what it strains and weighs, and the way to its files and its page. */
 export function PieceSays({ piece, asked, pieces, plate, corner }: PieceSaysProps) {
   const [trouble, setTrouble] = useState('');
+  const unit = useChoices((state) => state.unit);
   const { name } = asked.filament;
   const density = wholeRow(asked.filament).properties.density;
   const inUse = piece.corners.find(({ number }) => number === corner);
@@ -28,7 +30,7 @@ export function PieceSays({ piece, asked, pieces, plate, corner }: PieceSaysProp
   return (
     <section className="piece-says" aria-label={PIECE_WORDS[piece.id].name}>
       <p className="says">
-        <b>{PIECE_WORDS[piece.id].name}.</b> <SaidText said={pieceSaid(piece, asked, density, inUse)} />
+        <b>{PIECE_WORDS[piece.id].name}.</b> <SaidText said={pieceSaid(piece, asked, density, unit, inUse)} />
       </p>
       <fieldset className="files">
         <legend className="vh">{PIECE_FILES.label}</legend>

@@ -1,5 +1,5 @@
 import { asRad, degrees, radians, type Rad } from '../../../core/units.ts';
-import { PAGE } from '../../text/pieceStepsText.ts';
+import { PAGE } from '../../text/testPageText.ts';
 import { onRound } from './rounds.ts';
 import { Scrolled } from './Scrolled.tsx';
 
@@ -8,6 +8,9 @@ const RIM = 44;
 const BASE = 50;
 const BELOW = 7;
 const ABOVE = 6;
+
+/** How wide it is drawn [mm]. */
+export const PROTRACTOR_WIDTH = 2 * BASE + 2;
 
 const long = (at: number) => (at % 10 === 0 ? 4.5 : at % 5 === 0 ? 3 : 1.6);
 const at = (angle: number, radius: number) => onRound({ x: 0, y: 0 }, radius, asRad(radians(angle)));
@@ -32,9 +35,9 @@ export function Protractor({ held }: { readonly held: Rad | undefined }) {
     <figure className="protractor">
       <Scrolled className="of-figure" label={PAGE.protractor}>
         <svg
-          width={`${2 * BASE + 2}mm`}
+          width={`${PROTRACTOR_WIDTH}mm`}
           height={`${RIM + ABOVE + BELOW}mm`}
-          viewBox={`${-BASE - 1} ${-RIM - ABOVE} ${2 * BASE + 2} ${RIM + ABOVE + BELOW}`}
+          viewBox={`${-BASE - 1} ${-RIM - ABOVE} ${PROTRACTOR_WIDTH} ${RIM + ABOVE + BELOW}`}
           role="img"
           aria-label={PAGE.protractorLabel}
         >

@@ -2,16 +2,19 @@ import { useEffect, type ReactNode } from 'react';
 import type { Piece, PiecesAsked } from '../../../core/coupons/piece.ts';
 import type { Problem } from '../../../core/problems.ts';
 import { pageTables } from '../../text/pieceBoxesText.ts';
-import { cautionsText, PAGE, settingsText, stepsText } from '../../text/pieceStepsText.ts';
+import { cautionsText, settingsText, stepsText } from '../../text/pieceStepsText.ts';
 import type { LengthUnit } from '../../text/numbers.ts';
 import { pieceNotesText } from '../../text/plateText.ts';
 import { PIECE_WORDS } from '../../text/pieceText.ts';
+import { PAGE } from '../../text/testPageText.ts';
+import { AngleGuide } from './AngleGuide.tsx';
 import { Boxes } from './Boxes.tsx';
 import './page.css';
 import './boxes.css';
 import './pagePaper.css';
+import { guideAside, guideWidth } from './guides.ts';
 import { PiecePicture, pictureWidth } from './PiecePicture.tsx';
-import { Protractor } from './Protractor.tsx';
+import { Protractor, PROTRACTOR_WIDTH } from './Protractor.tsx';
 import { TrueRuler } from './TrueRuler.tsx';
 
 export interface TestPageProps {
@@ -74,29 +77,47 @@ function List({
 }
 
 /** Beside a drawing that is no wider than this there is room for words [mm]. */
-const ROOM_BESIDE = 112;
+const ROOM_BESIDE = 118;
+/** Two drawings are at most so wide side by side, with 6 mm between them [mm]. */
+const ROOM_OF_TWO = 180;
 
-function Notes({ piece, asked }: Pick<TestPageProps, 'piece' | 'asked'>) {
+type Shown = Pick<TestPageProps, 'piece' | 'asked' | 'unit'>;
+
+function Notes({ piece, asked, unit }: Shown) {
   return (
     <div className="page-notes">
-      <List name={PAGE.settings} lines={settingsText(piece, asked)} />
+      <List name={PAGE.settings} lines={settingsText(piece, asked, unit)} />
       <List name={PAGE.cautions} lines={cautionsText(piece.id)} />
     </div>
   );
 }
 
-/** The piece, and beside it the protractor that its strip is laid on, or the notes where they have room. */
-function Top({ piece, asked }: Pick<TestPageProps, 'piece' | 'asked'>) {
-  const { slotTurn } = piece;
-  const hasRoom = slotTurn === undefined && pictureWidth(piece, asked) <= ROOM_BESIDE;
+/** What a strip is laid on or held over, and how wide that is [mm]. */
+function laidOn({ piece, asked, unit }: Shown): { readonly shown: ReactNode; readonly wide: number } {
+  if (piece.slotTurn !== undefined) return { shown: <Protractor held={piece.slotTurn} />, wide: PROTRACTOR_WIDTH };
+  const found = guideAside(piece, asked, unit);
+  return found ? { shown: <AngleGuide {...found} />, wide: guideWidth(found.guide.frame) } : { shown: null, wide: 0 };
+}
+
+/** The piece, beside it what its strip is laid on or the notes where they have room, and what has none under it. */
+function Top(props: Shown) {
+  const wide = pictureWidth(props.piece, props.asked);
+  const { shown, wide: other } = laidOn(props);
+  const isBeside = other > 0 && wide + other <= ROOM_OF_TWO;
+  const hasRoom = !isBeside && wide <= ROOM_BESIDE;
+  const isUnder = hasRoom && other <= ROOM_BESIDE;
   return (
     <>
       <div className="page-top">
-        <PiecePicture piece={piece} asked={asked} />
-        {slotTurn !== undefined && <Protractor held={slotTurn} />}
-        {hasRoom && <Notes piece={piece} asked={asked} />}
+        <div>
+          <PiecePicture {...props} />
+          {isUnder && shown}
+        </div>
+        {isBeside && shown}
+        {hasRoom && <Notes {...props} />}
       </div>
-      {!hasRoom && <Notes piece={piece} asked={asked} />}
+      {!isBeside && !isUnder && shown}
+      {!hasRoom && <Notes {...props} />}
     </>
   );
 }
@@ -118,14 +139,14 @@ export function TestPage(props: TestPageProps) {
       </div>
       <article className="test-page" aria-label={name}>
         <Head {...props} />
-        <Top piece={piece} asked={asked} />
+        <Top {...{ piece, asked, unit }} />
         {notes.length > 0 && <p>{pieceNotesText(notes)}</p>}
-        <List name={PAGE.steps} ordered lines={stepsText(piece, asked)} />
+        <List name={PAGE.steps} ordered lines={stepsText(piece, asked, unit)} />
         {pageTables(piece, asked, unit).map((table) => (
           <Boxes key={table.heading} table={table} />
         ))}
         <footer>
-          <TrueRuler unit={unit} />
+          <TrueRuler />
         </footer>
       </article>
     </main>

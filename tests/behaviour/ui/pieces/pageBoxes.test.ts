@@ -118,6 +118,18 @@ describe('what is ticked', () => {
       'Seen',
     ]);
     const [marked] = pageTables(pieceFor('radii'), ASKED, 'inch');
-    expect(marked?.rows[0]?.[1]).toMatch(/mm$/);
+    // 32 / 25.4 = 1.2598.
+    expect(marked?.rows[0]?.[1]?.replaceAll('\u00a0', ' ')).toBe('R 32 mm, 1.2598 in');
+  });
+});
+
+const facts = (id: PieceId, at = 0) => pageTables(pieceFor(id), ASKED, 'mm')[at]?.facts.map(({ name }) => name);
+
+describe('the order of facts', () => {
+  it('is that of the sentence in which Tests asks for them', () => {
+    expect(facts('comb')).toEqual(['Thick as set', 'Turned to', 'Bent', 'Printed']);
+    expect(facts('bar')).toEqual(['Thick as set', 'Deep', 'Clamp to eye', 'Printed']);
+    expect(facts('hold')).toEqual(['Thick as set', 'Held at', 'Slot']);
+    expect(facts('radii', 1)).toEqual(['Thick as set', 'Bent', 'Printed']);
   });
 });
