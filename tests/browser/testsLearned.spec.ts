@@ -88,6 +88,9 @@ test('a filament leads to its tests, and a tested spool back to its tallies', as
   await expect(page.getByRole('combobox', { name: 'Filament or spool' })).toHaveValue(spool);
   await expect(tally(page).getByRole('rowheader')).toHaveCount(1);
   // Nonsense in the address is passed over.
-  await page.goto('/#tests/of/%22nothing');
-  await expect(page.getByRole('combobox', { name: 'Filament or spool' })).toHaveValue(spool);
+  for (const nonsense of ['%22nothing', '%zz']) {
+    await page.goto(`/#tests/of/${nonsense}`);
+    await expect(page).toHaveURL(/#tests$/);
+    await expect(page.getByRole('combobox', { name: 'Filament or spool' })).toHaveValue(spool);
+  }
 });

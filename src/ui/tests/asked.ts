@@ -1,6 +1,6 @@
 /** Tests can be asked for by filament: `#tests/of/petg`. */
 import { useEffect } from 'react';
-import { findFilament } from '../../core/material/shelf.ts';
+import { everyFilament, findFilament } from '../../core/material/shelf.ts';
 import { useTests, type TestValues } from '../../store/tests.ts';
 import { isSpool } from './trial.ts';
 
@@ -16,8 +16,9 @@ export function asFilament(id: string): Partial<TestValues> {
 
 function take(): void {
   if (!location.hash.startsWith(START)) return;
-  const id = decodeURIComponent(location.hash.slice(START.length));
-  if (findFilament(id)?.printable) useTests.getState().set({ ...asFilament(id), counting: undefined });
+  // Compared as written: an address that stands for nothing need not be one that can be decoded.
+  const id = everyFilament().find((row) => row.printable && location.hash === START + encodeURIComponent(row.id))?.id;
+  if (id !== undefined) useTests.getState().set({ ...asFilament(id), counting: undefined });
   // Asked once: going back leads to where the question was put.
   history.replaceState(null, '', '#tests');
 }
