@@ -9,10 +9,11 @@ import { writePart } from '../../src/files/partText.ts';
 import { readTallies, writeTallies } from '../../src/files/tallyCsv.ts';
 import { findSaved, findShelf } from '../../src/store/found.ts';
 import { useMessages } from '../../src/store/messages.ts';
-import { savePart, saveShelf, type PartStorage } from '../../src/store/savedPart.ts';
+import { savePart, saveShelf } from '../../src/store/savedPart.ts';
 import { putOnShelf } from '../../src/core/material/shelf.ts';
 import { fullRow, fullRows } from '../support/fullRows.ts';
 import { leaf, partOf } from '../support/storeJoints.ts';
+import { mapStorage } from '../support/mapStorage.ts';
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
 
@@ -62,17 +63,6 @@ describe('thirty such filaments and as many joints as a part may have', () => {
     expect(read.ok && read.value).toEqual(rows);
   });
 });
-
-function mapStorage() {
-  const map = new Map<string, unknown>();
-  const storage: PartStorage = {
-    get: (key) => Promise.resolve(map.get(key)),
-    set: (key, value) => Promise.resolve(void map.set(key, value)),
-    del: (key) => Promise.resolve(void map.delete(key)),
-    keys: () => Promise.resolve([...map.keys()]),
-  };
-  return { map, storage };
-}
 
 describe('more than could be read back', () => {
   const few = fullRows(2);

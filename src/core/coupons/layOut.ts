@@ -1,15 +1,13 @@
 /** Pieces side by side on as few plates as are found to do. */
 import { failIfAny, ok, type Result } from '../result.ts';
 import type { Mm } from '../units.ts';
-import { fitsOn, MARGIN, plateProblems, roomOf, standsOn, tooLargeFor } from './onPlate.ts';
+import { fitsOn, MARGIN, plateProblems, ROUND_OFF, roomOf, standsOn, tooLargeFor } from './onPlate.ts';
 import type { Piece, PlacedPiece, Plate, PlateSize } from './piece.ts';
 import { toGrid } from './slabs.ts';
 import { turnPiece } from './turnPiece.ts';
 
 /** Between pieces, so that their brims do not meet [mm]. Ours. */
 export const BETWEEN: Mm = 8;
-/** Sizes are sums of decimals: a nanometre is no reason to refuse a place [mm]. */
-const ROUND_OFF = 1e-6;
 /** Up to so many pieces all orders are tried; beyond, those that usually do well. */
 const ALL_ORDERS = 6;
 /** Narrowed by so much at a time to bring pieces together [mm]. */

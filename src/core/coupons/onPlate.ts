@@ -5,8 +5,8 @@ import type { Piece, PlateSize } from './piece.ts';
 
 /** To the edge of the plate, so that a brim stays on it [mm]. Ours. */
 export const MARGIN: Mm = 6;
-/** Sizes are sums of decimals: a nanometre is no reason to refuse one [mm]. */
-const ROUND_OFF = 1e-6;
+/** Sizes and places are sums of decimals: a nanometre is no reason to refuse one [mm]. */
+export const ROUND_OFF = 1e-6;
 
 const PLATE_LIMITS = { min: 40, max: 2000, because: 'from the smallest desktop printers to the largest' };
 

@@ -1,4 +1,5 @@
 import { lazy, useEffect } from 'react';
+import type { Piece } from '../../core/coupons/piece.ts';
 import { useChoices } from '../../store/choices.ts';
 import { Late } from '../app/Late.tsx';
 import '../charts/charts.css';
@@ -41,17 +42,13 @@ interface Props {
   readonly unit: LengthUnit;
 }
 
-function Page({ trial, made, unit }: Pick<Props, 'trial' | 'made' | 'unit'>) {
-  const id = usePageAsked();
-  const piece = [...made.pieces, ...made.unfit].find((one) => one.id === id);
+function Page({ piece, trial, made, unit }: Omit<Props, 'answers'> & { readonly piece: Piece }) {
   const { spool, values, prior } = trial;
-  if (!piece) return null;
   return (
     <Late>
       <TestPage
-        {...{ piece }}
+        {...{ piece, unit }}
         asked={made.asked}
-        unit={unit}
         notes={made.chosen?.id === piece.id ? made.notes : []}
         filament={prior.fullName}
         printer={spool?.own.tests.printer ?? values.printer}
@@ -96,7 +93,8 @@ export default function TestsPlace() {
   useEffect(() => {
     document.title = `${TESTS.title}, ${trial.row.name}: Bendbook`;
   }, [trial.row.name]);
-  if (page && [...made.pieces, ...made.unfit].some(({ id }) => id === page)) return <Page {...{ trial, made, unit }} />;
+  const piece = [...made.pieces, ...made.unfit].find(({ id }) => id === page);
+  if (piece) return <Page {...{ piece, trial, made, unit }} />;
   return (
     <>
       <Sheet {...{ trial, answers, made, unit }} />

@@ -2,17 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { dropSetAside, findSaved, savedNow } from '../../../src/store/found.ts';
 import { savePart, type PartStorage } from '../../../src/store/savedPart.ts';
 import { partOf } from '../../support/storeJoints.ts';
-
-function mapStorage(entries: Readonly<Record<string, unknown>> = {}) {
-  const map = new Map<string, unknown>(Object.entries(entries));
-  const storage: PartStorage = {
-    get: (key) => Promise.resolve(map.get(key)),
-    set: (key, value) => Promise.resolve(void map.set(key, value)),
-    del: (key) => Promise.resolve(void map.delete(key)),
-    keys: () => Promise.resolve([...map.keys()]),
-  };
-  return { map, storage };
-}
+import { mapStorage } from '../../support/mapStorage.ts';
 
 const NEWER = JSON.stringify({ format: 'bendbook-part', version: 999, units: 'furlongs', part: {} });
 

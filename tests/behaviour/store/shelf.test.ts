@@ -5,12 +5,13 @@ import type { OwnFilament } from '../../../src/core/material/types.ts';
 import { writePart } from '../../../src/files/partText.ts';
 import * as edits from '../../../src/store/edits.ts';
 import { findSaved, findShelf, shelfNow } from '../../../src/store/found.ts';
-import { saveShelf, type PartStorage } from '../../../src/store/savedPart.ts';
+import { saveShelf } from '../../../src/store/savedPart.ts';
 import { useSession } from '../../../src/store/session.ts';
 import { addFilaments, changeFilament, removeFilament, usersOf, withUnknown } from '../../../src/store/shelf.ts';
 import { opened } from '../../../src/store/state.ts';
 import { ownPetg } from '../../support/ownFilaments.ts';
 import { leaf, partOf } from '../../support/storeJoints.ts';
+import { mapStorage } from '../../support/mapStorage.ts';
 
 const blue = ownPetg('own-blue', 'PETG blue');
 const red = ownPetg('own-red', 'PETG red');
@@ -116,17 +117,6 @@ describe('what another window has saved', () => {
     expect(edits.takeOwn(state, [ownPetg('own-blue', 'PETG blue')])).toBe(state);
   });
 });
-
-function mapStorage(entries: Readonly<Record<string, unknown>> = {}) {
-  const map = new Map<string, unknown>(Object.entries(entries));
-  const storage: PartStorage = {
-    get: (key) => Promise.resolve(map.get(key)),
-    set: (key, value) => Promise.resolve(void map.set(key, value)),
-    del: (key) => Promise.resolve(void map.delete(key)),
-    keys: () => Promise.resolve([...map.keys()]),
-  };
-  return { map, storage };
-}
 
 describe('the shelf between visits', () => {
   it('comes back as it was saved, and is empty on a first visit', async () => {

@@ -1,6 +1,6 @@
 /** Points of arcs on paper [mm], y down. */
 import type { Point } from '../../../core/geometry/outline.ts';
-import { asRad, type Rad } from '../../../core/units.ts';
+import type { Rad } from '../../../core/units.ts';
 
 const rounded = (value: number) => Math.round(value * 1e4) / 1e4;
 
@@ -51,5 +51,5 @@ export function onwards({ x, y }: Point, turn: Rad, along: number, aside = 0): P
 
 /** Of an arc from the root of a strip to its end. */
 export function arcPath({ root, radius, end }: GuideStrip, turn: Rad): string {
-  return `M${root.x} ${root.y}A${radius} ${radius} 0 ${asRad(turn) > Math.PI ? 1 : 0} 0 ${end.x} ${end.y}`;
+  return `M${root.x} ${root.y}A${radius} ${radius} 0 ${turn > Math.PI ? 1 : 0} 0 ${end.x} ${end.y}`;
 }
