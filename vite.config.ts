@@ -11,7 +11,7 @@ const TOGETHER = [
 ];
 
 /** Places other than the first, and what reads and writes files. */
-const LATER = /(?:Mesh|Toolpath|Tests|Filaments)Place-|(?:partFile|filamentFile|openLate|linkOnClipboard)-/;
+const LATER = /(?:Mesh|Toolpath|Tests|Filaments|Lesson)Place-|(?:partFile|filamentFile|openLate|linkOnClipboard)-/;
 
 /**
  * What is fetched along with a piece. Of what comes later only the styles are: the pieces that it imports follow a step after it,

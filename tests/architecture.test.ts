@@ -45,6 +45,8 @@ const RULES: Readonly<Record<string, Rule>> = {
   'core/find': pure(...ALL_BUT_DESIGN, 'design'),
   // Turning flat outlines into triangles is a standard job.
   'core/coupons': { folders: ['core'], packages: ['earcut'] },
+  'core/working': pure(...ALL_BUT_DESIGN, 'design'),
+  'core/lesson': pure(...ALL_BUT_DESIGN, 'design', 'find', 'working'),
   'core/tallies': pure(...ALL_BUT_DESIGN, 'design', 'coupons'),
   'core/inspect': { folders: ['core'], packages: ['delaunator', 'earcut'] },
   // Unzipping, XML and the splitting of polygons have traps enough to fill a package each.

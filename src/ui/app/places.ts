@@ -17,4 +17,5 @@ export const PLACES: readonly [Place, ...Place[]] = [
   { id: 'toolpath', name: 'Toolpath', Page: lazy(() => import('../toolpath/ToolpathPlace.tsx')), own: true },
   { id: 'tests', name: 'Tests', Page: lazy(() => import('../tests/TestsPlace.tsx')), own: true },
   { id: 'filaments', name: 'Filaments', Page: lazy(() => import('../filaments/FilamentsPlace.tsx')), own: true },
+  { id: 'lesson', name: 'Lesson', Page: lazy(() => import('../lesson/LessonPlace.tsx')), own: true },
 ];

@@ -1,0 +1,11 @@
+import { LESSON_PAGE_NAMES } from '../../text/lessonText.ts';
+import type { LessonAddress } from '../route.ts';
+
+/** To be built. */
+export default function SummaryPage({ address }: { readonly address: LessonAddress }) {
+  return (
+    <main className="main lesson" data-of={address.of}>
+      <h2>{LESSON_PAGE_NAMES.summary}</h2>
+    </main>
+  );
+}
