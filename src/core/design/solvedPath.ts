@@ -80,6 +80,11 @@ interface Pushed {
   readonly strain: number;
 }
 
+/** The state that is felt most, and what is felt there. */
+interface FeltMost extends Pushed {
+  readonly felt: number;
+}
+
 /** Efforts on the way to an amount, counted along the movement: of states, and of limits between them. */
 function pushedUpTo(solved: Solved, amount: number): readonly Pushed[] {
   return waysTo(solved, amount).flatMap(({ path: { points, events }, most }) => {
@@ -108,7 +113,28 @@ export function effortUpTo(
   amount: number,
   felt: (effort: number, strain: number) => number = (effort) => effort,
 ): number {
-  return pushedUpTo(solved, amount).reduce((most, { effort, strain }) => Math.max(most, felt(effort, strain)), 0);
+  return hardestUpTo(solved, amount, felt).felt;
+}
+
+/**
+ * The state on the way to an amount in which it pushes back hardest.
+ *
+ * @param solved - the whole way [-]
+ * @param amount - how far [rad] or [mm], > 0
+ * @param felt - what is felt of an effort [mm³] or [mm²] at a strain of the skin [-]
+ * @returns effort per MPa [mm³] or [mm²] and strain of the skin there as a fraction, and what is felt of it; all 0 where
+ *   nothing pushes back
+ */
+export function hardestUpTo(
+  solved: Solved,
+  amount: number,
+  felt: (effort: number, strain: number) => number,
+): FeltMost {
+  const start: FeltMost = { effort: 0, strain: 0, felt: 0 };
+  return pushedUpTo(solved, amount).reduce<FeltMost>((most, pushed) => {
+    const here = felt(pushed.effort, pushed.strain);
+    return here > most.felt ? { ...pushed, felt: here } : most;
+  }, start);
 }
 
 /**

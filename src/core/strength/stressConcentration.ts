@@ -57,21 +57,49 @@ export function shoulderConcentration(
   shoulder: Mm,
   fillet: Mm,
 ): Concentration {
-  if (!(shoulder > thickness)) return { factor: 1, outsideTable: false };
-  const counted = Math.min(shoulder, Math.max(THICK_PAD * thickness, thickness + 2 * MOST_X * fillet));
+  const fit = shoulderFit(load, thickness, shoulder, fillet);
+  if (!fit) return { factor: 1, outsideTable: false };
   const outsideTable = !isInside((shoulder - thickness) / 2, fillet);
+  const { x, y, coefficients } = fit;
+  const [c1, c2, c3, c4] = coefficients;
+  const at = ([a, b, c]: Cubic): number => a + b * Math.sqrt(x) + c * x;
+  // The fit dips to 0.998 for a very wide fillet on a very thick pad; a fillet never relieves the leaf.
+  return { factor: Math.max(1, at(c1) + y * (at(c2) + y * (at(c3) + y * at(c4)))), outsideTable };
+}
+
+/** What goes into the fit of a stepped bar: how much of the pad counts [mm], x = h/r, y = 2h/D, and C1 … C4 as a, b, c. */
+export interface ShoulderFit {
+  readonly counted: Mm;
+  readonly x: number;
+  readonly y: number;
+  readonly coefficients: Branch;
+}
+
+/**
+ * What the table of stepped bars is entered with, and the row that it gives there.
+ *
+ * @param load - how the leaf is loaded [-]
+ * @param thickness - thickness t of the leaf [mm], > 0
+ * @param shoulder - thickness D of the pad in the bending plane [mm], > 0
+ * @param fillet - fillet radius r [mm], ≥ 0
+ * @returns thickness of pad that counts [mm], x, y and the coefficients [-]; undefined where there is no step
+ *
+ * Source: roark-17.1.
+ * @example shoulderFit('bending', 1, 2, 0.25)?.x // → 2
+ */
+export function shoulderFit(
+  load: 'bending' | 'tension',
+  thickness: Mm,
+  shoulder: Mm,
+  fillet: Mm,
+): ShoulderFit | undefined {
+  if (!(shoulder > thickness)) return undefined;
+  const counted = Math.min(shoulder, Math.max(THICK_PAD * thickness, thickness + 2 * MOST_X * fillet));
   const h = (counted - thickness) / 2;
   const x = Math.min(MOST_X, Math.max(LEAST_X, h / fillet));
-  // The fit dips to 0.998 for a very wide fillet on a very thick pad; a fillet never relieves the leaf.
-  return { factor: Math.max(1, fitted(load, x, (2 * h) / counted)), outsideTable };
+  return { counted, x, y: (2 * h) / counted, coefficients: ROARK[load][x <= BRANCHES_MEET ? 'low' : 'high'] };
 }
 
 function isInside(step: Mm, fillet: Mm): boolean {
   return step >= LEAST_X * fillet && step <= MOST_X * fillet;
-}
-
-function fitted(load: 'bending' | 'tension', x: number, y: number): number {
-  const [c1, c2, c3, c4] = ROARK[load][x <= BRANCHES_MEET ? 'low' : 'high'];
-  const at = ([a, b, c]: Cubic): number => a + b * Math.sqrt(x) + c * x;
-  return at(c1) + y * (at(c2) + y * (at(c3) + y * at(c4)));
 }

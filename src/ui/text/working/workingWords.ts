@@ -1,0 +1,26 @@
+import { SHARED_WORDS } from './sharedWords.ts';
+import type { StepWords, WorkingWords } from './words.ts';
+
+/** Words that only one kind has, by its id. */
+const KIND_WORDS: Readonly<Record<string, WorkingWords>> = {};
+
+/** A row of the table of stepped bars, and terms that are numbered, share their words. */
+const NUMBERED: Readonly<Record<string, string>> = {
+  a: 'of the table',
+  b: 'of the table',
+  c: 'of the table',
+  C: 'row of the table at this fillet',
+  n: 'flexes that are wanted of another swing',
+  N: 'flexes that half last of another swing',
+};
+
+/** What a step is called and within what it holds. */
+export function stepWords(family: string, id: string): StepWords | undefined {
+  return KIND_WORDS[family]?.steps[id] ?? SHARED_WORDS.steps[id];
+}
+
+/** What a symbol stands for in the working of a kind. */
+export function symbolWords(family: string, symbol: string): string | undefined {
+  const own = KIND_WORDS[family]?.symbols[symbol] ?? SHARED_WORDS.symbols[symbol];
+  return own ?? (/_\d+$/.test(symbol) ? NUMBERED[symbol.replace(/_\d+$/, '')] : undefined);
+}
