@@ -56,7 +56,7 @@ export function chanceSteps({ assessment: { life, filament, joint } }: WorkingAs
       ...SPREAD,
       id: 'chance',
       symbol: 'P',
-      expression: '1 / 2 * (1 + erf(z / sqrt(2)))',
+      expression: '(1 / 2) * (1 + erf(z / sqrt(2)))',
       figure: life.chance,
     }),
   ];

@@ -127,7 +127,7 @@ function widthSteps({ assessment, understood, byHand }: WorkingAsked): readonly 
   const free = formula({ ...common, id: 'width-free', symbol: 'k_2', expression: '(1 - ν^2 * F_M) / (1 - ν^2)' });
   const strip = [
     formula({ ...common, id: 'searle', symbol: 'S', expression: '2 * ε * b^2 / t^2', given: [b] }),
-    formula({ ...common, id: 'searle-x', symbol: 'x', expression: '(3 * (1 - ν^2))^(1/4) * sqrt(S)', given: [ν] }),
+    formula({ ...common, id: 'searle-x', symbol: 'x', expression: '(3 * (1 - ν^2))^0.25 * sqrt(S)', given: [ν] }),
     ...edge,
   ];
   if (reach >= 1) return [...strip, { ...free, given: [] }, last('width-strip', 'k_2')];
@@ -143,7 +143,7 @@ function edgeSteps(x: number): readonly Step[] {
     formula({
       ...common,
       id: 'edges',
-      expression: '3 / (2 * x) * (cosh(x) - cos(x)) / (sinh(x) + sin(x)) + sinh(x) * sin(x) / (sinh(x) + sin(x))^2',
+      expression: '(3 / (2 * x)) * ((cosh(x) - cos(x)) / (sinh(x) + sin(x))) + sinh(x) * sin(x) / (sinh(x) + sin(x))^2',
     }),
   ];
 }

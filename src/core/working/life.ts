@@ -57,10 +57,8 @@ function medianSteps({ assessment }: WorkingAsked, own: Wear): readonly Step[] {
   const { life: curve } = assessment.filament;
   const provenance = soundness(curve.provenance);
   if (own.equivalentStrain > curve.firstFlexBreakStrain) {
-    // Whether it does is said in words; as a formula it is a life of nothing.
     const limit = given('ε_1', curve.firstFlexBreakStrain, '', 'filament', provenance);
-    const expression = '0 * (ε_eq - ε_1)';
-    return [formula({ ...CURVE, id: 'first-flex', symbol: 'N', expression, given: [limit], figure: own.median })];
+    return [formula({ ...CURVE, id: 'first-flex', symbol: 'N', expression: '0', given: [limit], figure: own.median })];
   }
   const inputs = [
     given('A', curve.A, '', 'filament', provenance),

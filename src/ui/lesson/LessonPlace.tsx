@@ -4,6 +4,7 @@ import '../drawing/drawing.css';
 import '../joints/everyKind.ts';
 import { Late } from '../app/Late.tsx';
 import { LESSON, LESSON_PAGE_NAMES } from '../text/lessonText.ts';
+import './greek.css';
 import './lesson.css';
 import { LessonBar } from './LessonBar.tsx';
 import { lessonIn, useLessonHash, type LessonAddress, type LessonPage } from './route.ts';

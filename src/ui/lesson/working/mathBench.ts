@@ -25,6 +25,7 @@ import {
   sqrtDependencies,
   subtractDependencies,
   tanDependencies,
+  tanhDependencies,
   unaryMinusDependencies,
   unitDependencies,
   type FactoryFunctionMap,
@@ -56,6 +57,7 @@ const PARTS = {
   sqrtDependencies,
   subtractDependencies,
   tanDependencies,
+  tanhDependencies,
   unaryMinusDependencies,
   unitDependencies,
 };
@@ -78,8 +80,15 @@ export type Outcome =
   /** The units do not agree, or something was not given. */
   | { readonly how: 'failed'; readonly why: string };
 
-/** Quantities by symbol, in the order in which they came. */
-export type Scope = ReadonlyMap<string, { readonly value: number; readonly unit: WorkingUnit }>;
+/** A quantity that is known, and whether a step gave it or it was put in. */
+interface Held {
+  readonly value: number;
+  readonly unit: WorkingUnit;
+  readonly isWorked: boolean;
+}
+
+/** Quantities by symbol. */
+export type Scope = ReadonlyMap<string, Held>;
 
 export interface WorkedStep {
   readonly step: Step;
@@ -157,16 +166,16 @@ function balanced(step: Extract<Step, { kind: 'balance' }>, known: Known): Outco
 /** All steps one after the other, each on what those before it gave. */
 export function workOutSteps(steps: readonly Step[]): readonly WorkedStep[] {
   const known: Known = new Map();
-  const scope = new Map<string, { readonly value: number; readonly unit: WorkingUnit }>();
+  const scope = new Map<string, Held>();
   const take = ({ symbol, value, unit }: Pick<Given, 'symbol' | 'value' | 'unit'>) => {
     known.set(symbol, withUnit(value, unit));
-    scope.set(symbol, { value, unit });
+    scope.set(symbol, { value, unit, isWorked: false });
   };
   return steps.map((step) => {
     step.given.forEach(take);
     const before = new Map(scope);
     const outcome = outcomeOf(step, known);
-    if (outcome.how === 'worked') scope.set(step.symbol, { value: outcome.value, unit: step.unit });
+    if (outcome.how === 'worked') scope.set(step.symbol, { value: outcome.value, unit: step.unit, isWorked: true });
     return { step, outcome, scope: before };
   });
 }
