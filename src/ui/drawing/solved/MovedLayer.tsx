@@ -2,11 +2,11 @@ import { memo, useMemo } from 'react';
 import { strainColour, type RampStops } from '../ramp.ts';
 import type { Sheet } from '../sheet.ts';
 import { movedMembers, movingPads, padTransform, planesIn } from './movedPaths.ts';
-import type { Scene } from './scene.ts';
+import type { Posed } from './scene.ts';
 import type { StateNow } from './state.ts';
 
 interface Props {
-  readonly scene: Scene;
+  readonly scene: Posed;
   readonly sheet: Sheet;
   readonly state: StateNow;
   readonly stops: RampStops;

@@ -2,7 +2,7 @@ import type { RampStops } from '../ramp.ts';
 import { runsPath } from '../paths.ts';
 import { onSheet, pair, type Sheet } from '../sheet.ts';
 import { PIECE } from './printedPaths.ts';
-import { poseIn, type Scene, type ScenePad } from './scene.ts';
+import { poseIn, type Posed, type ScenePad } from './scene.ts';
 import type { StateNow } from './state.ts';
 import { strainCells, surfaces, type Inked } from './strainCells.ts';
 import { refined, strainField } from './strainField.ts';
@@ -13,7 +13,7 @@ export interface MovingPad {
   readonly d: string;
 }
 
-export function movingPads(scene: Scene, sheet: Sheet): readonly MovingPad[] {
+export function movingPads(scene: Posed, sheet: Sheet): readonly MovingPad[] {
   return scene.pads.filter(({ moves }) => moves).map((pad) => ({ pad, d: runsPath(sheet, pad.loops, true) }));
 }
 
@@ -34,7 +34,7 @@ export interface MovedMembers {
 
 /** The members of one plane or of all, as they are in a state; heavier where the skin stays bent. */
 export function movedMembers(
-  scene: Scene,
+  scene: Posed,
   sheet: Sheet,
   state: StateNow,
   stops: RampStops,
@@ -55,6 +55,6 @@ export function movedMembers(
 }
 
 /** Planes of a scene, the lowest first. */
-export function planesIn({ members }: Scene): readonly number[] {
+export function planesIn({ members }: Posed): readonly number[] {
   return [...new Set(members.map(({ plane }) => plane))].toSorted((p, q) => p - q);
 }

@@ -27,13 +27,17 @@ export interface SceneMember {
   readonly roots: readonly [boolean, boolean];
 }
 
-/** What there is to draw of a solved joint, in its own coordinates [mm]. */
-export interface Scene {
+/** What there is to draw of a joint whose states are known, by the solver or by a closed form, in its own coordinates [mm]. */
+export interface Posed {
   readonly a: Assessment;
-  readonly solved: Solved;
   readonly pads: readonly ScenePad[];
   readonly members: readonly SceneMember[];
   readonly rest: StateNow;
+}
+
+/** The same of a solved joint. */
+export interface Scene extends Posed {
+  readonly solved: Solved;
 }
 
 /** How far a chord may lie from its arc [mm]. */

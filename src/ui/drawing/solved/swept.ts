@@ -3,12 +3,12 @@ import type { Point } from '../../../core/geometry/outline.ts';
 import { sideOf } from '../../../core/geometry/band.ts';
 import type { Mm } from '../../../core/units.ts';
 import { densified, gridInside } from '../polygon.ts';
-import { carried, isInside, poseIn, type Scene } from './scene.ts';
+import { carried, isInside, poseIn, type Posed, type Scene } from './scene.ts';
 import { stateAt, type StateNow } from './state.ts';
 import type { Travelled } from './travelled.ts';
 
 /** Edges of all that is drawn in a state [mm]: pads where they have gone, both sides of the members. */
-export function edgesIn(scene: Scene, state: StateNow): readonly Point[] {
+export function edgesIn(scene: Posed, state: StateNow): readonly Point[] {
   const pads = scene.pads.flatMap((pad) => {
     const now = poseIn(pad, state);
     return pad.loops.flat().map((point) => carried(pad, now, point));
