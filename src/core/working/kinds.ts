@@ -1,8 +1,20 @@
 import type { KindWorking } from './kindWorking.ts';
+import { CELL_PANEL_WORKING } from './kinds/cellPanel.ts';
+import { CREASE_WORKING } from './kinds/crease.ts';
+import { CROSSED_LEAVES_WORKING } from './kinds/crossedLeaves.ts';
+import { NECK_WORKING } from './kinds/neck.ts';
+import { SLIT_PANEL_WORKING } from './kinds/slitPanel.ts';
 import { STRAIGHT_LEAF_WORKING } from './kinds/straightLeaf.ts';
 
 /** The working of every kind, one line each; the names of sizes are checked in its own file. */
-const KIND_WORKINGS: readonly KindWorking[] = [STRAIGHT_LEAF_WORKING as unknown as KindWorking];
+const KIND_WORKINGS = [
+  STRAIGHT_LEAF_WORKING,
+  CREASE_WORKING,
+  NECK_WORKING,
+  CROSSED_LEAVES_WORKING,
+  CELL_PANEL_WORKING,
+  SLIT_PANEL_WORKING,
+] as unknown as readonly KindWorking[];
 
 /**
  * The working of a kind.

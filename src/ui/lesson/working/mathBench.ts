@@ -101,6 +101,14 @@ function withUnit(value: number, unit: WorkingUnit): Quantity {
   return unit === '' ? value : math.unit(value, unit);
 }
 
+/** The algebra reads “1/mm” as a quantity, and reads no other in it. */
+const READ_IN: Partial<Record<WorkingUnit, string>> = {
+  '1/mm': 'mm^-1',
+  '1/mm^2': 'mm^-2',
+  '1/mm^3': 'mm^-3',
+  '1/(N mm)': 'N^-1 mm^-1',
+};
+
 /** The number of a result in its unit; throws where it is of another kind. */
 function inUnit(result: unknown, unit: WorkingUnit): number {
   if (unit === '') {
@@ -108,7 +116,7 @@ function inUnit(result: unknown, unit: WorkingUnit): number {
     throw new TypeError(`a plain number was expected, not ${String(result)}`);
   }
   if (typeof result === 'number') throw new TypeError(`a quantity in ${unit} was expected, not the number ${result}`);
-  return (result as Unit).toNumber(unit);
+  return (result as Unit).toNumber(READ_IN[unit] ?? unit);
 }
 
 /** Formulas stand in the program, so that each is read once. */

@@ -1,8 +1,21 @@
+import { CELL_PANEL_WORDS } from './cellPanelWords.ts';
+import { CREASE_WORDS } from './creaseWords.ts';
+import { CROSSED_LEAVES_WORDS } from './crossedLeavesWords.ts';
+import { NECK_WORDS } from './neckWords.ts';
 import { SHARED_WORDS } from './sharedWords.ts';
+import { SLIT_PANEL_WORDS } from './slitPanelWords.ts';
+import { STRAIGHT_LEAF_WORDS } from './straightLeafWords.ts';
 import type { StepWords, WorkingWords } from './words.ts';
 
 /** Words that only one kind has, by its id. */
-const KIND_WORDS: Readonly<Record<string, WorkingWords>> = {};
+const KIND_WORDS: Readonly<Record<string, WorkingWords>> = {
+  straightLeaf: STRAIGHT_LEAF_WORDS,
+  crease: CREASE_WORDS,
+  neck: NECK_WORDS,
+  crossedLeaves: CROSSED_LEAVES_WORDS,
+  cellPanel: CELL_PANEL_WORDS,
+  slitPanel: SLIT_PANEL_WORDS,
+};
 
 /** A row of the table of stepped bars, and terms that are numbered, share their words. */
 const NUMBERED: Readonly<Record<string, string>> = {
