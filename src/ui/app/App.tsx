@@ -1,6 +1,7 @@
-import { useEffect } from 'react';
+import { lazy, useEffect } from 'react';
 import { useChoices } from '../../store/choices.ts';
 import { useSession } from '../../store/session.ts';
+import { firstScreenStands } from '../joints/firstScreen.ts';
 import { useCurrentJoint } from '../joints/useCurrentJoint.ts';
 import { ErrorBoundary } from './ErrorBoundary.tsx';
 import { Head } from './Head.tsx';
@@ -16,6 +17,12 @@ import { DropHere } from './DropHere.tsx';
 import { useDroppedFile } from './useDroppedFile.ts';
 import { usePlace } from './usePlace.ts';
 import { useUndoKeys } from './useUndoKeys.ts';
+
+// Its room is kept at the foot, so that nothing moves when it comes.
+const Pictures = lazy(async () => {
+  await firstScreenStands();
+  return { default: (await import('../images/Pictures.tsx')).Pictures };
+});
 
 const takeFile = (file: File) => void openFile(file);
 
@@ -51,6 +58,11 @@ function Sheet() {
         <place.Page />
       </Late>
       {!place.own && <TitleBlock />}
+      <div className="under-title">
+        <Late>
+          <Pictures />
+        </Late>
+      </div>
       <Slip />
       {dropping && <DropHere />}
     </div>
