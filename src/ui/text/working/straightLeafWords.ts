@@ -17,7 +17,8 @@ export const STRAIGHT_LEAF_WORDS: WorkingWords = {
     },
     'push-modulus': {
       name: 'How far the tip still is from lying along the force',
-      holds: 'The slope of the tip has been found by trying; that it is the right one is seen by the travel that it gives.',
+      holds:
+        'The slope of the tip has been found by trying; that it is the right one is seen by the travel that it gives.',
     },
     'push-reach': { name: 'How far the integrals go, from the tip to the clamp' },
     'push-first': {
