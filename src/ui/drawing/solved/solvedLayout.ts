@@ -198,7 +198,12 @@ function planesBlock({ scale, total, top, bottom }: Planes, nominal: number, by:
 }
 
 /** The joint and everything it sweeps through up to the wanted amount, inked in. */
-function inkedRoom(scene: Scene, { from, wanted }: Travelled, sheet: Sheet, reach: Bounds): Room {
+export function inkedRoom(
+  scene: Scene,
+  { from, wanted }: Pick<Travelled, 'from' | 'wanted'>,
+  sheet: Sheet,
+  reach: Bounds,
+): Room {
   const height = reach.bottom - reach.top;
   const over = { x: 0, y: reach.top - BEYOND.above, width: sheet.width, height: height + BEYOND.above + BEYOND.below };
   const room: Room = { paper: clearPaper(over), words: clearPaper(over), figures: [] };

@@ -48,7 +48,7 @@ function TrueLine({ line: { unit, parts, part, figure, y, up, foot } }: { readon
 }
 
 /** Lines by which a print-out shows whether it was scaled: all their sizes are in mm, on screen and on paper. */
-export function TrueRuler() {
+export function TrueRuler({ then = PAGE.enter }: { readonly then?: string }) {
   const wide = LONGEST + SIDE.left + SIDE.right;
   return (
     <div className="true-ruler">
@@ -66,7 +66,7 @@ export function TrueRuler() {
         </svg>
       </Scrolled>
       <p>
-        <b>{PAGE.ruler}</b> {PAGE.rulerElse} {PAGE.enter}
+        <b>{PAGE.ruler}</b> {PAGE.rulerElse} {then}
       </p>
     </div>
   );
