@@ -2,7 +2,14 @@ import { totalSigma } from '../life/scatter.ts';
 import { soundness } from '../material/choose.ts';
 import { normalQuantile } from '../numeric/normal.ts';
 import type { WorkingAsked } from './asked.ts';
-import { formula, given, type Step } from './step.ts';
+import { formula, given, sum, type Step } from './step.ts';
+
+/**
+ * Below this 1 + erf has lost figures, and the tail is an integral whose trapezoids leave under 1e-12: their error falls
+ * with the exponential of one over the step, and past the ends stands e^−42.
+ */
+const FAR_TAIL = -4;
+const TRAPEZOIDS = Array.from({ length: 27 }, (_, i) => (i - 13) / 2);
 
 const SPREAD = { unit: '', source: 'strain-life' } as const;
 
@@ -11,10 +18,12 @@ const SPREAD = { unit: '', source: 'strain-life' } as const;
  *
  *     P = ½·(1 + erf(z/√2)),   z = log10(N_50/n_w)/s,   s = √(s_p² + s_d²),   s_d = log10(f_d)/1.6449
  *
+ * and far from the wish P = −z·exp(−z²/2)/(2π·√2)·∫exp(−τ²)/(τ² + z²/2)·dτ, so that small shares keep their figures.
+ *
  * @param asked - what the working starts from, whose life has been worked out [-]
  * @returns the steps, none where the first flex breaks it [-]
  *
- * Source: strain-life.
+ * Source: strain-life, normal-distribution.
  */
 export function chanceSteps({ assessment: { life, filament, joint } }: WorkingAsked): readonly Step[] {
   if (!(life.median > 0)) return [];
@@ -38,13 +47,14 @@ export function chanceSteps({ assessment: { life, filament, joint } }: WorkingAs
       given('N_s', surestLife, '', 'filament', 'measured'),
     ],
   });
+  const spreads = totalSigma(filament.life, life.median);
   const sigma = formula({
     ...SPREAD,
     id: isTaught ? 'spread-taught' : 'spread',
     symbol: 's',
     expression: isTaught ? 'sqrt(s_p^2 + s_d^2 + s_a^2)' : 'sqrt(s_p^2 + s_d^2)',
     given: [given('s_p', sigmaLog10N, '', 'filament', provenance)],
-    figure: totalSigma(filament.life, life.median),
+    figure: spreads,
   });
   const wanted = given('n_w', joint.movement.cycles, '', 'brief');
   return [
@@ -52,12 +62,23 @@ export function chanceSteps({ assessment: { life, filament, joint } }: WorkingAs
     ...(isTaught ? [away] : []),
     sigma,
     formula({ ...SPREAD, id: 'deviations', symbol: 'z', expression: 'log10(N_50 / n_w) / s', given: [wanted] }),
-    formula({
-      ...SPREAD,
-      id: 'chance',
-      symbol: 'P',
-      expression: '(1 / 2) * (1 + erf(z / sqrt(2)))',
-      figure: life.chance,
-    }),
+    ...shareSteps(Math.log10(life.median / joint.movement.cycles) / spreads, life.chance),
   ];
+}
+
+/** Share of a normal law below so many deviations. */
+function shareSteps(deviations: number, figure: number): readonly Step[] {
+  const common = { ...SPREAD, symbol: 'P', figure };
+  if (deviations > FAR_TAIL) {
+    return [formula({ ...common, id: 'chance', expression: '1 / 2 * (1 + erf(z / sqrt(2)))' })];
+  }
+  const tail = sum({
+    ...SPREAD,
+    id: 'chance-tail',
+    symbol: 'Q',
+    expression: 'exp(-τ^2) / (τ^2 + z^2 / 2)',
+    over: { symbol: 'τ', values: TRAPEZOIDS, unit: '', from: 'constant' },
+  });
+  const expression = '-z * exp(-z^2 / 2) / (4 * pi * sqrt(2)) * Q';
+  return [tail, formula({ ...common, id: 'chance-far', expression })];
 }

@@ -109,6 +109,14 @@ export const SHARED_WORDS: WorkingWords = {
     'spread-taught': { name: 'Spread of prints and doubt together', holds: 'Taken as independent of one another.' },
     deviations: { name: 'How far the wish lies below, in spreads' },
     chance: { name: 'Share of prints that reach the wish', holds: 'The logarithm of life is taken as normal.' },
+    'chance-tail': {
+      name: 'Sum for the far tail of the normal law',
+      holds: 'Trapezoids half a unit apart: good to eleven figures.',
+    },
+    'chance-far': {
+      name: 'Share of prints that reach the wish, which is far off',
+      holds: 'The logarithm of life is taken as normal; so far out nobody has counted.',
+    },
   },
   symbols: {
     t: 'thickness of the thin section',
@@ -190,6 +198,8 @@ export const SHARED_WORDS: WorkingWords = {
     s: 'both together',
     n_w: 'flexes that are wanted',
     z: 'spreads between wish and half',
+    τ: 'what the sum runs over',
+    Q: 'sum for the far tail',
     P: 'share that reaches the wish',
   },
 };
