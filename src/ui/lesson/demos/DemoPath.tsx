@@ -1,0 +1,47 @@
+import { useEffect, useRef } from 'react';
+import { DEMO_IDS, type DemoId } from '../../../core/lesson/demos/ids.ts';
+import { DEMO } from '../../text/lessonDemoText.ts';
+import { DEMO_WORDS } from '../../text/lessonDemoWords.ts';
+import { lessonAddress } from '../route.ts';
+import { DEMO_SIGNS } from './demoSigns.ts';
+
+function Sign({ id }: { readonly id: DemoId }) {
+  const { heavy, thin, dashed } = DEMO_SIGNS[id];
+  return (
+    <svg viewBox="0 0 56 24" width={56} height={24} aria-hidden="true" fill="none" stroke="currentColor">
+      {thin !== undefined && <path d={thin} strokeWidth="1.2" />}
+      {dashed !== undefined && <path d={dashed} strokeWidth="1.4" strokeDasharray="3 2.4" />}
+      <path d={heavy} strokeWidth="2" strokeLinecap="round" strokeLinejoin="round" />
+    </svg>
+  );
+}
+
+/** All demonstrations as one strip: number, little drawing and name. */
+export function DemoPath({ current }: { readonly current: DemoId }) {
+  const strip = useRef<HTMLElement>(null);
+  // Only the strip scrolls, and only where it is wider than the page.
+  useEffect(() => {
+    const nav = strip.current;
+    const cell = nav?.querySelector<HTMLElement>('[aria-current]');
+    if (!nav || !cell) return;
+    const to = cell.offsetLeft - (nav.clientWidth - cell.offsetWidth) / 2;
+    if (nav.scrollWidth > nav.clientWidth) nav.scrollLeft = Math.max(0, to);
+  }, [current]);
+  return (
+    <nav className="demo-path" aria-label={DEMO.path} ref={strip}>
+      <ol>
+        {DEMO_IDS.map((id, i) => (
+          <li key={id}>
+            <a href={lessonAddress('demo', id)} aria-current={id === current ? 'page' : undefined}>
+              <span className="demo-top">
+                <span className="demo-number">{i + 1}</span>
+                <Sign id={id} />
+              </span>
+              <span className="demo-name">{DEMO_WORDS[id].name}</span>
+            </a>
+          </li>
+        ))}
+      </ol>
+    </nav>
+  );
+}

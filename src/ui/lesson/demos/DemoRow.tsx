@@ -1,0 +1,177 @@
+import { useId, useMemo } from 'react';
+import type { Assessment } from '../../../core/design/assessment.ts';
+import { allowableNamed } from '../../../core/design/allowables.ts';
+import type { Demo, Letter } from '../../../core/lesson/demos/demo.ts';
+import { standingOf } from '../../../core/lesson/demos/standing.ts';
+import { MarkShape } from '../../app/MarkShape.tsx';
+import { gridOf } from '../../drawing/ground.ts';
+import { MarksView } from '../../drawing/MarksView.tsx';
+import { NO_MARKS, together } from '../../drawing/marks.ts';
+import { runsPath } from '../../drawing/paths.ts';
+import type { RampStops } from '../../drawing/ramp.ts';
+import { onSheet, type Sheet } from '../../drawing/sheet.ts';
+import { movedMembers } from '../../drawing/solved/movedPaths.ts';
+import { MovedLayer } from '../../drawing/solved/MovedLayer.tsx';
+import type { StateNow } from '../../drawing/solved/state.ts';
+import { DEMO, lifeShort, STANDS } from '../../text/lessonDemoText.ts';
+import type { DemoWords, Told } from '../../text/lessonDemoWords.ts';
+import { length, percent } from '../../text/numbers.ts';
+import type { Step } from './demoState.ts';
+import { pictureOf, type Picture } from './picture.ts';
+import { lengthMarks, turnMarks } from './rowMarks.ts';
+
+interface Props {
+  readonly demo: Demo;
+  readonly words: DemoWords;
+  readonly told: Told;
+  readonly letter: Letter;
+  readonly at: number;
+  readonly a: Assessment;
+  readonly drawn: Assessment | undefined;
+  readonly sheet: Sheet | undefined;
+  readonly level: Step;
+  readonly share: number;
+  /** Room right of the picture; 0 where it is read under it [px]. */
+  readonly beside: number;
+}
+
+/** The ramp ends at so many times the strain at which the filament stays bent, as on the drawing of a joint. */
+const RAMP_END = 1.6;
+
+function stopsFor(a: Assessment): RampStops {
+  const [repeated, bent] = (['repeated', 'yield'] as const).map((name) => allowableNamed(a.allowables, name).limit);
+  return { repeated: repeated ?? 0, yield: bent ?? 0, full: RAMP_END * (bent ?? 0) };
+}
+
+/** The same shapes with nothing said of their strain. */
+function without(state: StateNow): StateNow {
+  const none = (values: Float64Array) => new Float64Array(values.length);
+  return {
+    ...state,
+    shapes: state.shapes.map((shape) => ({ ...shape, left: none(shape.left), right: none(shape.right) })),
+  };
+}
+
+/** One joint of a demonstration: its picture, and what is read of it. */
+export function DemoRow(props: Props) {
+  const { letter, sheet, a, told, words, at, level, beside } = props;
+  const also = words.also?.(a, told, at);
+  return (
+    <li className="demo-row" style={beside > 0 ? { gridTemplateColumns: `minmax(0, 1fr) ${beside}px` } : undefined}>
+      {sheet && <RowPicture {...props} sheet={sheet} />}
+      <div className="demo-read">
+        <p className="demo-varies">
+          <span className="vh">{letter}: </span>
+          {level > 1 && words.varies(a, told, at)}
+        </p>
+        {level > 2 && (
+          <>
+            <p className="demo-strain">
+              {percent(a.strain.peak)}
+              <MarkShape kind={a.provenance.strain} />
+            </p>
+            <p className="demo-stands">{STANDS[standingOf(a)]}</p>
+            {also !== undefined && <p className="demo-also">{also}</p>}
+          </>
+        )}
+        {level > 3 && (
+          <p className="demo-life">
+            {lifeShort(a)}
+            <MarkShape kind={a.provenance.life} />
+          </p>
+        )}
+      </div>
+    </li>
+  );
+}
+
+function RowPicture({ demo, letter, a, drawn, sheet, level, share }: Props & { readonly sheet: Sheet }) {
+  const picture = useMemo(() => drawn && pictureOf(drawn, share), [drawn, share]);
+  const grid = useMemo(() => gridOf(sheet), [sheet]);
+  const { width, top, bottom } = sheet;
+  const letterAt = { x: 18, y: 0 };
+  return (
+    <svg
+      className={level === 1 ? 'demo-picture no-strain' : 'demo-picture'}
+      aria-hidden="true"
+      width={width}
+      height={bottom - top}
+      viewBox={`0 ${top} ${width} ${bottom - top}`}
+    >
+      <path className="G" d={grid.fine} />
+      <path className="G5" d={grid.heavy} />
+      {picture && <Moved {...{ demo, picture, a, sheet, level }} />}
+      {!picture && (
+        <text className="t2" x={width / 2} y={top + 24} textAnchor="middle">
+          {DEMO.coming}
+        </text>
+      )}
+      <g
+        className={letter === 'B' ? 'demo-letter own' : 'demo-letter'}
+        transform={`translate(${letterAt.x} ${letterAt.y})`}
+      >
+        <circle r="11" />
+        <text y="5" textAnchor="middle">
+          {letter}
+        </text>
+      </g>
+    </svg>
+  );
+}
+
+interface MovedProps extends Pick<Props, 'demo' | 'a' | 'level'> {
+  readonly picture: Picture;
+  readonly sheet: Sheet;
+}
+
+function Moved({ demo, picture, a, sheet, level }: MovedProps) {
+  const id = useId();
+  const { posed } = picture;
+  const stops = useMemo(() => stopsFor(posed.a), [posed]);
+  const state = useMemo(() => (level === 1 ? without(picture.now) : picture.now), [picture, level]);
+  const rest = useMemo(
+    () => ({
+      still: posed.pads
+        .filter(({ moves }) => !moves)
+        .map(({ loops }) => runsPath(sheet, loops, true))
+        .join(''),
+      moving: posed.pads
+        .filter(({ moves }) => moves)
+        .map(({ loops }) => runsPath(sheet, loops, true))
+        .join(''),
+      members: movedMembers(posed, sheet, without(posed.rest), stops).plain,
+    }),
+    [posed, sheet, stops],
+  );
+  const marks = level > 1 ? marksOf(demo, picture, a, sheet) : { marks: NO_MARKS, centre: '' };
+  return (
+    <>
+      <pattern id={id} width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <path className="Lh" d="M3.5 0V7" />
+      </pattern>
+      <path d={rest.still} fill={`url(#${id})`} fillRule="evenodd" />
+      <path className="W still" d={rest.still} />
+      <path className="Lh at-rest" d={rest.moving + rest.members} />
+      <MovedLayer scene={posed} sheet={sheet} state={state} stops={stops} />
+      <path className="Ca" d={marks.centre} />
+      <MarksView marks={marks.marks} />
+    </>
+  );
+}
+
+/** Length under the leaf and angle beyond its tip, of what rolls to an arc; pencil where a handle governs it. */
+function marksOf(demo: Demo, picture: Picture, a: Assessment, sheet: Sheet) {
+  if (!a.travel) return { marks: NO_MARKS, centre: '' };
+  const { posed } = picture;
+  const lowest = Math.min(...posed.pads.flatMap(({ moves, loops }) => (moves ? [] : loops.flat().map(({ y }) => y))));
+  const isHandle = (key: string) => demo.handles.some((handle) => handle.key === key);
+  const turn = turnMarks(sheet, picture, a, isHandle('angle'));
+  const told = { from: 0, to: a.length, text: length(a.length, 'mm', 1) };
+  return {
+    marks: together(
+      lengthMarks(sheet, told, lowest, isHandle('length') && onSheet(sheet, { x: 0, y: 0 }).x > 0),
+      turn.marks,
+    ),
+    centre: turn.centre,
+  };
+}
