@@ -13,7 +13,7 @@ import {
   type FilamentFacts,
   type LinesAcross,
 } from './grids.ts';
-import { measured, overLength, read, worked } from './question.ts';
+import { measured, overLength, read, READING } from './question.ts';
 
 /** A line of the small table on the page: how many of a hundred go on where half last so many times as long as is wanted. */
 export interface ChanceAt {
@@ -21,10 +21,14 @@ export interface ChanceAt {
   readonly chance: number;
 }
 
-export interface ShortOrLong extends LinesAcross {
+export interface ShortOrLong {
   readonly filament: FilamentFacts;
   readonly angle: Rad;
+  /** Of leaves P, short and thick, and Q, long and thin. */
   readonly lengths: readonly [Mm, Mm];
+  readonly across: readonly [LinesAcross, LinesAcross];
+  /** Of leaf P, out of the plane of the page. */
+  readonly depth: Mm;
   /** Bends that are wanted. */
   readonly wanted: number;
   /** Bends that half should last, for the leaf that is to be found. */
@@ -39,14 +43,25 @@ export const LIFE_AXIS = { from: 10, to: 1_000_000 } as const;
 const POINTS = 60;
 
 /** A life read off logarithmic paper may be off by this share; what follows from it, by as much. Judgement, no source. */
-const OFF_PAPER = 0.4;
+const OFF_PAPER = 0.3;
 /** A chance read between two lines of the table may be off by so much. */
-const OFF_TABLE = 0.07;
+const OFF_TABLE = 0.05;
 /** A strain read off that paper. */
 const OFF_STRAIN = 0.06;
 
-const strainsOf = ({ lengths, thickness, angle }: ShortOrLong) =>
-  lengths.map((length) => bendingStrain(thickness, length, angle));
+const strainsOf = ({ lengths, across: [thick, thin], angle }: ShortOrLong) => [
+  bendingStrain(thick.thickness, lengths[0], angle),
+  bendingStrain(thin.thickness, lengths[1], angle),
+];
+
+/** How deep Q must be to push as hard as P: b·t³/L is the same for both. */
+export function depthAlike({ lengths, across: [thick, thin], depth }: ShortOrLong): Mm {
+  return depth * (thick.thickness / thin.thickness) ** 3 * (lengths[1] / lengths[0]);
+}
+
+/** Length of a leaf as thick as Q of which half last what is asked. */
+const neededFor = (given: ShortOrLong) =>
+  minimumLength(given.across[1].thickness, given.angle, strainAtLife(given.last, curveOf(given)));
 
 const curveOf = (given: ShortOrLong) => rowOf(given.filament.id).life;
 /** Bent one way and let go, over and over: the peak strain is what the curve is drawn in. */
@@ -74,8 +89,10 @@ export const shortOrLong: PageMaker<ShortOrLong> = {
   seed: 6,
   draw: (pick) => {
     const [id, wanted] = [pick(FILAMENT_IDS), pick([500, 1000, 2000, 5000, 10_000, 20_000])];
+    const [lines, lineWidth] = [pick([2, 3]), pick(LINE_WIDTHS)];
     return {
-      ...linesAcross(pick([2, 3, 4]), pick(LINE_WIDTHS)),
+      across: [linesAcross(lines + 1, lineWidth), linesAcross(lines, lineWidth)],
+      depth: pick([3, 4, 5]),
       filament: factsOf(id),
       angle: pick(anglesOf(20, 75)),
       lengths: [pick(steps(8, 20)), pick(steps(18, 48))],
@@ -84,19 +101,19 @@ export const shortOrLong: PageMaker<ShortOrLong> = {
     };
   },
   isFit: (given) => {
-    const { lengths, wanted, last, thickness, angle } = given;
+    const { lengths, wanted, last } = given;
     const lives = livesOf(given);
     const chances = lives.map((life) => chanceOf(given, life));
     const [least = 0, most = 0] = chances;
-    const needed = minimumLength(thickness, angle, strainAtLife(last, curveOf(given)));
+    const needed = neededFor(given);
     const { maxReportableCycles, firstFlexBreakStrain } = curveOf(given);
     return (
       lengths[1] - lengths[0] >= 8 &&
       lives.every((life) => life > 3 * LIFE_AXIS.from && life < Math.min(maxReportableCycles, LIFE_AXIS.to) / 2) &&
       strainsOf(given).every((strain) => strain < firstFlexBreakStrain) &&
-      least < 0.5 &&
-      most > 0.55 &&
-      chances.every((chance) => chance > 0.04 && chance < 0.96) &&
+      least < 0.6 &&
+      most > 0.5 &&
+      chances.every((chance) => chance > 0.03 && chance < 0.97) &&
       lives.every((life) => life / wanted >= 0.1 && life / wanted <= 50) &&
       needed >= 8 &&
       needed <= 60 &&
@@ -104,18 +121,19 @@ export const shortOrLong: PageMaker<ShortOrLong> = {
     );
   },
   ask: (given) => {
-    const { lengths, thickness, angle, last } = given;
+    const { lengths } = given;
     const [strains, lives] = [strainsOf(given), livesOf(given)];
+    const deep = depthAlike(given);
     const each = <T>(some: readonly number[], of: (value: number, length: Mm, letter: string) => T) =>
       some.map((value, at) => of(value, lengths[at] ?? 1, LONG_LETTERS[at] ?? ''));
-    const needed = minimumLength(thickness, angle, strainAtLife(last, curveOf(given)));
+    const needed = neededFor(given);
     return [
       { key: 'measure', figures: each(lengths, (length, _, of) => measured(length, of)) },
-      { key: 'arc', figures: [worked('arc', angle)] },
       { key: 'strain', figures: each(strains, (strain, length, of) => overLength('strain', strain, length, of)) },
       { key: 'life', figures: each(lives, (life, _, of) => read('cycles', life, OFF_PAPER * life, of)) },
       { key: 'chance', figures: each(lives, (life, _, of) => read('hundred', chanceOf(given, life), OFF_TABLE, of)) },
       { key: 'needed', figures: [read('length', needed, OFF_STRAIN * needed)] },
+      { key: 'deep', figures: [read('length', deep, deep * (READING / lengths[0] + READING / lengths[1]))] },
       { key: 'why', figures: [] },
     ];
   },
