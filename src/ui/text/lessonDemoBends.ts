@@ -30,7 +30,7 @@ export const DEMO_BENDS: Readonly<Record<OfBends, DemoWords>> = {
   'one-line-more': {
     name: 'One line more',
     ask: 'One line more: how much harder does it push back?',
-    claim: 'One line more: effort grows by the cube, strain only by the lines.',
+    claim: 'One line more: effort by the cube, strain by the lines.',
     sentence: 'A is two lines thick, B is {lines} thick; both are bent {angle} in PETG.',
     handles: { lines: 'Lines across B', angle: 'Angle of both' },
     question: 'How many lines must B have to push back at least five times as hard as A?',
@@ -45,7 +45,7 @@ export const DEMO_BENDS: Readonly<Record<OfBends, DemoWords>> = {
   'scaled-part': {
     name: 'The whole part scaled',
     ask: 'The whole part scaled up: does it strain less?',
-    claim: 'The whole part scaled up: at the same angle it strains the same.',
+    claim: 'Scaled up whole, at the same angle it strains the same.',
     sentence: 'A is a part as drawn, B the same part at {scale} its size; both are bent {angle} in PETG.',
     handles: { scale: 'Scale of B', angle: 'Angle of both' },
     question: 'Bring B down to what PETG stands again and again. Which of the two handles does it?',
@@ -77,7 +77,7 @@ export const DEMO_BENDS: Readonly<Record<OfBends, DemoWords>> = {
     varies: (a, { unit }) => `${counted(a.inRow, 'bend')} of ${length(a.length, unit)}`,
     symbols: ['ε', 'θ', 't', 'L', 'n'],
     plot: { name: 'Strain against bends', aid: 'twice the bends, half the strain', across: 'bends in a row' },
-    setUp: 'PETG, each 6 mm long and 0.84 mm thick, one way',
+    setUp: 'PETG, each 4 mm long and 0.84 mm thick, one way',
   },
   'fillet-or-corner': {
     name: 'Fillet or sharp corner',

@@ -1,4 +1,5 @@
 /** Words of the demonstrations in which two different joints meet: filaments, shapes, springs side by side, held ones, arches. */
+import type { Assessment } from '../../core/design/assessment.ts';
 import { secondRest } from '../../core/design/solvedPath.ts';
 import type { DemoId } from '../../core/lesson/demos/ids.ts';
 import { countedLife } from '../../core/lesson/demos/goals.ts';
@@ -6,7 +7,7 @@ import { heldOf } from '../../core/lesson/demos/heldOrFlexed.ts';
 import { effortText } from './amountText.ts';
 import { effortStands, optionText, strainStands, timesText } from './lessonDemoText.ts';
 import type { DemoWords } from './lessonDemoWords.ts';
-import { counted, length, share } from './numbers.ts';
+import { counted, length, share, type LengthUnit } from './numbers.ts';
 import { leftText } from './setText.ts';
 
 type OfPairs = Extract<
@@ -16,11 +17,18 @@ type OfPairs = Extract<
 
 const TIMES = ['1min', '10min', '1h', '6h', '1day', '1week', '1month', '1year'];
 
+/** Less than this is told as nothing [rad]. */
+const NOTHING = 0.001;
+
+function staysText(amount: number, { drive }: Assessment, unit: LengthUnit): string {
+  return amount < NOTHING ? 'nothing stays bent' : `about ${leftText(amount, drive, unit)} stay bent`;
+}
+
 export const DEMO_PAIRS: Readonly<Record<OfPairs, DemoWords>> = {
   'filament-against-filament': {
     name: 'Filament against filament',
     ask: 'The same leaf in two filaments: which lives longer?',
-    claim: 'The same leaf strains the same; its filament says how long it lives.',
+    claim: 'Same leaf, same strain; the filament decides its life.',
     sentence: 'A is PLA, B is {filament}; both leaves are bent {angle}.',
     handles: { filament: 'Filament of B', angle: 'Angle of both' },
     question: 'Which filaments live at least ten times as long as PLA in this leaf?',
@@ -40,7 +48,7 @@ export const DEMO_PAIRS: Readonly<Record<OfPairs, DemoWords>> = {
   'short-or-long': {
     name: 'Short and thick, long and thin',
     ask: 'Equally hard to bend: short and thick, or long and thin?',
-    claim: 'Equally hard to bend, the long thin leaf strains less, but is deeper.',
+    claim: 'Equally hard to bend, long and thin strains less.',
     sentence:
       'A is short and three lines thick. B is two lines thick, {length} long, and as deep as makes it push back as hard; both are bent {angle}.',
     handles: { length: 'Length of B', angle: 'Angle of both' },
@@ -68,12 +76,12 @@ export const DEMO_PAIRS: Readonly<Record<OfPairs, DemoWords>> = {
     also: ({ effort }) => effortText(effort.effort, effort.measure),
     symbols: ['F', 'n'],
     plot: { name: 'Effort against leaves', aid: 'straight: each adds as much', across: 'leaves side by side' },
-    setUp: 'PETG, leaves 20 mm long and 0.84 mm thick, kept from turning',
+    setUp: 'PETG, leaves 14 mm long and 0.84 mm thick, kept from turning',
   },
   'held-or-flexed': {
     name: 'Held bent or flexed',
     ask: 'Bent and let go, or bent and held: what comes back?',
-    claim: 'Let go it comes back; held bent it stays, and pushes less and less.',
+    claim: 'Let go, it comes back; held bent, it slackens and stays.',
     sentence: 'Both are bent {angle} in PETG: A is let go at once, B is held for {time}.',
     handles: { time: 'B is held for', angle: 'Angle of both' },
     question: 'After how long has B lost a quarter of its push, though it never moved?',
@@ -81,7 +89,7 @@ export const DEMO_PAIRS: Readonly<Record<OfPairs, DemoWords>> = {
       const held = b && heldOf(b);
       if (!b || !held) return '';
       const after = optionText(TIMES[values['time'] ?? 0] ?? '');
-      const says = `After ${after} B has ${share(now)} of its push left; let go then, about ${leftText(held.stays.typical, b.drive, unit)} stay`;
+      const says = `After ${after} B has ${share(now)} of its push left; let go then, ${staysText(held.stays.typical, b, unit)}`;
       return isMet ? `Yes. ${says}.` : `Not yet. ${says}.`;
     },
     why: 'Plastic that is kept bent creeps into its new shape: fast at first, then slower and slower.',
@@ -89,18 +97,18 @@ export const DEMO_PAIRS: Readonly<Record<OfPairs, DemoWords>> = {
       a.joint.movement.held ? `held ${optionText(TIMES[values['time'] ?? 0] ?? '')}` : 'let go at once',
     also: (a, { unit }) => {
       const held = heldOf(a);
-      if (!held) return `${leftText(a.set.amount, a.drive, unit)} stay bent`;
-      return `${leftText(held.stays.typical, a.drive, unit)} stay bent, ${share(held.left.typical)} push left`;
+      if (!held) return staysText(a.set.amount, a, unit);
+      return `${share(held.left.typical)} of its push left; ${staysText(held.stays.typical, a, unit)}`;
     },
-    symbols: ['t', 'm'],
+    symbols: ['T', 'm'],
     plot: { name: 'Push left against time held', aid: 'of that after a minute', across: 'held for' },
     setUp: 'PETG, two lines, 24 mm long',
   },
   'arch-springs-back': {
     name: 'An arch that springs back',
     ask: 'A symmetric arch is pushed through: does it stay there?',
-    claim: 'One arch alone leans aside and springs back, unless it rises high.',
-    sentence: 'Both rise {rise} and are pushed {push} of the way; A is one arch, B two that a block joins.',
+    claim: 'A lone arch leans aside and springs back.',
+    sentence: 'Both rise {rise} and are pushed {push} of the way; A is one arch, B two joined.',
     handles: { rise: 'Rise of both', push: 'Pushed through' },
     question: 'What rise makes A, the arch that stands alone, stay pushed through?',
     answer: ({ isMet }, { answers: [, b] }) => {

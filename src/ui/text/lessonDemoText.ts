@@ -94,7 +94,7 @@ export function optionText(option: string): string {
 export const STANDS: Readonly<Record<Standing, string>> = {
   'again and again': 'again and again',
   'once in a while': 'once in a while',
-  hardly: 'a few times, near staying bent',
+  hardly: 'may stay bent',
   'stays bent': 'stays bent',
   breaks: 'breaks',
 };

@@ -7,7 +7,7 @@ import { DEMO_BENDS } from './lessonDemoBends.ts';
 import { DEMO_PAIRS } from './lessonDemoPairs.ts';
 
 /** Symbols that stand in the working, each with its words under the picture. */
-export type Sign = 'ε' | 'θ' | 't' | 'L' | 'n' | 's' | 'k' | 'b' | 'E' | 'M' | 'F' | 'h' | 'm';
+export type Sign = 'ε' | 'θ' | 't' | 'L' | 'n' | 's' | 'k' | 'b' | 'E' | 'M' | 'F' | 'h' | 'm' | 'T';
 
 /** The joints as assessed, A and B first. */
 export interface Told {
@@ -55,4 +55,5 @@ export const SIGN_WORDS: Readonly<Record<Sign, string>> = {
   F: 'push',
   h: 'rise of the arch as printed',
   m: 'power by which the push fades',
+  T: 'time held, in minutes',
 };

@@ -91,7 +91,7 @@ function pushLeft(b: Assessment, time: number): readonly WorkLine[] {
   const exponent = wholeRow(b.filament).properties.relaxationExponent.typical;
   const minutes = 60 * hoursHeld(time);
   return [
-    { left: 'push left', text: `(t / 1 min) to the power of ${MINUS}m` },
+    { left: 'push left', text: `(T / 1 min) to the power of ${MINUS}m` },
     { left: 'push left', text: `${grouped(minutes)} to the power of ${MINUS}${exponent.toFixed(3)}` },
     { left: 'push left', text: held.left.typical.toFixed(2), result: true },
     {
@@ -154,6 +154,6 @@ export function workingSaid(id: DemoId, { answers: [a, b], values, unit }: Told)
     case 'three-lengths':
       return leafStrain(b, unit);
     default:
-      throw new RangeError(`there is no working for ${id satisfies never}`);
+      throw new RangeError(`there is no working for ${String(id satisfies never)}`);
   }
 }

@@ -5,7 +5,7 @@ import { LESSON_MOVEMENT, LESSON_PROFILE } from './leaves.ts';
 
 const FEW = 2;
 const TIMES = 2.5;
-const SIZES = { lines: 2, length: 20, depth: 6, spacing: 4, fillet: 0.8, pad: 4, sideBySide: 1 };
+const SIZES = { lines: 2, length: 14, depth: 6, spacing: 4, fillet: 0.8, pad: 3, sideBySide: 1 };
 
 function carried(leaves: number, amount: number): Joint {
   return {
@@ -24,7 +24,7 @@ export const SIDE_BY_SIDE: Demo = {
   id: 'side-by-side',
   handles: [
     { key: 'leaves', kind: 'count', min: 2, max: 6, step: 1, start: 3 },
-    { key: 'travel', kind: 'length', min: 0.5, max: 4, step: 0.25, start: 3 },
+    { key: 'travel', kind: 'length', min: 0.5, max: 2.5, step: 0.25, start: 1.5 },
   ],
   joints: ({ leaves = FEW, travel = 1 }) => [carried(FEW, travel), carried(leaves, travel)],
   goal: ([a, b]) => a && b && timesAsMuch(b.effort.effort, a.effort.effort, TIMES),

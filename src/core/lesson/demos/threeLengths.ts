@@ -10,8 +10,8 @@ const LONG = 24;
 export const THREE_LENGTHS: Demo = {
   id: 'three-lengths',
   handles: [
-    { key: 'length', kind: 'length', min: 4, max: 30, step: 1, start: 12 },
-    { key: 'angle', kind: 'angle', min: radians(10), max: radians(45), step: radians(1), start: radians(40) },
+    { key: 'length', kind: 'length', min: 4, max: 24, step: 1, start: 12 },
+    { key: 'angle', kind: 'angle', min: radians(10), max: radians(40), step: radians(1), start: radians(40) },
   ],
   joints: ({ length = 12, angle = 0 }) => [
     leaf(angle, { sizes: { length: SHORT } }),

@@ -9,7 +9,7 @@ import { DemoFigure } from './DemoFigure.tsx';
 import { DemoSentence } from './DemoSentence.tsx';
 import type { Step } from './demoState.ts';
 import { DemoWorking } from './DemoWorking.tsx';
-import { plotPlan, upUnit } from './lawPlan.ts';
+import { acrossName, plotPlan, upUnit } from './lawPlan.ts';
 import { LawPlot } from './LawPlot.tsx';
 import { Sliders } from './Sliders.tsx';
 
@@ -32,6 +32,13 @@ export function DemoBody(props: Props) {
   const { values, unit } = told;
   return (
     <div className="demo-body">
+      <section className="demo-asked" aria-label={DEMO.question}>
+        <h3 className="h">{DEMO.question}</h3>
+        <p className="demo-question">{words.question}</p>
+        {level > 1 && <Sliders {...{ demo, words, values, unit, onMove }} />}
+        <Answer {...props} />
+        {hidden && <p className="demo-note">{DEMO.hiddenNote}</p>}
+      </section>
       <div className="demo-left">
         {level === 1 ? (
           <p className="demo-decide">{DEMO.decide}</p>
@@ -50,16 +57,7 @@ export function DemoBody(props: Props) {
           </dl>
         )}
       </div>
-      <div className="demo-right">
-        <section aria-label={DEMO.question}>
-          <h3 className="h">{DEMO.question}</h3>
-          <p className="demo-question">{words.question}</p>
-          {level > 1 && <Sliders {...{ demo, words, values, unit, onMove }} />}
-          <Answer {...props} />
-          {hidden && <p className="demo-note">{DEMO.hiddenNote}</p>}
-        </section>
-        {level > 2 && <Law {...props} />}
-      </div>
+      <div className="demo-law">{level > 2 && <Law {...props} />}</div>
     </div>
   );
 }
@@ -69,16 +67,16 @@ function Answer({ demo, words, told, level, isWorking, trouble }: Props) {
   const goal = demo.goal(told.answers, told.values);
   const isOpen = level === 1 || goal === undefined;
   return (
-    <div className="demo-answer" role="status">
-      {level > 1 && goal === undefined && <p>{trouble === undefined ? DEMO.coming : DEMO.trouble}</p>}
+    <output className="demo-answer">
+      {level > 1 && goal === undefined && <span>{trouble === undefined ? DEMO.coming : DEMO.trouble}</span>}
       {!isOpen && (
-        <p className={goal.isMet ? 'pass' : 'caution'} aria-busy={isWorking}>
+        <span className={goal.isMet ? 'pass' : 'caution'} aria-busy={isWorking}>
           <VerdictShape grade={goal.isMet ? 'pass' : 'caution'} />
           <span>{level > 2 ? words.answer(goal, told) : openOrAnswered(goal)}</span>
-        </p>
+        </span>
       )}
-      {!isOpen && level > 2 && <p className="demo-why">{words.why}</p>}
-    </div>
+      {!isOpen && level > 2 && <span className="demo-why">{words.why}</span>}
+    </output>
   );
 }
 
@@ -86,7 +84,8 @@ function Law({ demo, words, told }: Props) {
   const { answers, values, unit } = told;
   const plan = useMemo(() => plotPlan(demo, answers, values, unit), [demo, answers, values, unit]);
   const counts = upUnit(demo, answers);
-  const { name, aid, across } = words.plot;
+  const { name, aid } = words.plot;
+  const across = acrossName(demo, words.plot.across, unit);
   return (
     <>
       <DemoWorking lines={workingSaid(demo.id, told)} head={DEMO.working('B')} aid={DEMO.workingAid} />

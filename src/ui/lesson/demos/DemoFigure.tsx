@@ -22,10 +22,10 @@ interface Props {
 }
 
 /** What stands beside a picture is this wide, unless the page is narrow: then it stands under it [px]. */
-const BESIDE = 216;
+const BESIDE = 200;
 const NARROW = 560;
 /** Rows may take up this much of a screen's height, and so much at least [px]. */
-const HIGH = { taken: 250, filled: 150, least: 460 } as const;
+const HIGH = { taken: 130, filled: 130, least: 620 } as const;
 
 export function DemoFigure({ demo, words, told, drawn, level, isWorking, filled }: Props) {
   const [figure, width] = useWidth<HTMLElement>();

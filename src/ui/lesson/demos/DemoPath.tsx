@@ -1,4 +1,3 @@
-import { useEffect, useRef } from 'react';
 import { DEMO_IDS, type DemoId } from '../../../core/lesson/demos/ids.ts';
 import { DEMO } from '../../text/lessonDemoText.ts';
 import { DEMO_WORDS } from '../../text/lessonDemoWords.ts';
@@ -16,23 +15,25 @@ function Sign({ id }: { readonly id: DemoId }) {
   );
 }
 
+/** Brings the cell that is open into the middle of its strip; only the strip scrolls, where it is wider than the page. */
+function bringIn(cell: HTMLElement | null): void {
+  const strip = cell?.closest('nav');
+  if (!cell || !strip) return;
+  strip.scrollLeft = Math.max(0, cell.offsetLeft - (strip.clientWidth - cell.offsetWidth) / 2);
+}
+
 /** All demonstrations as one strip: number, little drawing and name. */
 export function DemoPath({ current }: { readonly current: DemoId }) {
-  const strip = useRef<HTMLElement>(null);
-  // Only the strip scrolls, and only where it is wider than the page.
-  useEffect(() => {
-    const nav = strip.current;
-    const cell = nav?.querySelector<HTMLElement>('[aria-current]');
-    if (!nav || !cell) return;
-    const to = cell.offsetLeft - (nav.clientWidth - cell.offsetWidth) / 2;
-    if (nav.scrollWidth > nav.clientWidth) nav.scrollLeft = Math.max(0, to);
-  }, [current]);
   return (
-    <nav className="demo-path" aria-label={DEMO.path} ref={strip}>
+    <nav className="demo-path" aria-label={DEMO.path}>
       <ol>
         {DEMO_IDS.map((id, i) => (
           <li key={id}>
-            <a href={lessonAddress('demo', id)} aria-current={id === current ? 'page' : undefined}>
+            <a
+              href={lessonAddress('demo', id)}
+              aria-current={id === current ? 'page' : undefined}
+              ref={id === current ? bringIn : undefined}
+            >
               <span className="demo-top">
                 <span className="demo-number">{i + 1}</span>
                 <Sign id={id} />

@@ -9,13 +9,13 @@ import { MarksView } from '../../drawing/MarksView.tsx';
 import { NO_MARKS, together } from '../../drawing/marks.ts';
 import { runsPath } from '../../drawing/paths.ts';
 import type { RampStops } from '../../drawing/ramp.ts';
-import { onSheet, type Sheet } from '../../drawing/sheet.ts';
+import { FRAME, type Sheet } from '../../drawing/sheet.ts';
 import { movedMembers } from '../../drawing/solved/movedPaths.ts';
 import { MovedLayer } from '../../drawing/solved/MovedLayer.tsx';
 import type { StateNow } from '../../drawing/solved/state.ts';
 import { DEMO, lifeShort, STANDS } from '../../text/lessonDemoText.ts';
 import type { DemoWords, Told } from '../../text/lessonDemoWords.ts';
-import { length, percent } from '../../text/numbers.ts';
+import { length, percent, type LengthUnit } from '../../text/numbers.ts';
 import type { Step } from './demoState.ts';
 import { pictureOf, type Picture } from './picture.ts';
 import { lengthMarks, turnMarks } from './rowMarks.ts';
@@ -43,9 +43,10 @@ function stopsFor(a: Assessment): RampStops {
   return { repeated: repeated ?? 0, yield: bent ?? 0, full: RAMP_END * (bent ?? 0) };
 }
 
+const none = (values: Float64Array) => new Float64Array(values.length);
+
 /** The same shapes with nothing said of their strain. */
 function without(state: StateNow): StateNow {
-  const none = (values: Float64Array) => new Float64Array(values.length);
   return {
     ...state,
     shapes: state.shapes.map((shape) => ({ ...shape, left: none(shape.left), right: none(shape.right) })),
@@ -85,9 +86,9 @@ export function DemoRow(props: Props) {
   );
 }
 
-function RowPicture({ demo, letter, a, drawn, sheet, level, share }: Props & { readonly sheet: Sheet }) {
+function RowPicture({ demo, told, letter, a, drawn, sheet, level, share }: Props & { readonly sheet: Sheet }) {
   const picture = useMemo(() => drawn && pictureOf(drawn, share), [drawn, share]);
-  const grid = useMemo(() => gridOf(sheet), [sheet]);
+  const grid = useMemo(() => gridOf({ ...sheet, bottom: sheet.bottom + FRAME }), [sheet]);
   const { width, top, bottom } = sheet;
   const letterAt = { x: 18, y: 0 };
   return (
@@ -100,7 +101,7 @@ function RowPicture({ demo, letter, a, drawn, sheet, level, share }: Props & { r
     >
       <path className="G" d={grid.fine} />
       <path className="G5" d={grid.heavy} />
-      {picture && <Moved {...{ demo, picture, a, sheet, level }} />}
+      {picture && <Moved {...{ demo, picture, a, sheet, level }} unit={told.unit} />}
       {!picture && (
         <text className="t2" x={width / 2} y={top + 24} textAnchor="middle">
           {DEMO.coming}
@@ -122,9 +123,10 @@ function RowPicture({ demo, letter, a, drawn, sheet, level, share }: Props & { r
 interface MovedProps extends Pick<Props, 'demo' | 'a' | 'level'> {
   readonly picture: Picture;
   readonly sheet: Sheet;
+  readonly unit: LengthUnit;
 }
 
-function Moved({ demo, picture, a, sheet, level }: MovedProps) {
+function Moved({ demo, picture, a, sheet, level, unit }: MovedProps) {
   const id = useId();
   const { posed } = picture;
   const stops = useMemo(() => stopsFor(posed.a), [posed]);
@@ -143,7 +145,7 @@ function Moved({ demo, picture, a, sheet, level }: MovedProps) {
     }),
     [posed, sheet, stops],
   );
-  const marks = level > 1 ? marksOf(demo, picture, a, sheet) : { marks: NO_MARKS, centre: '' };
+  const marks = level > 1 ? marksOf(demo, picture, a, sheet, unit) : { marks: NO_MARKS, centre: '' };
   return (
     <>
       <pattern id={id} width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
@@ -160,18 +162,15 @@ function Moved({ demo, picture, a, sheet, level }: MovedProps) {
 }
 
 /** Length under the leaf and angle beyond its tip, of what rolls to an arc; pencil where a handle governs it. */
-function marksOf(demo: Demo, picture: Picture, a: Assessment, sheet: Sheet) {
+function marksOf(demo: Demo, picture: Picture, a: Assessment, sheet: Sheet, unit: LengthUnit) {
   if (!a.travel) return { marks: NO_MARKS, centre: '' };
   const { posed } = picture;
   const lowest = Math.min(...posed.pads.flatMap(({ moves, loops }) => (moves ? [] : loops.flat().map(({ y }) => y))));
   const isHandle = (key: string) => demo.handles.some((handle) => handle.key === key);
   const turn = turnMarks(sheet, picture, a, isHandle('angle'));
-  const told = { from: 0, to: a.length, text: length(a.length, 'mm', 1) };
+  const told = { from: 0, to: a.length, text: length(a.length, unit, unit === 'mm' ? 1 : 3) };
   return {
-    marks: together(
-      lengthMarks(sheet, told, lowest, isHandle('length') && onSheet(sheet, { x: 0, y: 0 }).x > 0),
-      turn.marks,
-    ),
+    marks: together(lengthMarks(sheet, told, lowest, isHandle('length')), turn.marks),
     centre: turn.centre,
   };
 }

@@ -49,6 +49,12 @@ export function LawPlot({ plan, name, aid, across, counts, tableHeads }: Props) 
   );
 }
 
+/** Pencil for what the handles move; dashed where a push alone would not hold it. */
+function lookOf(isOwn: boolean, isGuided: boolean): string {
+  if (isOwn) return isGuided ? 'chart-own guided' : 'chart-own';
+  return isGuided ? 'chart-guided' : 'chart-median';
+}
+
 function Plot({ plan, frame, across, counts }: Pick<Props, 'plan' | 'across' | 'counts'> & { readonly frame: Frame }) {
   const id = useId();
   const { box } = frame;
@@ -116,11 +122,7 @@ function Plot({ plan, frame, across, counts }: Pick<Props, 'plan' | 'across' | '
       {plan.y.span[0] < 0 && <path className="chart-limit" d={`M${box.left} ${frame.y(0)}H${box.right}`} />}
       <g clipPath={`url(#${id})`}>
         {lines.map(({ key, isOwn, isGuided, drawn }) => (
-          <path
-            key={key}
-            className={isGuided === true ? 'chart-guided' : isOwn ? 'chart-own' : 'chart-median'}
-            d={pathOf(drawn)}
-          />
+          <path key={key} className={lookOf(isOwn, isGuided === true)} d={pathOf(drawn)} />
         ))}
       </g>
       <path className="law-drops" d={points.map(({ x, y }) => `M${x} ${box.bottom}V${y}H${box.left}`).join('')} />

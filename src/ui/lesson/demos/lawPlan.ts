@@ -237,6 +237,12 @@ export function plotPlan(
   return wayPlan(answers, demo.shown?.(values) ?? 1, unit);
 }
 
+/** What runs across, with its unit where it is a length. */
+export function acrossName(demo: Demo, across: string, unit: LengthUnit): string {
+  const isLength = demo.law === undefined || acrossOf(demo, demo.law) === 'mm';
+  return isLength ? `${across}, ${unit === 'mm' ? 'mm' : 'in'}` : across;
+}
+
 /** What the upright axis counts in, where its figures do not say it: “N·mm”. */
 export function upUnit(demo: Demo, [first]: readonly Assessment[]): string {
   if (demo.law?.figure === 'life') return 'cycles';

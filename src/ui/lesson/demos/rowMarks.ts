@@ -11,7 +11,7 @@ import type { Picture } from './picture.ts';
 /** Under the lowest of the pad stands the dimension line [px]. */
 const BELOW = 22;
 /** Lines shorter than this have their arrows outside [px]. */
-const TIGHT = 44;
+const TIGHT = 66;
 
 /** The extent across that is told, at rest, between two places [mm], with its words. */
 export interface Told {
