@@ -1,0 +1,84 @@
+import type { Assessment } from '../../../core/design/assessment.ts';
+import type { Bounds } from '../../../core/geometry/flatten.ts';
+import { asRad } from '../../../core/units.ts';
+import { angleMarks, centreLines } from '../../drawing/angleDimension.ts';
+import {
+  filletLeader,
+  keepExtensions,
+  lengthDimension,
+  lengthLine,
+  thicknessDimension,
+} from '../../drawing/dimensions.ts';
+import { figureOf, type Figure } from '../../drawing/figure.ts';
+import { labelBox, type Box } from '../../drawing/lettering.ts';
+import { leader, together, type Marks } from '../../drawing/marks.ts';
+import { sweptBox } from '../../drawing/motion.ts';
+import { planAngle } from '../../drawing/movingPlan.ts';
+import { startPlan, type Plan } from '../../drawing/plan.ts';
+import { keep } from '../../drawing/room.ts';
+import type { Sheet } from '../../drawing/sheet.ts';
+import { thicknessFigure } from '../../text/drawingText.ts';
+import { boxRound, extentOn, sheetFor, type Asked } from './drawn.ts';
+
+/** A joint that rolls to an arc, drawn: as printed, and dashed where it goes. */
+export interface ArcDrawn {
+  readonly is: 'arc';
+  readonly figure: Figure;
+  readonly sheet: Sheet;
+  readonly marks: Marks;
+  readonly box: Box;
+  /** Centre lines as printed and as bent. */
+  readonly centre: string;
+  readonly isMoved: boolean;
+}
+
+function figureFor(a: Assessment, isMoved: boolean): Figure {
+  const figure = figureOf(a, 0);
+  return isMoved ? figure : { ...figure, angle: asRad(0), otherEnd: 0 };
+}
+
+/** How far it reaches as drawn [mm]. */
+export function arcExtent(a: Assessment, isMoved: boolean): Bounds {
+  return sweptBox(figureFor(a, isMoved));
+}
+
+/** A leaf shorter than this has no room under it for its thickness beside its length [px]. */
+const SHORT = 130;
+/** How high over the pads its thickness is lettered then [px]. */
+const OVER = 14;
+
+/** The thickness of a short leaf, from above, where nothing else is lettered. */
+function thicknessFromAbove({ figure, sheet, a, unit }: Plan): Marks {
+  const x = sheet.rootX + (figure.length / 2) * sheet.pxPerMm;
+  const tip = { x, y: (-figure.thickness / 2) * sheet.pxPerMm };
+  const elbow = { x: x + 12, y: -figure.box.top * sheet.pxPerMm - OVER };
+  const text = thicknessFigure(a, unit);
+  return leader(tip, elbow, 6, { text, x: elbow.x + 10, y: elbow.y + 4, anchor: 'start', tone: 'pencil', size: 13 });
+}
+
+/** Length and thickness, and the fillets where there is room to point at one. */
+function sizesOn(plan: Plan): Marks {
+  const line = lengthLine(plan);
+  if (line.x1 - line.x0 < SHORT) {
+    const thickness = thicknessFromAbove(plan);
+    for (const label of thickness.labels) keep(plan, labelBox(label));
+    return together(lengthDimension(plan, line).marks, thickness);
+  }
+  const count = thicknessDimension(plan, line);
+  const length = lengthDimension(plan, line);
+  const fillet = filletLeader(plan, line);
+  keepExtensions(plan, line);
+  return together(length.marks, count.marks, fillet?.marks);
+}
+
+export function arcDrawn({ a, unit, scale, isMoved }: Asked): ArcDrawn {
+  const figure = figureFor(a, isMoved);
+  const sheet = sheetFor(sweptBox(figure), scale);
+  const plan = startPlan(a, figure, sheet, unit);
+  const sizes = sizesOn(plan);
+  const angle = isMoved ? planAngle(plan) : undefined;
+  const turned = angle && angleMarks(figure, sheet, angle, 1);
+  const marks = together(sizes, turned);
+  const centre = angle ? centreLines(figure, sheet, angle, 1) : '';
+  return { is: 'arc', figure, sheet, marks, box: boxRound(extentOn(sheet, sweptBox(figure)), marks), centre, isMoved };
+}
