@@ -31,16 +31,19 @@ export const EXERCISE = {
   name: 'Name',
   shownAnswers: (set: number) => `Answers, set ${set}`,
   answersOf: (set: number) => `Answers, set ${set}`,
-  answersOfMany: (first: number, last: number) => `Answers, sets ${first} to ${last}`,
+  answersOfMany: (sets: string) => `Answers, ${sets}`,
+  seeBelow: 'below',
+  tolerance: 'Take what was measured within half a millimetre, and what rests on it as much off in proportion.',
   set_: (set: number) => `Set ${set}`,
   caution: 'Eye protection when you bend real ones.',
-  ruler:
-    'Measure these lines: 100 mm and 4 in. Where they are not, it was printed to another scale: print again at 100 %.',
   lines: 'Room to write',
-  why: 'Why',
-  number: (number: number) => `Question ${number}`,
+  of: 'Exercise page',
+  forClass: 'For a class:',
+  ofSets: (sets: string) => `pages, ${sets}, each with its own numbers; the answers come on sheets after them.`,
+  printClass: (pages: string) => `Print ${pages}`,
+  rulerNote: 'The lines on the page must measure 100 mm and 4 in; if they do not, the printer has scaled it.',
+  sizeOf: (paper: string) => `${paper}; it prints at full size, black on white`,
   setHead: 'Set',
-  trial: 'Estimates from nominal data; printed parts vary.',
 } as const;
 
 /** “30 pages, all different”. */
@@ -59,8 +62,8 @@ export function limitsSaid(label: string, min: number, max: number): string {
 }
 
 /** Of how many, which, under the page. */
-export function footText(number: number, name: string, set: number): string {
-  return `Bendbook, demonstration ${number}: ${name}. Set ${set}.`;
+export function footText(number: number, name: string, sets: string): string {
+  return `Bendbook, demonstration ${number}: ${name}, ${sets}.`;
 }
 
 export interface AnswerSaid {
