@@ -12,12 +12,13 @@ import {
   grouped,
   inHundred,
   length,
+  NO_BREAK,
   percent,
   setLength,
   unitAfter,
   type LengthUnit,
 } from './numbers.ts';
-import { kindText, lyingText } from './kindText.ts';
+import { lyingText } from './kindText.ts';
 import { besideFigure } from './solvedDrawingText.ts';
 
 export const SUMMARY = {
@@ -91,9 +92,11 @@ function lifeRows({ life, joint, provenance }: Assessment): readonly SummaryFigu
   const most = grouped(life.maxReportableCycles);
   if (life.beyond === 'wanted') return [{ name, text: `none given: counted to ${most} only`, mark }];
   const upTo = (count: number) => (count > life.maxReportableCycles ? `over ${most}` : cycles(count));
+  const [early, late] = [upTo(life.total.p10), upTo(life.total.p90)];
+  const spread = early === late ? early : `${early} to ${late}`;
   return [
     { name, text: upTo(life.median), mark },
-    { name: '10 and 90 in 100 broken by', text: `${upTo(life.total.p10)} and ${upTo(life.total.p90)}`, mark },
+    { name: '10 to 90 in 100 by', text: spread, mark },
     {
       name: `Reach ${grouped(wanted)}`,
       text: `${inHundred(life.chance)} in 100; ${inHundred(chance)} wanted`,
@@ -110,7 +113,7 @@ function effortRows(a: Assessment): readonly SummaryFigure[] {
   return [
     { name: 'Effort at most', text: `${estimate ? 'about ' : ''}${effortText(effort.effort, effort.measure)}`, mark },
     {
-      name: 'of a soft and a stiff spool',
+      name: 'soft to stiff spool',
       text: `${effortFigure(effort.low)} to ${effortText(effort.high, effort.measure)}`,
       mark,
     },
@@ -123,7 +126,7 @@ function effortRows(a: Assessment): readonly SummaryFigure[] {
 }
 
 function setRow({ set, effort, provenance }: Assessment, unit: LengthUnit): SummaryFigure {
-  const name = 'Left in it after one bend';
+  const name = 'Left after one bend';
   if (!(set.high > 0)) return { name, text: 'nothing to speak of', mark: undefined };
   const say = (value: number) => roughAmount(value, effort.measure, unit);
   return { name, text: `${say(set.low)} to ${say(set.high)}`, mark: provenance.effort };
@@ -131,7 +134,6 @@ function setRow({ set, effort, provenance }: Assessment, unit: LengthUnit): Summ
 
 /** The figures of the joint, each with where it comes from. */
 export function summaryFigures(a: Assessment, unit: LengthUnit): readonly SummaryFigure[] {
-  const thin = kindText(a.joint.family).piece;
   return [
     {
       name: 'Thickness',
@@ -139,7 +141,7 @@ export function summaryFigures(a: Assessment, unit: LengthUnit): readonly Summar
       mark: a.joint.measuredThickness === undefined ? 'computed' : 'measured',
     },
     {
-      name: `Strain of the skin of the ${thin}`,
+      name: 'Strain of the skin',
       text: `${a.estimate ? 'about ' : ''}${percent(a.strain.peak)}`,
       mark: a.provenance.strain,
     },
@@ -154,11 +156,11 @@ export function summaryFigures(a: Assessment, unit: LengthUnit): readonly Summar
 export function drawingSays(laid: keyof typeof VIEWS, scale: string, isMoved: boolean): string {
   const view = VIEWS[laid];
   const why = scale === '1 : 1' ? 'true size' : 'as 1 : 1 has no room on this page';
-  return `${view}, scale ${scale}, ${why}${isMoved ? '; dashed: moved as far as wanted' : ''}.`;
+  return `${view}, scale ${scale.replaceAll(' ', NO_BREAK)}, ${why}${isMoved ? '; dashed: moved as far as wanted' : ''}.`;
 }
 
 export function enlargedSays(scale: string): string {
-  return `Enlarged ${scale}; dashed: moved as far as wanted.`;
+  return `Enlarged ${scale.replaceAll(' ', NO_BREAK)}; dashed: moved as far as wanted.`;
 }
 
 /** What of a joint is not in its drawing: others in its row, others side by side. */

@@ -28,7 +28,7 @@ export function SummaryCurve({ assessment: a, width, height }: Props) {
   const joint = jointPoint(a);
   const worn = wornPoint(a);
   return (
-    <figure className="summary-curve">
+    <figure className="summary-curve" style={{ width }}>
       <Scrolled className="of-figure" label={SUMMARY.curve}>
         <svg width={width} height={height} viewBox={`0 0 ${width} ${height}`} role="img" aria-label={SUMMARY.curve}>
           <StrainLifePlot {...{ a, domain, frame }} filaments={NONE} cloud={NONE} narrow />

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { Assessment } from '../../../core/design/assessment.ts';
 import { LAID } from '../../drawing/figure.ts';
 import { scaleText } from '../../drawing/sheet.ts';
@@ -11,13 +12,25 @@ interface Props {
   readonly drawings: Drawings;
   readonly assessment: Assessment;
   readonly unit: LengthUnit;
+  /** What else there is room for beside them. */
+  readonly children?: ReactNode;
+}
+
+/** A drawing takes as much for its caption; between two there is so much [px]. */
+const LEAST = 170;
+const GAP = 22;
+
+/** What the drawings take across, with the gap to what comes beside them [px]. */
+export function widthOf({ main, enlarged }: Drawings): number {
+  const each = [main, enlarged].map((drawn) => (drawn ? Math.max(drawn.box.width, LEAST) + GAP : 0));
+  return each.reduce((sum, wide) => sum + wide, 0);
 }
 
 const isMoving = (drawn: JointDrawn) => (drawn.is === 'arc' ? drawn.isMoved : drawn.moved !== undefined);
 
 function Drawing({ drawn, says }: { readonly drawn: JointDrawn; readonly says: string }) {
   return (
-    <figure style={{ width: `max(${drawn.box.width}px, 38mm)` }}>
+    <figure style={{ width: Math.max(drawn.box.width, LEAST) }}>
       <Scrolled className="of-figure" label={says}>
         <JointDrawing drawn={drawn} label={says} />
       </Scrolled>
@@ -27,7 +40,7 @@ function Drawing({ drawn, says }: { readonly drawn: JointDrawn; readonly says: s
 }
 
 /** The joint at true scale, and enlarged beside it. */
-export function SummaryDrawings({ drawings: { main, enlarged }, assessment, unit }: Props) {
+export function SummaryDrawings({ drawings: { main, enlarged }, assessment, unit, children }: Props) {
   const laid = LAID[assessment.joint.profile.lying];
   const says = [drawingSays(laid, scaleText(main.sheet.scale), isMoving(main)), restSays(assessment, unit)].filter(
     (text) => text !== '',
@@ -36,6 +49,7 @@ export function SummaryDrawings({ drawings: { main, enlarged }, assessment, unit
     <section className="summary-drawings" aria-label={SUMMARY.drawings}>
       <Drawing drawn={main} says={says.join(' ')} />
       {enlarged && <Drawing drawn={enlarged} says={enlargedSays(scaleText(enlarged.sheet.scale))} />}
+      {children}
     </section>
   );
 }

@@ -7,10 +7,12 @@ import { SUMMARY } from '../../text/summaryText.ts';
 import '../../tests/pages/page.css';
 import '../../tests/pages/pagePaper.css';
 import { TrueRuler } from '../../tests/pages/TrueRuler.tsx';
-import { drawingsOf } from './drawings.ts';
+import { drawingsOf, type Drawings } from './drawings.ts';
+import '../../drawing/drawing.css';
+import '../../drawing/solved/solved.css';
 import './summary.css';
 import { SummaryCurve } from './SummaryCurve.tsx';
-import { SummaryDrawings } from './SummaryDrawings.tsx';
+import { SummaryDrawings, widthOf } from './SummaryDrawings.tsx';
 import { SummaryHead } from './SummaryHead.tsx';
 import { DrawTable, FiguresTable } from './SummaryTables.tsx';
 import { SummaryVerdict } from './SummaryVerdict.tsx';
@@ -23,8 +25,15 @@ interface Props {
   readonly unit: LengthUnit;
 }
 
-/** Width of the curve beside the two tables [px]. */
-const CURVE_WIDTH = 228;
+/** Width of the curve beside the two tables, and the most that it takes beside the drawings [px]. */
+const CURVE = { least: 228, most: 300 } as const;
+
+/** Width of the curve where there is room for it beside the drawings, else nothing [px]. */
+function besideDrawings(drawings: Drawings | undefined): number | undefined {
+  if (!drawings) return undefined;
+  const left = (PAPER_WIDTH_MM * 96) / 25.4 - widthOf(drawings);
+  return left < CURVE.least ? undefined : Math.min(CURVE.most, Math.floor(left));
+}
 
 /** One joint on one sheet: made anew for each, so that it begins as roomy as there is. */
 export function SummarySheet({ assessment, part, unit }: Props) {
@@ -33,6 +42,9 @@ export function SummarySheet({ assessment, part, unit }: Props) {
     () => drawingsOf(assessment, unit, { wide: PAPER_WIDTH_MM, high: main }, enlarged),
     [assessment, unit, main, enlarged],
   );
+  const beside = besideDrawings(drawings);
+  const plot = curve > 0 && <SummaryCurve assessment={assessment} width={beside ?? CURVE.least} height={curve} />;
+  const isThird = plot !== false && beside === undefined;
   const style = { '--letters': `${letters}px` } as CSSProperties;
   return (
     <article
@@ -43,11 +55,15 @@ export function SummarySheet({ assessment, part, unit }: Props) {
     >
       <SummaryHead {...{ assessment, part, unit }} />
       <SummaryVerdict assessment={assessment} unit={unit} />
-      {drawings ? <SummaryDrawings {...{ drawings, assessment, unit }} /> : <p>{SUMMARY.notDrawn}</p>}
-      <div className={curve > 0 ? 'summary-columns' : 'summary-columns two'}>
+      {drawings ? (
+        <SummaryDrawings {...{ drawings, assessment, unit }}>{!isThird && plot}</SummaryDrawings>
+      ) : (
+        <p>{SUMMARY.notDrawn}</p>
+      )}
+      <div className={isThird ? 'summary-columns' : 'summary-columns two'}>
         <DrawTable assessment={assessment} unit={unit} />
         <FiguresTable assessment={assessment} unit={unit} />
-        {curve > 0 && <SummaryCurve assessment={assessment} width={CURVE_WIDTH} height={curve} />}
+        {isThird && plot}
       </div>
       <section className="summary-notes" aria-label={SUMMARY.notes}>
         <h3>
