@@ -12,10 +12,11 @@ const MOVED = 'summary-moved';
 /** Dashed lines tell nothing of strain. */
 const NO_STRAIN = { repeated: 1, yield: 10, full: 20 };
 
-function Arc({ drawn: { figure, sheet, isMoved } }: { readonly drawn: ArcDrawn }) {
+function Arc({ drawn: { figure, sheet, keepOut, isMoved } }: { readonly drawn: ArcDrawn }) {
   return (
     <>
       <path className="summary-printed" d={runsPath(sheet, [figure.points], true)} />
+      {keepOut !== '' && <path className="K" d={keepOut} />}
       {isMoved && <BentOutline figure={figure} sheet={sheet} fraction={1} className={MOVED} />}
       {isMoved && figure.otherEnd !== 0 && (
         <BentOutline figure={figure} sheet={sheet} fraction={figure.otherEnd} className={MOVED} />
@@ -48,7 +49,14 @@ function Answered({ drawn: { scene, sheet, moved } }: { readonly drawn: SolvedDr
 export function JointDrawing({ drawn, label }: { readonly drawn: JointDrawn; readonly label: string }) {
   const { x, y, width, height } = drawn.box;
   return (
-    <svg width={width} height={height} viewBox={`${x} ${y} ${width} ${height}`} role="img" aria-label={label}>
+    <svg
+      className={drawn.is}
+      width={width}
+      height={height}
+      viewBox={`${x} ${y} ${width} ${height}`}
+      role="img"
+      aria-label={label}
+    >
       {drawn.is === 'arc' ? <Arc drawn={drawn} /> : <Answered drawn={drawn} />}
       {drawn.centre !== '' && <path className="C" d={drawn.centre} />}
       <MarksView marks={drawn.marks} />

@@ -14,9 +14,11 @@ import { labelBox, type Box } from '../../drawing/lettering.ts';
 import { leader, together, type Marks } from '../../drawing/marks.ts';
 import { sweptBox } from '../../drawing/motion.ts';
 import { planAngle } from '../../drawing/movingPlan.ts';
-import { startPlan, type Plan } from '../../drawing/plan.ts';
+import { keepOutLine } from '../../drawing/keepOut.ts';
+import { keepOutOffset, startPlan, type Plan } from '../../drawing/plan.ts';
+import { densified } from '../../drawing/polygon.ts';
 import { keep } from '../../drawing/room.ts';
-import type { Sheet } from '../../drawing/sheet.ts';
+import { through, type Sheet } from '../../drawing/sheet.ts';
 import { thicknessFigure } from '../../text/drawingText.ts';
 import { boxRound, extentOn, sheetFor, type Asked } from './drawn.ts';
 
@@ -27,6 +29,8 @@ export interface ArcDrawn {
   readonly sheet: Sheet;
   readonly marks: Marks;
   readonly box: Box;
+  /** Where no start point may lie; nothing where it would be lost between the marks. */
+  readonly keepOut: string;
   /** Centre lines as printed and as bent. */
   readonly centre: string;
   readonly isMoved: boolean;
@@ -46,6 +50,8 @@ export function arcExtent(a: Assessment, isMoved: boolean): Bounds {
 const SHORT = 130;
 /** How high over the pads its thickness is lettered then [px]. */
 const OVER = 14;
+/** Words are kept off a line by points this close together [px]. */
+const KEEP_STEP = 4;
 
 /** The thickness of a short leaf, from above, where nothing else is lettered. */
 function thicknessFromAbove({ figure, sheet, a, unit }: Plan): Marks {
@@ -56,10 +62,22 @@ function thicknessFromAbove({ figure, sheet, a, unit }: Plan): Marks {
   return leader(tip, elbow, 6, { text, x: elbow.x + 10, y: elbow.y + 4, anchor: 'start', tone: 'pencil', size: 13 });
 }
 
+const isShort = ({ figure, sheet }: Plan) => figure.length * sheet.pxPerMm < SHORT;
+
+/** The line along which no start point may lie, kept clear of words. */
+function keepOutOn(plan: Plan): string {
+  if (isShort(plan)) return '';
+  const points = keepOutLine(plan.figure, plan.sheet, keepOutOffset(plan));
+  const along = densified(points, KEEP_STEP);
+  plan.paper.ink(along);
+  plan.rest.ink(along);
+  return through(points);
+}
+
 /** Length and thickness, and the fillets where there is room to point at one. */
 function sizesOn(plan: Plan): Marks {
   const line = lengthLine(plan);
-  if (line.x1 - line.x0 < SHORT) {
+  if (isShort(plan)) {
     const thickness = thicknessFromAbove(plan);
     for (const label of thickness.labels) keep(plan, labelBox(label));
     return together(lengthDimension(plan, line).marks, thickness);
@@ -75,10 +93,12 @@ export function arcDrawn({ a, unit, scale, isMoved }: Asked): ArcDrawn {
   const figure = figureFor(a, isMoved);
   const sheet = sheetFor(sweptBox(figure), scale);
   const plan = startPlan(a, figure, sheet, unit);
+  const keepOut = keepOutOn(plan);
   const sizes = sizesOn(plan);
   const angle = isMoved ? planAngle(plan) : undefined;
   const turned = angle && angleMarks(figure, sheet, angle, 1);
   const marks = together(sizes, turned);
   const centre = angle ? centreLines(figure, sheet, angle, 1) : '';
-  return { is: 'arc', figure, sheet, marks, box: boxRound(extentOn(sheet, sweptBox(figure)), marks), centre, isMoved };
+  const box = boxRound(extentOn(sheet, sweptBox(figure)), marks);
+  return { is: 'arc', figure, sheet, marks, box, keepOut, centre, isMoved };
 }

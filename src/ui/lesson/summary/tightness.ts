@@ -12,16 +12,16 @@ export interface Tightness {
 
 /** A drawing is shrunk only when nothing else is left to shrink. */
 export const TIGHTNESS: readonly Tightness[] = [
-  { letters: 12, main: 150, enlarged: 84, curve: 214 },
-  { letters: 11.5, main: 150, enlarged: 84, curve: 200 },
-  { letters: 11, main: 150, enlarged: 80, curve: 190 },
-  { letters: 10.5, main: 150, enlarged: 76, curve: 180 },
-  { letters: 11, main: 150, enlarged: 56, curve: 190 },
-  { letters: 10.5, main: 150, enlarged: 52, curve: 180 },
-  { letters: 10, main: 150, enlarged: 48, curve: 170 },
-  { letters: 10, main: 120, enlarged: 40, curve: 160 },
-  { letters: 10, main: 90, enlarged: 0, curve: 150 },
-  { letters: 9.5, main: 70, enlarged: 0, curve: 140 },
+  { letters: 12, main: 150, enlarged: 84, curve: 250 },
+  { letters: 11.5, main: 150, enlarged: 84, curve: 245 },
+  { letters: 11, main: 150, enlarged: 80, curve: 235 },
+  { letters: 10.5, main: 150, enlarged: 76, curve: 225 },
+  { letters: 11, main: 150, enlarged: 56, curve: 235 },
+  { letters: 10.5, main: 150, enlarged: 52, curve: 225 },
+  { letters: 10, main: 150, enlarged: 48, curve: 215 },
+  { letters: 10, main: 120, enlarged: 40, curve: 205 },
+  { letters: 10, main: 90, enlarged: 0, curve: 195 },
+  { letters: 9.5, main: 70, enlarged: 0, curve: 170 },
   { letters: 9.5, main: 50, enlarged: 0, curve: 0 },
 ];
 
