@@ -26,8 +26,9 @@ export const ARCH_SPRINGS_BACK: Demo = {
     { key: 'push', kind: 'share', min: 0, max: 1, step: 0.05, start: 0.5 },
   ],
   joints: ({ rise = 3 }) => [arch(1, rise, { apart: 4, block: 0 }), arch(2, rise, { apart: 4, block: 4 })],
-  goal: ([a]) => {
-    if (!a?.solved) return undefined;
+  goal: ([a, b]) => {
+    // What is said of A is said against B.
+    if (!a?.solved || !b?.solved) return undefined;
     const rests = secondRest(a.solved) ? 1 : 0;
     return { figure: 'rests', sense: 'at least', now: rests, wanted: 1, isMet: rests === 1 };
   },

@@ -2,8 +2,8 @@
 import { asRad, degrees, radians } from '../../units.ts';
 import type { Demo, Handle, Values } from './demo.ts';
 
-/** Lengths to a hundredth of a millimetre, angles to a tenth of a degree, the rest to a thousandth. */
-const PLACES = { length: 2, angle: 1, count: 0, scale: 3, share: 3, choice: 0 } as const;
+/** Lengths to a micrometre, angles to a tenth of a degree, the rest to a thousandth. */
+const PLACES = { length: 3, angle: 1, count: 0, scale: 3, share: 3, choice: 0 } as const;
 
 function rounded(value: number, { kind }: Handle): number {
   if (kind === 'angle') return radians(Number(degrees(asRad(value)).toFixed(PLACES.angle)));

@@ -109,7 +109,7 @@ export default function DemoPage({ address }: { readonly address: LessonAddress 
         <DemoBody key={id} {...{ demo, words, told, drawn, level, hidden, isWorking, filled, trouble, onMove }} />
         <div className="demo-foot">
           <TakeFurther shown={shown} words={words} answers={known} />
-          <nav className="demo-turn" aria-label={DEMO.path}>
+          <div className="demo-turn">
             <button type="button" className="b" aria-keyshortcuts="F" onClick={() => setFilled(!filled)}>
               {filled ? DEMO.unfill : DEMO.fill}
             </button>
@@ -123,7 +123,7 @@ export default function DemoPage({ address }: { readonly address: LessonAddress 
                 {DEMO.next}: {DEMO_WORDS[after].name}
               </a>
             )}
-          </nav>
+          </div>
           <KeyList />
         </div>
       </main>

@@ -15,6 +15,11 @@ function Sign({ id }: { readonly id: DemoId }) {
   );
 }
 
+/** The whole address: a link within the page that has scrolled out of sight is taken for one that skips to the content. */
+function whole(address: string): string {
+  return new URL(address, location.href).href;
+}
+
 /** Brings the cell that is open into the middle of its strip; only the strip scrolls, where it is wider than the page. */
 function bringIn(cell: HTMLElement | null): void {
   const strip = cell?.closest('nav');
@@ -30,7 +35,7 @@ export function DemoPath({ current }: { readonly current: DemoId }) {
         {DEMO_IDS.map((id, i) => (
           <li key={id}>
             <a
-              href={lessonAddress('demo', id)}
+              href={whole(lessonAddress('demo', id))}
               aria-current={id === current ? 'page' : undefined}
               ref={id === current ? bringIn : undefined}
             >

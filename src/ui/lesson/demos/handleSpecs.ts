@@ -63,7 +63,7 @@ export function valueSpec({ handle, label, value, unit, onMove }: HandleOf): Val
     figure: say(value),
     suffix: suffixOf(handle, unit),
     hint: HANDLE_HINT,
-    step: (from, up) => stepped(handle, from, up),
+    step: (from, up) => Math.abs(stepped(handle, from, up) - from),
     min: handle.min,
     max: handle.max,
     take: (next) => {
