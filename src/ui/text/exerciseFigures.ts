@@ -61,7 +61,8 @@ export function unitOf(kind: FigureKind): string {
 
 /** “P 4.28”, without its unit. */
 function lettered({ of, kind, value }: Figure, label = of): string {
-  return `${label}${label === '' ? '' : NO_BREAK}${FIGURES[kind](value)}`;
+  const before = label.length > 1 ? `${label}:` : label;
+  return `${before}${label === '' ? '' : NO_BREAK}${FIGURES[kind](value)}`;
 }
 
 /** Figures that share a unit are said with it once: “P 6, Q 18, R 36 mm”; each whole part keeps together. */
@@ -75,12 +76,14 @@ export function figuresText(figures: readonly Figure[], labels: readonly string[
     .join(', ');
 }
 
-/** “within 0.5 mm” where something was measured; of several the one that is off most in proportion. */
+/** “within 0.5 mm” where something was measured: once where figures may be off alike, else each in its turn. */
 export function withinText(figures: readonly Figure[]): string | undefined {
   const read = figures.filter(({ isRead }) => isRead);
-  const off = new Map(read.map(({ kind, within }) => [kind, 0 * within]));
-  for (const { kind, within } of read) off.set(kind, Math.max(off.get(kind) ?? 0, within));
-  const said = [...off].map(([kind, within]) => `${OFF[kind](within)}${UNITS[kind]}`);
+  const kinds = [...new Set(read.map(({ kind }) => kind))];
+  const said = kinds.map((kind) => {
+    const off = read.filter((figure) => figure.kind === kind).map(({ within }) => OFF[kind](within));
+    return `${(new Set(off).size === 1 ? off.slice(0, 1) : off).join(', ')}${UNITS[kind]}`;
+  });
   return said.length > 0 ? `within${NO_BREAK}${said.join(' and ')}` : undefined;
 }
 

@@ -68,9 +68,9 @@ export const EXERCISE_PAIRS: { readonly [K in OfPairs]: PageWords<Givens[K]> } =
   },
   'side-by-side': {
     setUp: (given) =>
-      `Leaves side by side join two bars, all alike: ${linesText(given)}, ${mm(given.depth)} deep, in ${given.filament.name}. The bars are turned against each other by ${degreesText(given.angle)}; each leaf bends evenly.`,
+      `Leaves side by side join two bars, all alike: ${linesText(given)} and ${mm(given.depth)} deep, in ${given.filament.name}. The bars are turned against each other by ${degreesText(given.angle)}; each leaf bends evenly.`,
     drawn: () =>
-      'The leaves between their bars, life size; they lie one above the other, so that each bends by the whole angle.',
+      'The leaves between their bars, seen flat and life size; they bend out of the page, all by the same angle.',
     ask: {
       measure: () => ({ says: 'Count the leaves, and measure the thin part of one.', labels: ['leaves', 'long'] }),
       strain: ({ angle }) => ({
@@ -134,7 +134,7 @@ export const EXERCISE_PAIRS: { readonly [K in OfPairs]: PageWords<Givens[K]> } =
   },
   'arch-springs-back': {
     setUp: (given) =>
-      `Arches P, Q and R stand between two walls; each is a pair joined at its middle, ${linesText(given)} each, ${mm(given.depth)} deep together, in ${given.filament.name}. They are pushed through at the middle.`,
+      `Arches P, Q and R stand between two walls; each is a pair joined at its middle, ${linesText(given)} each, both together ${mm(given.depth)} deep, in ${given.filament.name}. They are pushed through at the middle.`,
     drawn: () =>
       'One line of each arch, twice as large as it is, as printed. Measure from the dashed line up to the arch.',
     ask: {

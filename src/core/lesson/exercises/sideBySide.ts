@@ -46,7 +46,7 @@ export const sideBySide: PageMaker<SideBySide> = {
       filament: factsOf(pick(FILAMENT_IDS)),
       angle: pick(anglesOf(20, 75)),
       length: pick(steps(16, 50)),
-      depth: pick([4, 5, 6, 8]),
+      depth: pick([3, 4, 5, 6]),
       count: pick(steps(3, 9)),
     };
     // A round torque between those of one count of leaves and the next.

@@ -5,7 +5,7 @@ import { EXERCISE, setsText, type Paper } from '../../text/exerciseText.ts';
 import { pageSaid, type QuestionSaid } from '../../text/exerciseWords.ts';
 import { DEMO_WORDS } from '../../text/lessonDemoWords.ts';
 import { Scrolled } from '../../tests/pages/Scrolled.tsx';
-import { PageAside, PageDrawing } from './drawn/PageDrawing.tsx';
+import { PageAside, PageDrawing, PageTable } from './drawn/PageDrawing.tsx';
 import { Formula } from './Formula.tsx';
 import { footOf, Sheet } from './Sheet.tsx';
 
@@ -76,6 +76,7 @@ export function QuestionSheet({ exercise, paper }: { readonly exercise: AnyExerc
           </Scrolled>
           <figcaption>{said.drawn}</figcaption>
         </figure>
+        <PageTable exercise={exercise} />
       </div>
       <ol className="asked">
         {questions.map((question, at) => {
@@ -83,9 +84,9 @@ export function QuestionSheet({ exercise, paper }: { readonly exercise: AnyExerc
           return words && <Asked key={question.key} question={question} said={words} />;
         })}
       </ol>
-      <div className="aside">
+      <Scrolled className="aside" label={EXERCISE.asideOf}>
         <PageAside exercise={exercise} />
-      </div>
+      </Scrolled>
     </Sheet>
   );
 }

@@ -43,12 +43,12 @@ export function Arches({ span, rises, label }: Props) {
             <text className="letter" x={-LETTER - WALL} y={foot}>
               {letter}
             </text>
-            <path className="dashed" d={`M0 ${foot}h${wide}`} />
+            <path className="at-rest" d={`M0 ${foot}h${wide}`} />
             <path
-              className="strip"
+              className="solid"
               d={`M0 ${OVER - 2}v${room}h${-WALL}v${-room}ZM${wide} ${OVER - 2}v${room}h${WALL}v${-room}Z`}
             />
-            <path className="outline" d={archPath(wide, high, foot)} />
+            <path className="edge" d={archPath(wide, high, foot)} />
           </g>
         );
       })}

@@ -21,7 +21,7 @@ interface Props {
 }
 
 /** Kept free round the frame for figures and names [mm]. */
-const ROOM = { left: 11, right: 5, top: 5, bottom: 8.5 } as const;
+const ROOM = { left: 11, right: 8, top: 5, bottom: 8.5 } as const;
 
 const placeOf = ({ from, to, isLog = false }: Axis, size: number) => {
   const scaled = isLog ? Math.log : (value: number) => value;
@@ -58,7 +58,7 @@ export function Axes({ x, y, wide, high, label, curve }: Props) {
       </text>
       {inside && (
         <path
-          className="outline"
+          className="edge"
           d={`M${inside.map((point) => `${f(across(point.x))} ${f(h - up(point.y))}`).join('L')}`}
         />
       )}

@@ -16,7 +16,8 @@ import { Stripes } from './Stripes.tsx';
 import { Strips } from './Strips.tsx';
 
 /** Of frames to draw on or read off [mm]. */
-const FRAME = { wide: 92, high: 52 } as const;
+const FRAME = { wide: 150, high: 58 } as const;
+const BESIDE_TABLE = { wide: 112, high: 62 } as const;
 
 const alone = (letter: string, length: number, thickness: number) => ({
   letter,
@@ -108,6 +109,28 @@ export function PageAside({ exercise }: { readonly exercise: AnyExercise }) {
   switch (id) {
     case 'three-lengths':
       return <StrainsOverLengths given={given} />;
+    case 'short-or-long': {
+      const { chances } = EXERCISE_TABLES;
+      const curve = lifeCurve(given).map(({ bends, strain }) => ({ x: bends, y: 100 * strain }));
+      const rows = chanceTable(given).map(({ times, chance }) => [bare(times), inHundred(chance)]);
+      return (
+        <>
+          <Axes x={LIVES} y={STRAINS} {...BESIDE_TABLE} curve={curve} label={CURVE_LABEL(LIVES.name, STRAINS.name)} />
+          <SmallTable name={chances.name} heads={[chances.times, chances.chance]} rows={rows} />
+        </>
+      );
+    }
+    case 'held-or-flexed':
+      return <Frame x={TIMES} y={evenAxis(100, 5, 10, EXERCISE_AXES.left, 40)} />;
+    default:
+      return undefined;
+  }
+}
+
+/** A small table beside the drawing, where a page has one. */
+export function PageTable({ exercise }: { readonly exercise: AnyExercise }) {
+  const { id, given } = exercise;
+  switch (id) {
     case 'fillet-or-corner': {
       const { peaks } = EXERCISE_TABLES;
       const rows = given.table.map(({ fillet, peak }) => [mm(fillet), peak.toFixed(2)]);
@@ -116,32 +139,12 @@ export function PageAside({ exercise }: { readonly exercise: AnyExercise }) {
     case 'filament-against-filament': {
       const { filaments: heads } = EXERCISE_TABLES;
       const rows = given.filaments.map(({ name, yields, modulus }, at) => [
-        `${FILAMENT_LETTERS[at] ?? ''} ${name}`,
+        `${FILAMENT_LETTERS[at] ?? ''}: ${name}`,
         limitText(yields),
         modulusText(modulus),
       ]);
       return <SmallTable name={heads.name} heads={[heads.filament, heads.yields, heads.modulus]} rows={rows} />;
     }
-    case 'short-or-long': {
-      const { chances } = EXERCISE_TABLES;
-      const curve = lifeCurve(given).map(({ bends, strain }) => ({ x: bends, y: 100 * strain }));
-      const rows = chanceTable(given).map(({ times, chance }) => [bare(times), inHundred(chance)]);
-      return (
-        <>
-          <Axes
-            x={LIVES}
-            y={STRAINS}
-            {...FRAME}
-            high={62}
-            curve={curve}
-            label={CURVE_LABEL(LIVES.name, STRAINS.name)}
-          />
-          <SmallTable name={chances.name} heads={[chances.times, chances.chance]} rows={rows} />
-        </>
-      );
-    }
-    case 'held-or-flexed':
-      return <Frame x={TIMES} y={evenAxis(100, 5, 10, EXERCISE_AXES.left, 40)} />;
     default:
       return undefined;
   }

@@ -9,8 +9,9 @@ export interface DrawnRoot {
 
 /** Of each root [mm on paper]: pad at the left, leaf to the right, cut off at both. */
 const PAD = 16;
-const LEAF = 34;
+const LEAF = 30;
 const LETTER = 7;
+const APART = 6;
 const OVER = 5;
 const BESIDE = 0.5;
 const CROSS = 1.6;
@@ -26,7 +27,7 @@ export function Roots({ roots, thickness, label }: Props) {
   const half = (thickness * ENLARGED) / 2;
   const most = Math.max(...roots.map(({ fillet }) => fillet * ENLARGED));
   const high = half + most + OVER;
-  const each = LETTER + PAD + LEAF;
+  const each = LETTER + PAD + LEAF + APART;
   return (
     <Paper wide={roots.length * each + 2 * BESIDE} high={high + 3} left={-BESIDE} top={-BESIDE} label={label}>
       {roots.map(({ letter, fillet }, at) => {
@@ -40,9 +41,9 @@ export function Roots({ roots, thickness, label }: Props) {
               {letter}
             </text>
             <g transform={`translate(${LETTER} 0)`}>
-              <path className="filled" d={`${edge}V${high}H0V0Z`} />
-              <path className="outline" d={edge} />
-              <path className="middle" d={`M-2 ${high}H${PAD + LEAF}`} />
+              <path className="pad-fill" d={`${edge}V${high}H0V0Z`} />
+              <path className="edge" d={edge} />
+              <path className="middle-line" d={`M-2 ${high}H${PAD + LEAF}`} />
               {radius > 0 && <path className="thin" d={cross} />}
             </g>
           </g>

@@ -3,35 +3,31 @@ import { Paper } from './Paper.tsx';
 interface Props {
   readonly count: number;
   readonly length: number;
-  readonly thickness: number;
+  /** Across the plane in which they bend: what is seen of each. */
+  readonly depth: number;
   readonly label: string;
 }
 
-/** Of the bars, and from one leaf to the next [mm]. */
+/** Of the bars, and between one leaf and the next [mm]. */
 const BAR = 9;
-const PITCH = 4.5;
+const GAP = 1.5;
 const BESIDE = 0.5;
 
-/** Leaves side by side between two bars, life size. */
-export function Row({ count, length, thickness, label }: Props) {
-  const high = count * PITCH + 2;
+/** Leaves side by side between two bars, seen flat and life size; each is two long lines of its own length. */
+export function Row({ count, length, depth, label }: Props) {
+  const high = count * (depth + GAP) + GAP;
   const wide = 2 * BAR + length;
-  const first = 1 + PITCH / 2;
   return (
     <Paper wide={wide + 2 * BESIDE} high={high + 2 * BESIDE} left={-BESIDE} top={-BESIDE} label={label}>
-      <path className="strip" d={`M0 0h${BAR}v${high}h${-BAR}ZM${BAR + length} 0h${BAR}v${high}h${-BAR}Z`} />
-      {Array.from({ length: count }, (_, at) => {
-        const middle = first + at * PITCH;
-        return (
-          <g key={middle}>
-            <path className="bead" d={`M${BAR} ${middle - thickness / 2}h${length}v${thickness}h${-length}Z`} />
-            <path
-              className="outline"
-              d={`M${BAR} ${middle - thickness / 2}h${length}M${BAR} ${middle + thickness / 2}h${length}`}
-            />
-          </g>
-        );
-      })}
+      <path className="solid" d={`M0 0h${BAR}v${high}h${-BAR}ZM${BAR + length} 0h${BAR}v${high}h${-BAR}Z`} />
+      {Array.from({ length: count }, (_, at) => (
+        <path
+          // Leaves are alike and never change their places.
+          key={`leaf ${at}`}
+          className="leaf"
+          d={`M${BAR} ${GAP + at * (depth + GAP)}h${length}v${depth}h${-length}Z`}
+        />
+      ))}
     </Paper>
   );
 }

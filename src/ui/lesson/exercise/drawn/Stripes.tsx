@@ -28,7 +28,7 @@ export function Stripes({
               {letter}
             </text>
             <g transform={`translate(${LETTER} 0)`}>
-              <path className="strip" d={`M0 0h${WIDE}v${tall}h${-WIDE}Z`} />
+              <path className="solid" d={`M0 0h${WIDE}v${tall}h${-WIDE}Z`} />
               <path className="thin" d={between.join('')} />
             </g>
           </g>

@@ -64,7 +64,7 @@ export function Strips({ strips, label }: { readonly strips: readonly DrawnStrip
           <text className="letter" x={0} y={THICK / 2 + 1.3}>
             {strip.letter}
           </text>
-          <path className="strip" d={outline(strip)} transform={`translate(${LETTER} 0)`} />
+          <path className="solid" d={outline(strip)} transform={`translate(${LETTER} 0)`} />
         </g>
       ))}
     </Paper>
