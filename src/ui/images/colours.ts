@@ -10,7 +10,13 @@ const LEGACY = /^rgba?\(\s*([\d.]+)[,\s]+([\d.]+)[,\s]+([\d.]+)(?:[,/\s]+([\d.]+
 const MIXED = /^color\(srgb(-linear)?\s+([-\d.e]+)\s+([-\d.e]+)\s+([-\d.e]+)(?:\s*\/\s*([\d.]+%?))?\s*\)$/;
 
 const hexOf = (parts: readonly number[]) =>
-  `#${parts.map((part) => Math.round(Math.min(255, Math.max(0, part))).toString(16).padStart(2, '0')).join('')}`;
+  `#${parts
+    .map((part) =>
+      Math.round(Math.min(255, Math.max(0, part)))
+        .toString(16)
+        .padStart(2, '0'),
+    )
+    .join('')}`;
 
 const opacityOf = (text: string | undefined) =>
   text === undefined ? 1 : text.endsWith('%') ? Number.parseFloat(text) / 100 : Number(text);
@@ -40,7 +46,9 @@ export function plainColour(text: string): PlainColour | undefined {
 
 /** The grey as light as a colour (WCAG 2 luminance), as a copier makes it. */
 export function greyOf(colour: string): string {
-  const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) => lit(Number.parseInt(colour.slice(at, at + 2), 16) / 255));
+  const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) =>
+    lit(Number.parseInt(colour.slice(at, at + 2), 16) / 255),
+  );
   const grey = 255 * coded(0.2126 * red + 0.7152 * green + 0.0722 * blue);
   return hexOf([grey, grey, grey]);
 }

@@ -97,7 +97,11 @@ function lettersOver({ root, papers }: PageFigure, box: Box, drawn: Drawn): read
     const whole = { ...wholeLook(look, drawn.isGrey), stroke: 'none' };
     drawn.families.add(look('font-family').split(',')[0]?.replaceAll(/["']/g, '') ?? '');
     const at = { x: px(left - box.left + MARGIN), y: px(top - box.top + MARGIN + baseline(around, height)) };
-    found.push({ tag: 'text', attributes: { ...at, ...inksOf('text', whole, ROOT_LOOK) }, children: [text.data.trim()] });
+    found.push({
+      tag: 'text',
+      attributes: { ...at, ...inksOf('text', whole, ROOT_LOOK) },
+      children: [text.data.trim()],
+    });
   }
   return found;
 }

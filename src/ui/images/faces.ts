@@ -4,6 +4,8 @@ interface Face {
   readonly family: string;
   readonly address: string;
   readonly weight: string;
+  /** Letters that it is for; '' for all. Greek, for one, comes in a file of its own. */
+  readonly letters: string;
 }
 
 const unquoted = (text: string) => text.trim().replaceAll(/["']/g, '');
@@ -18,7 +20,8 @@ function facesOfPage(): readonly Face[] {
       const address = new URL(path, sheet.href ?? document.baseURI);
       if (address.origin !== location.origin && address.protocol !== 'data:') return [];
       const weight = rule.style.getPropertyValue('font-weight') || '400';
-      return [{ family: unquoted(rule.style.getPropertyValue('font-family')), address: address.href, weight }];
+      const letters = rule.style.getPropertyValue('unicode-range');
+      return [{ family: unquoted(rule.style.getPropertyValue('font-family')), address: address.href, weight, letters }];
     }),
   );
 }
@@ -39,12 +42,13 @@ async function asData(address: string): Promise<string> {
 /** Rules for the families in use; of one that does not come there is none, and others stand in for it. */
 export async function facesFor(families: readonly string[]): Promise<string> {
   const faces = facesOfPage().filter(({ family }) => families.includes(family));
-  const rules = faces.map(async ({ family, address, weight }) => {
+  const rules = faces.map(async ({ family, address, weight, letters }) => {
     const coming = fetched.get(address) ?? asData(address);
     fetched.set(address, coming);
     try {
       const data = await coming;
-      return `@font-face{font-family:'${family}';src:url(${data}) format('woff2');font-weight:${weight}}`;
+      const range = letters === '' ? '' : `;unicode-range:${letters}`;
+      return `@font-face{font-family:'${family}';src:url(${data}) format('woff2');font-weight:${weight}${range}}`;
     } catch {
       // It may come the next time.
       fetched.delete(address);

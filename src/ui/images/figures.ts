@@ -19,8 +19,9 @@ export type PaperElement = SVGSVGElement | HTMLCanvasElement;
 const NO_PICTURE = 'button, summary, figcaption, p, th, dt, label, .scrub, .true-scale, .pictures, .places, .vh';
 /** What is smaller is a sign [px]. */
 const LEAST = { width: 40, height: 24 };
-/** A drawing outside of any figure is a picture from this size on; bars in the rows of tables are not [px]. */
+/** A drawing outside of any figure is a picture from this size on [px]; one as long as this against its height is a bar. */
 const LEAST_ALONE = { width: 60, height: 44 };
+const BAR = 5;
 const LONGEST_NAME = 90;
 
 function isShown(node: Element, least: { readonly width: number; readonly height: number }): boolean {
@@ -30,6 +31,12 @@ function isShown(node: Element, least: { readonly width: number; readonly height
 
 function isPaper(node: Element): node is PaperElement {
   return node instanceof HTMLCanvasElement || (node instanceof SVGSVGElement && !node.parentElement?.closest('svg'));
+}
+
+/** A bar in a row says what the row says; a curve is a picture. */
+function isBar(node: Element): boolean {
+  const { width, height } = node.getBoundingClientRect();
+  return width > BAR * height;
 }
 
 /** Papers of a figure itself, and not of a figure in it. */
@@ -96,7 +103,8 @@ export function figuresIn(page: Element): readonly PageFigure[] {
       const papers = papersOf(node);
       return papers.length > 0 ? [figureAt(node, papers)] : [];
     }
-    const isAlone = !node.closest(`figure, ${NO_PICTURE}`) && isPaper(node) && isShown(node, LEAST_ALONE);
+    const isAlone =
+      !node.closest(`figure, ${NO_PICTURE}`) && isPaper(node) && isShown(node, LEAST_ALONE) && !isBar(node);
     return isAlone ? [figureAt(node, [node])] : [];
   });
   return numbered(found);

@@ -3,7 +3,8 @@ import { inksOf, isUnseen, referenceOf, ROOT_LOOK, wholeLook, type Look } from '
 import type { PictureNode } from './picture.ts';
 
 /** What is there for a hand, or tells where a reading is: no part of the figure. */
-const FOR_A_HAND = '.hg, .chart-cross, .chart-grip, .target, [role="slider"], foreignObject, script, style, title, desc';
+const FOR_A_HAND =
+  '.hg, .chart-cross, .chart-grip, .target, [role="slider"], foreignObject, script, style, title, desc';
 /** What is never drawn where it stands. */
 const KEPT = new Set(['defs', 'clipPath', 'mask', 'pattern', 'linearGradient', 'radialGradient', 'marker', 'symbol']);
 const SHAPES = new Set(['path', 'rect', 'circle', 'ellipse', 'line', 'polyline', 'polygon']);
@@ -35,8 +36,7 @@ function placesOf(node: Element): Record<string, string> {
     if (value !== null && (name !== 'href' || value.startsWith('#'))) said[name] = value;
   }
   // Some rounds have their size from the style sheet alone.
-  if (node.tagName === 'circle' && said['r'] === undefined)
-    said['r'] = lookAt(node)('r').replace('px', '');
+  if (node.tagName === 'circle' && said['r'] === undefined) said['r'] = lookAt(node)('r').replace('px', '');
   return said;
 }
 
@@ -55,7 +55,8 @@ export function markOf(
   const look = lookAt(node);
   // The paper itself may be what is read along.
   const isPaper = around === ROOT_LOOK;
-  if ((!isPaper && node.matches(FOR_A_HAND)) || (!isKept && !KEPT.has(node.tagName) && isHidden(look))) return undefined;
+  if ((!isPaper && node.matches(FOR_A_HAND)) || (!isKept && !KEPT.has(node.tagName) && isHidden(look)))
+    return undefined;
   const whole = wholeLook(look, drawn.isGrey);
   const keeps = isKept || KEPT.has(node.tagName);
   if (!keeps && SHAPES.has(node.tagName) && isUnseen(whole)) return undefined;

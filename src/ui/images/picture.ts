@@ -24,8 +24,7 @@ const CODES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>'
 // oxlint-disable-next-line no-control-regex -- these are the characters that are meant
 const FORBIDDEN = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g;
 
-const escaped = (text: string) =>
-  text.replaceAll(FORBIDDEN, '').replaceAll(/[&<>"]/g, (one) => CODES[one] ?? one);
+const escaped = (text: string) => text.replaceAll(FORBIDDEN, '').replaceAll(/[&<>"]/g, (one) => CODES[one] ?? one);
 
 export function markupOf({ tag, attributes, children }: PictureNode): string {
   const said = Object.entries(attributes)
@@ -39,15 +38,23 @@ export function markupOf({ tag, attributes, children }: PictureNode): string {
 const named = (tag: string, text: string): readonly PictureNode[] =>
   text === '' ? [] : [{ tag, attributes: {}, children: [text] }];
 
+/** What stands on a strip under a picture, so high [px], which is no part of it. */
+export interface Strip {
+  readonly high: number;
+  readonly marks: readonly PictureNode[];
+}
+
 /** The file: a title, a description, the faces, the paper and what is on it. */
-export function svgOf({ width, height, title, desc, ground, faces, children }: Picture): string {
+export function svgOf(picture: Picture, under: Strip = { high: 0, marks: [] }): string {
+  const { width, height, title, desc, ground, faces, children } = picture;
+  const high = height + under.high;
   return markupOf({
     tag: 'svg',
     attributes: {
       xmlns: 'http://www.w3.org/2000/svg',
       width: String(width),
-      height: String(height),
-      viewBox: `0 0 ${width} ${height}`,
+      height: String(high),
+      viewBox: `0 0 ${width} ${high}`,
       role: 'img',
       'aria-label': title,
     },
@@ -57,6 +64,7 @@ export function svgOf({ width, height, title, desc, ground, faces, children }: P
       ...named('style', faces),
       { tag: 'rect', attributes: { width: String(width), height: String(height), fill: ground }, children: [] },
       ...children,
+      ...under.marks,
     ],
   });
 }
