@@ -2,12 +2,17 @@ import { memo, useMemo } from 'react';
 import { bentShapes, padTransform, sectorPath, STRAIGHT } from './bentPath.ts';
 import type { Layout } from './layout.ts';
 import { runsPath } from './paths.ts';
-import { strainColour } from './ramp.ts';
+import { strainColour, type RampStops } from './ramp.ts';
 import { strainMap } from './strainMap.ts';
 
 /** Strips of colour on either side of the middle: each a px or two. */
 function stripsFor(thickness: number): number {
   return Math.min(14, Math.max(4, Math.round(thickness / 2.6)));
+}
+
+/** What of a layout says how a leaf strains. */
+interface Strained extends Pick<Layout, 'a' | 'figure' | 'sheet'> {
+  readonly legend: RampStops;
 }
 
 /** The bent leaf, coloured by how much it strains there. */
@@ -16,7 +21,7 @@ export const StrainLayer = memo(function StrainLayer({
   fraction,
   fade,
 }: {
-  readonly layout: Layout;
+  readonly layout: Strained;
   readonly fraction: number;
   readonly fade: string;
 }) {
@@ -60,7 +65,13 @@ export const StrainLayer = memo(function StrainLayer({
 });
 
 /** Masks in which the colour of a root fades out where it opens into the pad, and the hatching of what goes wrong. */
-export const Defs = memo(function Defs({ layout, id }: { readonly layout: Layout; readonly id: string }) {
+export const Defs = memo(function Defs({
+  layout,
+  id,
+}: {
+  readonly layout: Pick<Layout, 'figure' | 'sheet'>;
+  readonly id: string;
+}) {
   const { figure, sheet } = layout;
   const s = sheet.pxPerMm;
   const { fillet, length, thickness } = figure;

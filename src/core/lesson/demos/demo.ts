@@ -58,6 +58,8 @@ export interface Demo {
   readonly law?: Law;
   /** How far the pictured joints are moved, as a share of their amount; all the way when left out. */
   readonly shown?: (values: Values) => number;
+  /** Whether the root of each joint is what there is to see: it is then shown larger as well. */
+  readonly looksAtRoot?: true;
 }
 
 export const LETTERS = ['A', 'B', 'C', 'D'] as const;

@@ -25,5 +25,6 @@ export const FILLET_OR_CORNER: Demo = {
       wanted: AT_MOST,
       isMet: b.strain.rootFactor <= AT_MOST,
     },
+  looksAtRoot: true,
   law: { figure: 'strain', along: 'fillet', curves: [1], places: ({ fillet }) => [0, fillet] },
 };

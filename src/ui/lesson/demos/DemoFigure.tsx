@@ -9,6 +9,7 @@ import type { DemoWords, Told } from '../../text/lessonDemoWords.ts';
 import type { Step } from './demoState.ts';
 import { DemoRow } from './DemoRow.tsx';
 import { roomOf } from './picture.ts';
+import { INSET_ROOM } from './RootInset.tsx';
 import { rowsPlan } from './rowPlan.ts';
 
 interface Props {
@@ -24,18 +25,20 @@ interface Props {
 /** What stands beside a picture is this wide, unless the page is narrow: then it stands under it [px]. */
 const BESIDE = 200;
 const NARROW = 560;
+/** From here on lettering is larger, as the style sheet says of such pages [px]. */
+const WIDE = 1100;
 /** Rows may take up this much of a screen's height, and so much at least [px]. */
 const HIGH = { taken: 130, filled: 130, least: 620 } as const;
 
 export function DemoFigure({ demo, words, told, drawn, level, isWorking, filled }: Props) {
   const [figure, width] = useWidth<HTMLElement>();
   const [nominal] = usePxPerMm();
-  const beside = width >= NARROW ? Math.round(BESIDE * (filled ? 1.3 : 1)) : 0;
+  const beside = width >= NARROW ? Math.round(BESIDE * (filled ? 1.3 : width >= WIDE ? 1.15 : 1)) : 0;
   const room = width - beside;
   const tallest = Math.max(HIGH.least, window.innerHeight - (filled ? HIGH.filled : HIGH.taken));
   const plan = useMemo(() => {
     if (room <= 0) return undefined;
-    return rowsPlan(roomOf(demo), room, tallest, nominal);
+    return rowsPlan(roomOf(demo), room, tallest, nominal, demo.looksAtRoot === true ? INSET_ROOM : 0);
   }, [demo, room, tallest, nominal]);
   const share = demo.shown?.(told.values) ?? 1;
   return (

@@ -18,6 +18,7 @@ import type { DemoWords, Told } from '../../text/lessonDemoWords.ts';
 import { length, percent, type LengthUnit } from '../../text/numbers.ts';
 import type { Step } from './demoState.ts';
 import { pictureOf, type Picture } from './picture.ts';
+import { RootInset } from './RootInset.tsx';
 import { lengthMarks, turnMarks } from './rowMarks.ts';
 
 interface Props {
@@ -157,6 +158,7 @@ function Moved({ demo, picture, a, sheet, level, unit }: MovedProps) {
       <MovedLayer scene={posed} sheet={sheet} state={state} stops={stops} />
       <path className="Ca" d={marks.centre} />
       <MarksView marks={marks.marks} />
+      {demo.looksAtRoot === true && <RootInset a={posed.a} sheet={sheet} stops={stops} withStrain={level > 1} />}
     </>
   );
 }

@@ -18,10 +18,18 @@ export interface RowsPlan {
   readonly sheets: readonly Sheet[];
 }
 
-/** The largest scale at which all rows fit a width and a height [px]; their roots stand under each other. */
-export function rowsPlan(rooms: readonly Bounds[], width: number, tallest: number, nominal: number): RowsPlan {
+/** The largest scale at which all rows fit a width and a height [px]; their roots stand under each other, with so much room
+ * more at the right [px]. */
+export function rowsPlan(
+  rooms: readonly Bounds[],
+  width: number,
+  tallest: number,
+  nominal: number,
+  inset = 0,
+): RowsPlan {
   const small = width < SMALL;
-  const [before, after] = small ? [MARGIN.smallLeft, MARGIN.smallRight] : [MARGIN.left, MARGIN.right];
+  const [before, beyond] = small ? [MARGIN.smallLeft, MARGIN.smallRight] : [MARGIN.left, MARGIN.right];
+  const after = beyond + inset;
   const left = Math.min(...rooms.map((room) => room.left));
   const right = Math.max(...rooms.map((room) => room.right));
   const heights = (pxPerMm: number) => rooms.map((room) => heightOf(room, pxPerMm));
