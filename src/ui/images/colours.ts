@@ -30,7 +30,7 @@ export function plainColour(text: string): PlainColour | undefined {
   if (text === 'transparent') return { colour: '#000000', opacity: 0 };
   if (/^#[0-9a-f]{6}$/i.test(text)) return { colour: text.toLowerCase(), opacity: 1 };
   if (/^#[0-9a-f]{3}$/i.test(text)) {
-    return { colour: `#${[...text.slice(1)].map((digit) => digit + digit).join('')}`.toLowerCase(), opacity: 1 };
+    return { colour: text.toLowerCase().replaceAll(/[0-9a-f]/g, (digit) => digit + digit), opacity: 1 };
   }
   const legacy = LEGACY.exec(text);
   if (legacy) {

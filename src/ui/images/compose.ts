@@ -27,12 +27,13 @@ function boxOf(papers: readonly PaperElement[]): Box {
   };
 }
 
+/** A hair over a whole px comes of adding, and is no row of its own. */
+const wholePx = (value: number) => Math.ceil(value - 0.01);
+
 /** How large the picture of some papers is [px]. */
 export function pictureSize(papers: readonly PaperElement[]): { readonly width: number; readonly height: number } {
   const { left, top, right, bottom } = boxOf(papers);
-  // A hair over a whole px comes of adding, and is no row of its own.
-  const whole = (value: number) => Math.ceil(value - 0.01);
-  return { width: whole(right - left + 2 * MARGIN), height: whole(bottom - top + 2 * MARGIN) };
+  return { width: wholePx(right - left + 2 * MARGIN), height: wholePx(bottom - top + 2 * MARGIN) };
 }
 
 const px = (value: number) => String(Number(value.toFixed(2)));

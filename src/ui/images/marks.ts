@@ -10,12 +10,12 @@ const KEPT = new Set(['defs', 'clipPath', 'mask', 'pattern', 'linearGradient', '
 const SHAPES = new Set(['path', 'rect', 'circle', 'ellipse', 'line', 'polyline', 'polygon']);
 
 /** Attributes that say where and how large, and not how it looks. */
-const PLACES = [
-  ...['d', 'x', 'y', 'x1', 'y1', 'x2', 'y2', 'cx', 'cy', 'r', 'rx', 'ry', 'fx', 'fy', 'dx', 'dy', 'width', 'height'],
-  ...['points', 'transform', 'viewBox', 'preserveAspectRatio', 'offset', 'rotate', 'pathLength', 'textLength'],
-  ...['patternUnits', 'patternContentUnits', 'patternTransform', 'gradientUnits', 'gradientTransform', 'spreadMethod'],
-  ...['clipPathUnits', 'maskUnits', 'maskContentUnits', 'lengthAdjust', 'href'],
-];
+const PLACES = `
+  d x y x1 y1 x2 y2 cx cy r rx ry fx fy dx dy width height points transform viewBox preserveAspectRatio offset rotate
+  pathLength textLength lengthAdjust patternUnits patternContentUnits patternTransform gradientUnits gradientTransform
+  spreadMethod clipPathUnits maskUnits maskContentUnits href`
+  .trim()
+  .split(/\s+/);
 
 export interface Drawn {
   readonly isGrey: boolean;

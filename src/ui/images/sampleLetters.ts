@@ -23,6 +23,7 @@ export function sampleLetters(families: readonly string[], height: number): Stri
 
 /** Whether every square of the strip has ink in it. */
 function hasInk(image: HTMLImageElement, count: number, height: number): boolean {
+  if (count === 0) return true;
   const canvas = document.createElement('canvas');
   [canvas.width, canvas.height] = [SQUARE * count, SQUARE];
   const paper = canvas.getContext('2d');
@@ -35,7 +36,7 @@ function hasInk(image: HTMLImageElement, count: number, height: number): boolean
 
 /** Waits until the faces of a picture have come; what does not come is stood in for after a while, by the browser itself. */
 export async function facesCome(image: HTMLImageElement, count: number, height: number): Promise<void> {
-  for (let look = 0; look < LOOKS && count > 0 && !hasInk(image, count, height); look += 1) {
+  for (let look = 0; look < LOOKS && !hasInk(image, count, height); look += 1) {
     // oxlint-disable-next-line no-await-in-loop -- each look comes after a pause
     await new Promise((resolve) => {
       setTimeout(resolve, PAUSE_MS);

@@ -27,6 +27,7 @@ export const SUMMARY = {
   print: 'Print this page',
   back: 'Back to the joint',
   joint: 'Joint',
+  choose: 'choose one',
   paper: 'Fills one sheet of A4 or Letter: choose which in the print window, at 100 %.',
   working: 'The solver is working it out; the page follows.',
   noJoint: 'This part has no joint yet.',

@@ -30,8 +30,8 @@ function read(text: string) {
     const plain = Object.fromEntries(Object.entries(attributes).map(([key, one]) => [key, one.value]));
     seen.push({ name, uri, attributes: plain });
   });
-  parser.on('text', (text) => {
-    letters += text;
+  parser.on('text', (found) => {
+    letters += found;
   });
   parser.on('error', (error) => {
     throw error;

@@ -28,15 +28,16 @@ describe('dots of a picture', () => {
   });
 });
 
+function chunk(kind: string, data: Uint8Array): Buffer {
+  const body = Buffer.concat([Buffer.from(kind, 'latin1'), data]);
+  const frame = Buffer.alloc(8);
+  frame.writeUInt32BE(data.length, 0);
+  frame.writeUInt32BE(crc32(body), 4);
+  return Buffer.concat([frame.subarray(0, 4), body, frame.subarray(4)]);
+}
+
 /** A PNG of one black dot: head, data and end, with the check sums of zlib. */
 function onePixel(): Uint8Array {
-  const chunk = (kind: string, data: Uint8Array) => {
-    const body = Buffer.concat([Buffer.from(kind, 'latin1'), data]);
-    const frame = Buffer.alloc(8);
-    frame.writeUInt32BE(data.length, 0);
-    frame.writeUInt32BE(crc32(body), 4);
-    return Buffer.concat([frame.subarray(0, 4), body, frame.subarray(4)]);
-  };
   const head = Buffer.from([0, 0, 0, 1, 0, 0, 0, 1, 8, 0, 0, 0, 0]);
   const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
   return Buffer.concat([

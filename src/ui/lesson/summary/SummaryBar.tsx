@@ -32,7 +32,7 @@ export function SummaryBar({ joints, joint }: Props) {
               location.hash = lessonAddress('summary', event.target.value);
             }}
           >
-            {!joint && <option value="" />}
+            {!joint && <option value="">{SUMMARY.choose}</option>}
             {joints.map(({ id, name }) => (
               <option key={id} value={id}>
                 {name}

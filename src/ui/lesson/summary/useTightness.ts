@@ -7,29 +7,26 @@ const AS_PAPER = 'as-paper';
 /** The first tightness at which a page fills no more than one sheet; measured before anything is painted. */
 export function useTightness(): readonly [RefObject<HTMLElement | null>, Tightness] {
   const page = useRef<HTMLElement>(null);
-  const [step, setStep] = useState(0);
-  const [hasFaces, setFaces] = useState(() => document.fonts.status === 'loaded');
+  const [setting, set] = useState({ step: 0 });
   useEffect(() => {
+    if (document.fonts.status === 'loaded') return undefined;
     // Faces that stand in are as wide, but not to the px.
     let isOver = false;
-    void document.fonts.ready.then(() => {
-      if (isOver || hasFaces) return;
-      setStep(0);
-      setFaces(true);
-    });
+    void document.fonts.ready.then(() => !isOver && set({ step: 0 }));
     return () => {
       isOver = true;
     };
-  }, [hasFaces]);
+  }, []);
   useLayoutEffect(() => {
+    const { step } = setting;
     const node = page.current;
     if (!node || step >= TIGHTNESS.length - 1) return;
     node.classList.add(AS_PAPER);
     const { height } = node.getBoundingClientRect();
     node.classList.remove(AS_PAPER);
-    if (height > PAPER_HEIGHT) setStep(step + 1);
-  }, [step, hasFaces]);
-  const tightness = TIGHTNESS[step] ?? TIGHTNESS[0];
+    if (height > PAPER_HEIGHT) set({ step: step + 1 });
+  }, [setting]);
+  const tightness = TIGHTNESS[setting.step] ?? TIGHTNESS[0];
   if (!tightness) throw new RangeError('a page is set somehow');
   return [page, tightness];
 }
