@@ -52,11 +52,11 @@ describe('size on paper', () => {
   it('stands after the head of the file with a check sum that zlib agrees with', () => {
     const before = onePixel();
     const after = Buffer.from(withSizeOnPaper(before, 11339));
-    const chunk = after.subarray(33, 54);
-    expect(chunk.readUInt32BE(0)).toBe(9);
-    expect(chunk.subarray(4, 8).toString('latin1')).toBe('pHYs');
-    expect([chunk.readUInt32BE(8), chunk.readUInt32BE(12), chunk[16]]).toEqual([11339, 11339, 1]);
-    expect(chunk.readUInt32BE(17)).toBe(crc32(chunk.subarray(4, 17)));
+    const size = after.subarray(33, 54);
+    expect(size.readUInt32BE(0)).toBe(9);
+    expect(size.subarray(4, 8).toString('latin1')).toBe('pHYs');
+    expect([size.readUInt32BE(8), size.readUInt32BE(12), size[16]]).toEqual([11339, 11339, 1]);
+    expect(size.readUInt32BE(17)).toBe(crc32(size.subarray(4, 17)));
     expect(Buffer.concat([after.subarray(0, 33), after.subarray(54)]).equals(before)).toBe(true);
   });
 });
