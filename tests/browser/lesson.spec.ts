@@ -136,6 +136,35 @@ test('keys leave typing alone, and whatever is pressed with Ctrl', async ({ page
   await expect(step(page, 'Work it out')).toHaveAttribute('aria-current', 'step');
 });
 
+test('copies a link that opens it again, and shows it where the clipboard is refused', async ({ page, context }) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await open(page, '/demo/held-or-flexed?time=1week&angle=25&step=4');
+  await main(page).getByRole('button', { name: 'Copy link' }).click();
+  await expect(main(page).getByText('Copied')).toBeVisible();
+  const link = await page.evaluate(() => navigator.clipboard.readText());
+  expect(link).toMatch(/#lesson\/demo\/held-or-flexed\?time=1week&angle=25&step=4$/);
+  await page.evaluate(() => {
+    navigator.clipboard.writeText = () => Promise.reject(new Error('refused'));
+  });
+  await page.keyboard.press('3');
+  await main(page).getByRole('button', { name: 'Copy link' }).click();
+  await expect(main(page).getByRole('textbox', { name: 'Link to this demonstration' })).toHaveValue(/step=3$/);
+});
+
+test('moves nothing by itself, and has no button to move it where less motion is asked for', async ({ page }) => {
+  await open(page, '/demo/three-lengths?step=2');
+  const move = main(page).getByRole('button', { name: 'Bend them once' });
+  const still = await picture(page).innerHTML();
+  await page.waitForTimeout(400);
+  expect(await picture(page).innerHTML()).toBe(still);
+  await move.click();
+  await expect(main(page).getByRole('button', { name: 'Stop' })).toBeVisible();
+  await expect(move).toBeVisible();
+  expect(await picture(page).innerHTML()).toBe(still);
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await expect(move).toHaveCount(0);
+});
+
 test('fills the screen and leaves it', async ({ page }) => {
   await open(page, '/demo/three-lengths?step=3');
   await page.keyboard.press('f');

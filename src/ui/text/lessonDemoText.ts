@@ -15,6 +15,8 @@ export const DEMO = {
   workingAid: 'symbols, numbers, units',
   decide: 'Decide together which it is. Then bend them, with key 2.',
   scale: 'scale',
+  move: 'Bend them once',
+  stop: 'Stop',
   atRest: 'dashed: at rest',
   colour: 'colour: strain, worst at the skin',
   noColour: 'no colour, no numbers yet',

@@ -9,7 +9,7 @@ const LEAF = { length: 4, fillet: 0.4, pad: 4 };
 export const ONE_OR_MANY_BENDS: Demo = {
   id: 'one-or-many-bends',
   handles: [
-    { key: 'bends', kind: 'count', min: 1, max: 8, step: 1, start: 2 },
+    { key: 'bends', kind: 'count', min: 1, max: 8, step: 1, start: 4 },
     { key: 'angle', kind: 'angle', min: radians(15), max: radians(60), step: radians(5), start: radians(45) },
   ],
   joints: ({ bends = 1, angle = 0 }) => [

@@ -2,6 +2,8 @@ import { useMemo } from 'react';
 import type { Assessment } from '../../../core/design/assessment.ts';
 import { LETTERS, type Demo } from '../../../core/lesson/demos/demo.ts';
 import { scaleText } from '../../drawing/sheet.ts';
+import { usePlay } from '../../drawing/usePlay.ts';
+import { useReducedMotion } from '../../drawing/useReducedMotion.ts';
 import { usePxPerMm } from '../../drawing/usePxPerMm.ts';
 import { useWidth } from '../../drawing/useWidth.ts';
 import { DEMO } from '../../text/lessonDemoText.ts';
@@ -30,6 +32,9 @@ const WIDE = 1100;
 /** Rows may take up this much of a screen's height, and so much at least [px]. */
 const HIGH = { taken: 130, filled: 130, least: 620 } as const;
 
+/** Stopped or not, it goes back to where its handles hold it. */
+const noMatterWhere = () => undefined;
+
 export function DemoFigure({ demo, words, told, drawn, level, isWorking, filled }: Props) {
   const [figure, width] = useWidth<HTMLElement>();
   const [nominal] = usePxPerMm();
@@ -40,13 +45,20 @@ export function DemoFigure({ demo, words, told, drawn, level, isWorking, filled 
     if (room <= 0) return undefined;
     return rowsPlan(roomOf(demo), room, tallest, nominal, demo.looksAtRoot === true ? INSET_ROOM : 0);
   }, [demo, room, tallest, nominal]);
-  const share = demo.shown?.(told.values) ?? 1;
+  const { playing, toggle } = usePlay(noMatterWhere);
+  const isStill = useReducedMotion();
+  const share = (demo.shown?.(told.values) ?? 1) * (playing ?? 1);
   return (
     <figure className="demo-figure" ref={figure} aria-label={DEMO.picture} aria-busy={isWorking}>
       <figcaption className="cap">
         <span>
           <b>Fig. 1</b> {words.name}, {DEMO.scale} <b className="nw">{plan ? scaleText(plan.scale) : ''}</b>
         </span>
+        {!isStill && (
+          <button type="button" className="b quiet" onClick={toggle}>
+            {playing === undefined ? DEMO.move : DEMO.stop}
+          </button>
+        )}
         <span>
           {DEMO.atRest}; {level === 1 ? DEMO.noColour : DEMO.colour}
         </span>

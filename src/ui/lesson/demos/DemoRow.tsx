@@ -17,7 +17,7 @@ import { DEMO, lifeShort, STANDS } from '../../text/lessonDemoText.ts';
 import type { DemoWords, Told } from '../../text/lessonDemoWords.ts';
 import { length, percent, type LengthUnit } from '../../text/numbers.ts';
 import type { Step } from './demoState.ts';
-import { pictureOf, type Picture } from './picture.ts';
+import { filmOf, type Picture } from './picture.ts';
 import { RootInset } from './RootInset.tsx';
 import { lengthMarks, turnMarks } from './rowMarks.ts';
 
@@ -88,7 +88,8 @@ export function DemoRow(props: Props) {
 }
 
 function RowPicture({ demo, told, letter, a, drawn, sheet, level, share }: Props & { readonly sheet: Sheet }) {
-  const picture = useMemo(() => drawn && pictureOf(drawn, share), [drawn, share]);
+  const film = useMemo(() => drawn && filmOf(drawn), [drawn]);
+  const picture = useMemo(() => film && { posed: film.posed, now: film.stateAt(share) }, [film, share]);
   const grid = useMemo(() => gridOf({ ...sheet, bottom: sheet.bottom + FRAME }), [sheet]);
   const { width, top, bottom } = sheet;
   const letterAt = { x: 18, y: 0 };
@@ -102,7 +103,7 @@ function RowPicture({ demo, told, letter, a, drawn, sheet, level, share }: Props
     >
       <path className="G" d={grid.fine} />
       <path className="G5" d={grid.heavy} />
-      {picture && <Moved {...{ demo, picture, a, sheet, level }} unit={told.unit} />}
+      {picture && <Moved {...{ demo, picture, a, sheet, level, share }} unit={told.unit} />}
       {!picture && (
         <text className="t2" x={width / 2} y={top + 24} textAnchor="middle">
           {DEMO.coming}
@@ -121,13 +122,13 @@ function RowPicture({ demo, told, letter, a, drawn, sheet, level, share }: Props
   );
 }
 
-interface MovedProps extends Pick<Props, 'demo' | 'a' | 'level'> {
+interface MovedProps extends Pick<Props, 'demo' | 'a' | 'level' | 'share'> {
   readonly picture: Picture;
   readonly sheet: Sheet;
   readonly unit: LengthUnit;
 }
 
-function Moved({ demo, picture, a, sheet, level, unit }: MovedProps) {
+function Moved({ demo, picture, a, sheet, level, share, unit }: MovedProps) {
   const id = useId();
   const { posed } = picture;
   const stops = useMemo(() => stopsFor(posed.a), [posed]);
@@ -158,7 +159,7 @@ function Moved({ demo, picture, a, sheet, level, unit }: MovedProps) {
       <MovedLayer scene={posed} sheet={sheet} state={state} stops={stops} />
       <path className="Ca" d={marks.centre} />
       <MarksView marks={marks.marks} />
-      {demo.looksAtRoot === true && <RootInset a={posed.a} sheet={sheet} stops={stops} withStrain={level > 1} />}
+      {demo.looksAtRoot === true && <RootInset a={posed.a} {...{ sheet, stops, share }} withStrain={level > 1} />}
     </>
   );
 }

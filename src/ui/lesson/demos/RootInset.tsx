@@ -12,6 +12,8 @@ interface Props {
   readonly sheet: Sheet;
   readonly stops: RampStops;
   readonly withStrain: boolean;
+  /** How far it is moved, as a share of its angle. */
+  readonly share: number;
 }
 
 /** So much room is kept for it right of the joint [px]. */
@@ -22,7 +24,7 @@ const SCALE = 40;
 const LEFT = 0.12;
 
 /** A corner of the root through a glass, on the side that is stretched: how it strains, sharp or filleted. */
-export function RootInset({ a, sheet, stops, withStrain }: Props) {
+export function RootInset({ a, sheet, stops, withStrain, share }: Props) {
   const id = useId();
   const layout = useMemo(() => {
     const pxPerMm = SCALE * (sheet.pxPerMm / sheet.scale);
@@ -45,9 +47,9 @@ export function RootInset({ a, sheet, stops, withStrain }: Props) {
           <g transform={`translate(0 ${-corner * near.pxPerMm})`}>
             <Defs layout={layout} id={id} />
             <path className="bead-like" d={fixed} />
-            {withStrain && <StrainLayer layout={layout} fraction={1} fade={id} />}
+            {withStrain && <StrainLayer layout={layout} fraction={share} fade={id} />}
             <path className="W still" d={fixed} />
-            <BentOutline figure={figure} sheet={near} fraction={1} className="Wa" />
+            <BentOutline figure={figure} sheet={near} fraction={share} className="Wa" />
           </g>
         </g>
         <circle className="L" r={RADIUS} />
@@ -77,7 +79,7 @@ function Glass({ sheet, corner, ratio, centre }: GlassProps) {
   return (
     <>
       <circle className="L" cx={seen.x} cy={seen.y} r={r} />
-      <path className="L" d={through([on(seen, r), on(centre, -RADIUS)])} />
+      <path className="Lh" d={through([on(seen, r), on(centre, -RADIUS)])} />
     </>
   );
 }

@@ -15,7 +15,7 @@ export interface HandleOf {
   readonly onMove: (value: number) => void;
 }
 
-export function suffixOf({ kind }: Handle, unit: LengthUnit): string {
+function suffixOf({ kind }: Handle, unit: LengthUnit): string {
   if (kind === 'length') return unitAfter(unit);
   if (kind === 'angle') return '°';
   if (kind === 'scale') return `${NO_BREAK}times`;
@@ -23,7 +23,7 @@ export function suffixOf({ kind }: Handle, unit: LengthUnit): string {
 }
 
 /** The bare figure, in the unit that is shown. */
-export function figureOf({ kind }: Handle, value: number, unit: LengthUnit): string {
+function figureOf({ kind }: Handle, value: number, unit: LengthUnit): string {
   if (kind === 'length') return lengthFigure(value, unit);
   if (kind === 'angle') return String(Number(degrees(asRad(value)).toFixed(1)));
   if (kind === 'scale') return value.toFixed(2);

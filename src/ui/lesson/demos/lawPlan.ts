@@ -21,12 +21,12 @@ import { effortText, EFFORT_UNIT } from '../../text/amountText.ts';
 import { manyCycles, spanFigure, spanText } from '../../text/countText.ts';
 import { cycles, length, MM_PER_INCH, NO_BREAK, percent, share, type LengthUnit } from '../../text/numbers.ts';
 
-export interface PlacedPoint {
+interface PlacedPoint {
   readonly x: number;
   readonly y: number;
 }
 
-export interface PlotAxis {
+interface PlotAxis {
   readonly span: Span;
   readonly ticks: readonly Tick[];
 }

@@ -12,19 +12,24 @@ import { stateAt, type StateNow } from '../../drawing/solved/state.ts';
 import { boundsOf, edgesIn } from '../../drawing/solved/swept.ts';
 import { rolled } from './rolled.ts';
 
+/** A joint as there is to draw of it, and its state when it is moved by a share of its amount. */
+export interface Film {
+  readonly posed: Posed;
+  readonly stateAt: (share: number) => StateNow;
+}
+
+/** One state of it. */
 export interface Picture {
   readonly posed: Posed;
   readonly now: StateNow;
 }
 
-/** A joint as moved by a share of its amount; nothing where it has to be solved and is not yet. */
-export function pictureOf(a: Assessment, share: number): Picture | undefined {
-  if (a.travel) {
-    const { posed, stateAt: at } = rolled(a);
-    return { posed, now: at(share) };
-  }
-  if (!a.solved) return undefined;
-  return { posed: sceneOf(a, a.solved), now: stateAt(a.solved, a.joint.movement.amount * share) };
+/** What there is to draw of a joint; nothing where it has to be solved and is not yet. */
+export function filmOf(a: Assessment): Film | undefined {
+  if (a.travel) return rolled(a);
+  const { solved } = a;
+  if (!solved) return undefined;
+  return { posed: sceneOf(a, solved), stateAt: (share) => stateAt(solved, a.joint.movement.amount * share) };
 }
 
 /** States of a roll that reach farthest lie among these. */

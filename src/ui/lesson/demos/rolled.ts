@@ -48,12 +48,7 @@ function shapeOf({ member, start, end }: Run, from: Pose, curvature: number, thi
 }
 
 /** A joint that rolls to an arc, and its state at any share of its angle. */
-export interface Rolled {
-  readonly posed: Posed;
-  readonly stateAt: (share: number) => StateNow;
-}
-
-export function rolled(a: Assessment): Rolled {
+export function rolled(a: Assessment): { readonly posed: Posed; readonly stateAt: (share: number) => StateNow } {
   const { amount } = a.joint.movement;
   const { thickness } = a.section;
   const asked = { drive: a.drive.id, amount, widthRatio: 1 };
