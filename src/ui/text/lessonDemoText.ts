@@ -102,7 +102,8 @@ export const STANDS: Readonly<Record<Standing, string>> = {
 };
 
 /** “half break by 14 000”; no life is told past what was counted. */
-export function lifeShort({ life }: Assessment): string {
+export function lifeShort({ life, joint }: Assessment): string {
+  if (joint.movement.held) return 'never flexed: nothing to count';
   if (life.breaksOnFirstFlex) return 'the first flex breaks it';
   if (life.median > life.maxReportableCycles)
     return `half outlast ${grouped(life.maxReportableCycles)}, where counting stops`;

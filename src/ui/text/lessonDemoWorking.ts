@@ -59,12 +59,12 @@ function cubeOfLines([a, b]: readonly [Assessment, Assessment], unit: LengthUnit
   return [
     { left: 'M', fraction: { top: 'E · b · t³ · θ', under: '12 · L' } },
     {
-      left: 'M of B over M of A',
+      left: 'B over A',
       fraction: { top: `(${length(b.section.thickness, unit)})³`, under: `(${length(a.section.thickness, unit)})³` },
     },
     { text: `${ratio.toFixed(2)}³ = ${timesText(ratio ** 3)}`, result: true },
     {
-      text: `worked out with the width of the leaves: ${timesText(b.effort.effort / a.effort.effort)} times`,
+      text: `worked out in full, with width and yielding: ${timesText(b.effort.effort / a.effort.effort)} times`,
       aside: true,
     },
   ];
@@ -79,7 +79,7 @@ function asDeep([a, b]: readonly [Assessment, Assessment], unit: LengthUnit): re
       text: `${length(a.section.width, unit, 1)} × ${thick.toFixed(2)}³ × ${long.toFixed(2)}, about ${length(a.section.width * thick ** 3 * long, unit, 1)}`,
       aside: true,
     },
-    { left: 'b', text: length(b.section.width, unit, 1), note: 'worked out with its width' },
+    { left: 'b', text: length(b.section.width, unit, 1), note: 'worked out in full, with width and yielding' },
     { left: 'ε', fraction: PLAIN, note: `= ${percent(b.strain.nominal)}` },
     { text: `at the root ${percent(b.strain.peak)}; of A ${percent(a.strain.peak)}`, result: true },
   ];
@@ -91,9 +91,9 @@ function pushLeft(b: Assessment, time: number): readonly WorkLine[] {
   const exponent = wholeRow(b.filament).properties.relaxationExponent.typical;
   const minutes = 60 * hoursHeld(time);
   return [
-    { left: 'push left', text: `(T / 1 min) to the power of ${MINUS}m` },
-    { left: 'push left', text: `${grouped(minutes)} to the power of ${MINUS}${exponent.toFixed(3)}` },
-    { left: 'push left', text: held.left.typical.toFixed(2), result: true },
+    { left: 'push', text: `(T / 1 min) to the power of ${MINUS}m` },
+    { left: 'push', text: `${grouped(minutes)} to the power of ${MINUS}${exponent.toFixed(3)}` },
+    { left: 'push', text: held.left.typical.toFixed(2), result: true },
     {
       text: `between ${held.left.low.toFixed(2)} and ${held.left.high.toFixed(2)}: common practice, no source`,
       aside: true,
@@ -111,49 +111,45 @@ function archRatio([a]: readonly [Assessment, Assessment], unit: LengthUnit): re
   ];
 }
 
+type Working = (both: readonly [Assessment, Assessment], told: Told) => readonly WorkLine[];
+
+const sideBySide: Working = ([, b]) => {
+  const leaves = b.sizes['leaves'] ?? 1;
+  const { effort, measure } = b.effort;
+  return [
+    { left: 'F', text: 'n × push of one leaf' },
+    { left: 'F', text: `${leaves} × ${effortText(effort / leaves, measure)}` },
+    { left: 'F', text: effortText(effort, measure), result: true },
+  ];
+};
+
+const livesCompared: Working = ([a, b], { unit }) => {
+  const isPast = b.life.median > b.life.maxReportableCycles;
+  const lives = `half of PLA break by ${cycles(countedLife(a))}, half of ${b.filament.name} ${isPast ? 'outlast' : 'by'} ${cycles(countedLife(b))}`;
+  return [...leafStrain(b, unit).slice(0, -1), { text: lives, aside: true }];
+};
+
+const rootStrain: Working = ([, b], { unit }) => [
+  ...leafStrain(b, unit).slice(0, -1),
+  { left: 'at the root k · ε', text: `${b.strain.rootFactor.toFixed(2)} × ${percent(b.strain.nominal)}` },
+  { text: percent(b.strain.peak), result: true },
+];
+
+const WORKINGS: Readonly<Record<DemoId, Working>> = {
+  'three-lengths': ([, b], { unit }) => leafStrain(b, unit),
+  'one-line-more': (both, { unit }) => cubeOfLines(both, unit),
+  'scaled-part': ([, b], { unit }) => leafStrain(b, unit, { top: 's · t · θ', under: '2 · s · L' }),
+  'one-or-many-bends': ([, b], { unit }) => leafStrain(b, unit, { top: 't · θ', under: '2 · n · L' }),
+  'fillet-or-corner': rootStrain,
+  'filament-against-filament': livesCompared,
+  'short-or-long': (both, { unit }) => asDeep(both, unit),
+  'side-by-side': sideBySide,
+  'held-or-flexed': ([, b], { values }) => pushLeft(b, values['time'] ?? 0),
+  'arch-springs-back': (both, { unit }) => archRatio(both, unit),
+};
+
 /** The working of B, or of both, with the numbers that the core has found. */
-export function workingSaid(id: DemoId, { answers: [a, b], values, unit }: Told): readonly WorkLine[] {
-  if (!a || !b) return [];
-  const both = [a, b] as const;
-  switch (id) {
-    case 'one-line-more':
-      return cubeOfLines(both, unit);
-    case 'scaled-part':
-      return leafStrain(b, unit, { top: 's · t · θ', under: '2 · s · L' });
-    case 'one-or-many-bends':
-      return leafStrain(b, unit, { top: 't · θ', under: '2 · n · L' });
-    case 'short-or-long':
-      return asDeep(both, unit);
-    case 'side-by-side': {
-      const leaves = b.sizes['leaves'] ?? 1;
-      const { effort, measure } = b.effort;
-      return [
-        { left: 'F', text: 'n × push of one leaf' },
-        { left: 'F', text: `${leaves} × ${effortText(effort / leaves, measure)}` },
-        { left: 'F', text: effortText(effort, measure), result: true },
-      ];
-    }
-    case 'held-or-flexed':
-      return pushLeft(b, values['time'] ?? 0);
-    case 'arch-springs-back':
-      return archRatio(both, unit);
-    case 'filament-against-filament':
-      return [
-        ...leafStrain(b, unit).slice(0, 4),
-        {
-          text: `half of PLA break by ${cycles(countedLife(a))}, half of ${b.filament.name} ${b.life.median > b.life.maxReportableCycles ? 'outlast' : 'by'} ${cycles(countedLife(b))}`,
-          aside: true,
-        },
-      ];
-    case 'fillet-or-corner':
-      return [
-        ...leafStrain(b, unit).slice(0, 4),
-        { left: 'at the root k · ε', text: `${b.strain.rootFactor.toFixed(2)} × ${percent(b.strain.nominal)}` },
-        { text: percent(b.strain.peak), result: true },
-      ];
-    case 'three-lengths':
-      return leafStrain(b, unit);
-    default:
-      throw new RangeError(`there is no working for ${String(id satisfies never)}`);
-  }
+export function workingSaid(id: DemoId, told: Told): readonly WorkLine[] {
+  const [a, b] = told.answers;
+  return a && b ? WORKINGS[id]([a, b], told) : [];
 }

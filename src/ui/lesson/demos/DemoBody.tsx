@@ -11,6 +11,7 @@ import type { Step } from './demoState.ts';
 import { DemoWorking } from './DemoWorking.tsx';
 import { acrossName, plotPlan, upUnit } from './lawPlan.ts';
 import { LawPlot } from './LawPlot.tsx';
+import { StrainLegends } from './StrainLegends.tsx';
 import { Sliders } from './Sliders.tsx';
 
 interface Props {
@@ -46,6 +47,7 @@ export function DemoBody(props: Props) {
           <DemoSentence {...{ demo, words, values, unit, onMove }} />
         )}
         <DemoFigure {...{ demo, words, told, drawn, level, isWorking, filled }} />
+        {level > 2 && <StrainLegends answers={told.answers} />}
         {level > 2 && (
           <dl className="demo-signs">
             {words.symbols.map((sign) => (

@@ -79,7 +79,7 @@ export function DemoRow(props: Props) {
         {level > 3 && (
           <p className="demo-life">
             {lifeShort(a)}
-            <MarkShape kind={a.provenance.life} />
+            {!a.joint.movement.held && <MarkShape kind={a.provenance.life} />}
           </p>
         )}
       </div>

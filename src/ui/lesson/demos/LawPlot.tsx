@@ -2,7 +2,7 @@ import { useId } from 'react';
 import { Axes, Grid } from '../../charts/Axes.tsx';
 import { AxisFigure } from '../../charts/AxisFigure.tsx';
 import type { Frame } from '../../charts/frame.ts';
-import { LINE_WEIGHT, placeLabels, type LabelWish } from '../../charts/labels.ts';
+import { LINE_WEIGHT, placeLabels, type LabelWish, type Spot } from '../../charts/labels.ts';
 import { pathOf } from '../../charts/paths.ts';
 import { PlacedLabels } from '../../charts/PlacedLabels.tsx';
 import { PlotClip } from '../../charts/PlotClip.tsx';
@@ -10,7 +10,7 @@ import { PointTable } from '../../charts/PointTable.tsx';
 import { BallMarks } from '../../charts/solved/BallMarks.tsx';
 import { inkOf, markBox } from '../../charts/spots.ts';
 import { LIMIT_WORDS, READING_KEYS } from '../../text/chartText.ts';
-import type { PlotPlan } from './lawPlan.ts';
+import type { PlotPlan } from './plot.ts';
 
 interface Props {
   readonly plan: PlotPlan;
@@ -55,70 +55,84 @@ function lookOf(isOwn: boolean, isGuided: boolean): string {
   return isGuided ? 'chart-guided' : 'chart-median';
 }
 
-function Plot({ plan, frame, across, counts }: Pick<Props, 'plan' | 'across' | 'counts'> & { readonly frame: Frame }) {
-  const id = useId();
-  const { box } = frame;
-  const place = (point: { readonly x: number; readonly y: number }) => ({ x: frame.x(point.x), y: frame.y(point.y) });
-  const ticks = { x: plan.x.ticks, y: plan.y.ticks };
-  const lines = plan.curves.map((curve) => ({ ...curve, drawn: curve.points.map(place) }));
-  const points = plan.points.map((point) => ({ ...point, ...place(point) }));
-  const balls = plan.balls.map((ball) => ({ ...ball, ...place(ball) }));
-  const wishes: readonly LabelWish[] = [
-    ...points.map(({ letter, text, x, y }): LabelWish => ({
-      key: letter,
-      text: `${letter}, ${text}`,
+/** A point of the plot on the paper [px]. */
+type Placed<T> = T & { readonly x: number; readonly y: number };
+type PlanPoint = PlotPlan['points'][number];
+
+/** Places beside a point, best first. */
+function besidePoint({ x, y }: { readonly x: number; readonly y: number }): readonly Spot[] {
+  return [
+    { x: x + 10, y: y - 8, anchor: 'start' },
+    { x: x - 10, y: y - 8, anchor: 'end' },
+    { x: x + 10, y: y + 18, anchor: 'start' },
+    { x: x - 10, y: y + 18, anchor: 'end' },
+    { x, y: y - 14, anchor: 'middle' },
+    { x, y: y + 24, anchor: 'middle' },
+  ];
+}
+
+/** Words of the points, of what the upright axis counts in, and of the bands, in the order of what matters. */
+function wishesOf(
+  { bands }: PlotPlan,
+  { box, y }: Frame,
+  points: readonly Placed<PlanPoint>[],
+  counts: string,
+): readonly LabelWish[] {
+  const ends = (height: number): readonly Spot[] => [
+    { x: box.right - 6, y: height, anchor: 'end' },
+    { x: box.left + 8, y: height, anchor: 'start' },
+  ];
+  const unit: LabelWish = { key: 'unit', text: counts, look: 'quiet', spots: ends(box.top + 12).toReversed() };
+  return [
+    ...points.map((point): LabelWish => ({
+      key: point.letter,
+      text: `${point.letter}, ${point.text}`,
       look: 'bold',
-      spots: [
-        { x: x + 10, y: y - 8, anchor: 'start' },
-        { x: x - 10, y: y - 8, anchor: 'end' },
-        { x: x + 10, y: y + 18, anchor: 'start' },
-        { x: x - 10, y: y + 18, anchor: 'end' },
-        { x, y: y - 14, anchor: 'middle' },
-        { x, y: y + 24, anchor: 'middle' },
-      ],
+      spots: besidePoint(point),
     })),
-    ...(counts === ''
-      ? []
-      : [
-          {
-            key: 'unit',
-            text: counts,
-            look: 'quiet' as const,
-            spots: [
-              { x: box.left + 8, y: box.top + 12, anchor: 'start' as const },
-              { x: box.right - 6, y: box.top + 12, anchor: 'end' as const },
-            ],
-          },
-        ]),
-    ...plan.bands.map(({ name, from, to }): LabelWish => ({
+    ...(counts === '' ? [] : [unit]),
+    ...bands.map(({ name, from, to }): LabelWish => ({
       key: name,
       text: BAND_WORDS[name],
       look: 'quiet',
       spare: true,
-      spots: [
-        { x: box.right - 6, y: (frame.y(from) + frame.y(to)) / 2 + 4, anchor: 'end' },
-        { x: box.left + 8, y: (frame.y(from) + frame.y(to)) / 2 + 4, anchor: 'start' },
-      ],
+      spots: ends((y(from) + y(to)) / 2 + 4),
     })),
   ];
-  const labels = placeLabels(
-    wishes,
-    {
-      inks: lines.flatMap(({ drawn }) => inkOf(drawn, box, LINE_WEIGHT)),
-      marks: [...points, ...balls].map((point) => markBox(point, 7)),
-    },
-    box,
-  );
+}
+
+/** What each strain means, behind everything else. */
+function Bands({ plan: { bands }, frame: { box, y } }: Pick<PlotProps, 'plan' | 'frame'>) {
+  return bands.map(({ name, from, to }) => (
+    <g key={name} className={`chart-band ${name}`}>
+      <rect x={box.left} y={y(to)} width={box.right - box.left} height={y(from) - y(to)} />
+      <path d={`M${box.left} ${y(from)}H${box.right}`} />
+    </g>
+  ));
+}
+
+interface PlotProps extends Pick<Props, 'plan' | 'across' | 'counts'> {
+  readonly frame: Frame;
+}
+
+function Plot({ plan, frame, across, counts }: PlotProps) {
+  const id = useId();
+  const { box } = frame;
+  const place = <T extends { readonly x: number; readonly y: number }>(point: T): Placed<T> => ({
+    ...point,
+    x: frame.x(point.x),
+    y: frame.y(point.y),
+  });
+  const ticks = { x: plan.x.ticks, y: plan.y.ticks };
+  const lines = plan.curves.map((curve) => ({ ...curve, drawn: curve.points.map(place) }));
+  const [points, balls] = [plan.points.map(place), plan.balls.map(place)];
+  const inks = lines.flatMap(({ drawn }) => inkOf(drawn, box, LINE_WEIGHT));
+  const marks = [...points, ...balls].map((point) => markBox(point, 7));
   return (
     <>
       <PlotClip id={id} box={box} />
       <Grid frame={frame} {...ticks} />
-      {plan.bands.map(({ name, from, to }) => (
-        <g key={name} className={`chart-band ${name}`}>
-          <rect x={box.left} y={frame.y(to)} width={box.right - box.left} height={frame.y(from) - frame.y(to)} />
-          <path d={`M${box.left} ${frame.y(from)}H${box.right}`} />
-        </g>
-      ))}
+      <Bands plan={plan} frame={frame} />
       {plan.y.span[0] < 0 && <path className="chart-limit" d={`M${box.left} ${frame.y(0)}H${box.right}`} />}
       <g clipPath={`url(#${id})`}>
         {lines.map(({ key, isOwn, isGuided, drawn }) => (
@@ -131,7 +145,7 @@ function Plot({ plan, frame, across, counts }: Pick<Props, 'plan' | 'across' | '
       {points.map(({ letter, x, y }) => (
         <circle key={letter} className={letter === 'B' ? 'law-point own' : 'law-point'} cx={x} cy={y} r="5" />
       ))}
-      <PlacedLabels labels={labels} />
+      <PlacedLabels labels={placeLabels(wishesOf(plan, frame, points, counts), { inks, marks }, box)} />
     </>
   );
 }
