@@ -25,6 +25,8 @@ const TRUE_AND_UNDER = [1, 0.5, 0.2, 0.1, 0.05];
 const OVER_TRUE = SCALES.filter((scale) => scale > 1);
 /** Between the two drawings [mm]. */
 const BETWEEN = 6;
+/** Where it goes is drawn on the main drawing only if that grows no higher [mm]. */
+const MOVING_HIGH = 85;
 
 interface Drawer {
   readonly extent: (isMoved: boolean) => Bounds;
@@ -78,5 +80,6 @@ export function drawingsOf(a: Assessment, unit: LengthUnit, room: Room, beside: 
   const enlarged = firstThatFits(drawer, OVER_TRUE, left, true);
   if (enlarged) return { main: still, enlarged };
   const moving = drawer.draw(still.sheet.scale, true);
-  return { main: isWithin(moving, room) ? moving : still, enlarged: undefined };
+  const low = { ...room, high: Math.min(room.high, MOVING_HIGH) };
+  return { main: isWithin(moving, low) ? moving : still, enlarged: undefined };
 }

@@ -20,8 +20,8 @@ export const TIGHTNESS: readonly Tightness[] = [
   { letters: 10.5, main: 150, enlarged: 52, curve: 225 },
   { letters: 10, main: 150, enlarged: 48, curve: 215 },
   { letters: 10, main: 120, enlarged: 40, curve: 205 },
-  { letters: 10, main: 90, enlarged: 0, curve: 195 },
-  { letters: 9.5, main: 70, enlarged: 0, curve: 170 },
+  { letters: 10, main: 102, enlarged: 0, curve: 185 },
+  { letters: 9.5, main: 75, enlarged: 0, curve: 170 },
   { letters: 9.5, main: 50, enlarged: 0, curve: 0 },
 ];
 
