@@ -129,7 +129,7 @@ export const EXERCISE_BENDS: { readonly [K in OfBends]: PageWords<Givens[K]> } =
       measure: () => ({ says: ruler('one thin part') }),
       share: () => ({ says: 'Count the thin parts. By how much does each one bend in Q and in R?' }),
       strain: ({ thickness }) => ({
-        says: `Work out the skin strain in each strip, in per cent; t is ${mm(thickness)}, θ is the share of one thin part.`,
+        says: `Work out the skin strain in each strip, in per cent; t is ${mm(thickness)}, the angle is the share of one thin part.`,
         formulas: [{ left: 'θ', over: 'degrees × π', under: '180°' }, STRAIN],
       }),
       back: ({ filament }) => ({

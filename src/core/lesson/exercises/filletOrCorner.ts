@@ -31,7 +31,7 @@ export interface FilletOrCorner extends LinesAcross {
 const CORNER: Mm = 0.2;
 const FILLETS: readonly Mm[] = [0.6, 0.8, 1, 1.2, 1.6];
 const TABLE: readonly Mm[] = [CORNER, 0.4, ...FILLETS];
-const FILAMENT_IDS = ['petg', 'pla', 'asa', 'abs', 'pa12', 'pc'] as const;
+const FILAMENT_IDS = ['petg', 'pla', 'asa', 'abs', 'pa12', 'pa6', 'pc'] as const;
 export const ROOT_LETTERS = ['A', 'B'] as const;
 
 /** To two decimals, as the table on the page says it: whoever reads it has no more. */
@@ -50,13 +50,13 @@ function rootsOf({ thickness, pad, corner, fillet, felt }: FilletOrCorner) {
 export const filletOrCorner: PageMaker<FilletOrCorner> = {
   seed: 4,
   draw: (pick) => {
-    const across = linesAcross(pick([2, 3, 4]), pick(LINE_WIDTHS));
-    const pad = pick([6, 7, 8]);
+    const across = linesAcross(pick([2, 3, 4, 5]), pick(LINE_WIDTHS));
+    const pad = pick(steps(5.5, 8, 0.5));
     return {
       ...across,
       filament: factsOf(pick(FILAMENT_IDS)),
       angle: pick(anglesOf(15, 60)),
-      length: pick(steps(12, 40, 2)),
+      length: pick(steps(12, 40, 0.5)),
       pad,
       corner: CORNER,
       fillet: pick(FILLETS),

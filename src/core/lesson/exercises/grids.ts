@@ -14,7 +14,7 @@ export function steps(from: number, to: number, step = 1): readonly number[] {
 }
 
 /** What a nozzle of 0.4 mm lays well [mm]. */
-export const LINE_WIDTHS: readonly Mm[] = [0.38, 0.4, 0.42, 0.45, 0.48, 0.5];
+export const LINE_WIDTHS: readonly Mm[] = [0.38, 0.4, 0.41, 0.42, 0.43, 0.44, 0.45, 0.46, 0.48, 0.5];
 
 /** Angles in steps of 5°, as protractors are read. */
 export const anglesOf = (fromDeg: number, toDeg: number, stepDeg = 5): readonly Rad[] =>

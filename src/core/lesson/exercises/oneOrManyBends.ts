@@ -46,15 +46,15 @@ const lengthOf = (count: number, { length, between }: OneOrManyBends) => count *
 export const oneOrManyBends: PageMaker<OneOrManyBends> = {
   seed: 3,
   draw: (pick) => {
-    const across = linesAcross(2, pick(LINE_WIDTHS));
+    const across = linesAcross(pick([2, 3]), pick(LINE_WIDTHS));
     const filament = factsOf(pick(FILAMENT_IDS));
-    const [angle, length] = [pick(anglesOf(50, 130)), pick(steps(7, 14))];
+    const [angle, length] = [pick(anglesOf(50, 150)), pick(steps(6, 15, 0.5))];
     return {
       ...across,
       filament,
       angle,
       length,
-      between: pick([4, 5, 6, 7, 8]),
+      between: pick(steps(4, 8, 0.5)),
       bends: [1, pick([2, 3]), pick([4, 5, 6])],
       fewest: fewestBends(across.thickness, length, angle, filament.again),
     };

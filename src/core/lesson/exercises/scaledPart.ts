@@ -21,11 +21,11 @@ const MOST_LENGTH: Mm = 60;
 export const scaledPart: PageMaker<ScaledPart> = {
   seed: 2,
   draw: (pick) => {
-    const [length, scale] = [pick(steps(12, 36, 2)), pick([1.25, 1.5, 1.75, 2, 2.25, 2.5])];
+    const [length, scale] = [pick(steps(12, 40)), pick([1.25, 1.5, 1.75, 2, 2.25, 2.5])];
     return {
       ...linesAcross(pick([2, 3, 4]), pick(LINE_WIDTHS)),
       filament: factsOf(pick(FILAMENT_IDS)),
-      angle: pick(anglesOf(20, 60)),
+      angle: pick(anglesOf(15, 80)),
       length,
       scale,
       scaledLength: length * scale,

@@ -58,7 +58,7 @@ export function Axes({ x, y, wide, high, label, curve }: Props) {
       </text>
       {inside && (
         <path
-          className="edge"
+          className="curve"
           d={`M${inside.map((point) => `${f(across(point.x))} ${f(h - up(point.y))}`).join('L')}`}
         />
       )}
