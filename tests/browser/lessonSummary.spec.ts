@@ -64,22 +64,20 @@ test('the drawing is at true scale: its flexing length measures true on paper, a
   expect(isLong(lengths, 5 * length + 1)).toBe(false);
 });
 
+/** A joint of other sizes than its kind usually has. */
+function large(family: string, name: string, sizes: Joint['sizes']): Joint {
+  const found = findFamily(family);
+  if (!found) throw new Error(`no family ${family}`);
+  const joint = newJoint(found, name);
+  return { ...joint, id: `l-${family}`, sizes: { ...joint.sizes, ...sizes } };
+}
+
 /** A joint of every kind in every way that it is moved, and some that are as large as their kinds go. */
 function everyKind(): readonly Joint[] {
   const usual = DRIVEN.map(({ kind: { family }, drive }, at) => ({
     ...newJoint(family, `${family.id} ${drive.id}`, undefined, drive),
     id: `k${at}`,
   }));
-  const of = (family: string) => {
-    const found = findFamily(family);
-    if (!found) throw new Error(`no family ${family}`);
-    return newJoint(found, family);
-  };
-  const large = (family: string, name: string, sizes: Joint['sizes'], amount?: number): Joint => {
-    const joint = of(family);
-    const movement = { ...joint.movement, ...(amount === undefined ? {} : { amount }) };
-    return { ...joint, id: `l-${family}`, name, sizes: { ...joint.sizes, ...sizes }, movement };
-  };
   return [
     ...usual,
     large('spiral', 'A big spiral with a name that takes more than one line of the head of its page', {

@@ -25,18 +25,19 @@ function drawings(a: Assessment, room = ROOM, high = HIGH) {
 
 const mmOf = ({ box }: JointDrawn) => ({ wide: box.width / PX_PER_MM, high: box.height / PX_PER_MM });
 
+/** A level dimension by its figure, from arrowhead to arrowhead [px]. */
+function across(drawn: JointDrawn, text: string): number {
+  const label = drawn.marks.labels.find((one) => one.text === text);
+  const level = drawn.marks.arrows.filter(({ y }) => label && Math.abs(y - label.y - 5) < 1).map(({ x }) => x);
+  return Math.max(...level) - Math.min(...level);
+}
+
 describe('a leaf that rolls to an arc', () => {
   it('stands at 1 : 1 with its length as long as it is, and larger beside it where it goes', () => {
     const { main, enlarged } = drawings(leafOf(12));
     expect([main.sheet.scale, enlarged?.sheet.scale]).toEqual([1, 5]);
     if (main.is !== 'arc' || enlarged?.is !== 'arc') throw new Error('no arc');
     expect([main.isMoved, enlarged.isMoved]).toEqual([false, true]);
-    // From arrowhead to arrowhead.
-    const across = (drawn: JointDrawn, text: string) => {
-      const label = drawn.marks.labels.find((one) => one.text === text);
-      const level = drawn.marks.arrows.filter(({ y }) => label && Math.abs(y - label.y - 5) < 1);
-      return Math.max(...level.map(({ x }) => x)) - Math.min(...level.map(({ x }) => x));
-    };
     const because = 'places on a sheet are doubles; only what is written is rounded';
     expectClose(across(main, '12.00') / PX_PER_MM, 12, { rel: 1e-9, because });
     expectClose(across(enlarged, '12.00') / PX_PER_MM, 60, { rel: 1e-9, because });

@@ -21,6 +21,7 @@ export const TIGHTNESS: readonly Tightness[] = [
   { letters: 10, main: 150, enlarged: 48, curve: 215 },
   { letters: 10, main: 120, enlarged: 40, curve: 205 },
   { letters: 10, main: 102, enlarged: 0, curve: 185 },
+  { letters: 9.5, main: 102, enlarged: 0, curve: 170 },
   { letters: 9.5, main: 75, enlarged: 0, curve: 170 },
   { letters: 9.5, main: 50, enlarged: 0, curve: 0 },
 ];
