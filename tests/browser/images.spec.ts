@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import type { Download, Page } from '@playwright/test';
 import { SaxesParser } from 'saxes';
+import { pixelsText } from '../../src/ui/text/imagesText.ts';
 import { expect, tabTo, test, violations } from './support.ts';
 
 /** Clear paper round a picture [px]. */
@@ -165,7 +166,7 @@ async function checkFigure(page: Page, name: string, selector: string, fileStart
   expect(png.suggestedFilename()).toMatch(/\.png$/);
   const { width, height } = pngSize(await bytesOf(png));
   expect([width, height]).toEqual([3 * Number(root['width']), 3 * Number(root['height'])]);
-  await expect(rows(page).filter({ hasText: name }).first()).toContainText(`${width} × ${height} px`);
+  await expect(rows(page).filter({ hasText: name }).first()).toContainText(pixelsText(width, height));
   await expect(page.getByText(`${png.suggestedFilename()} saved.`)).toBeVisible();
   return alone;
 }

@@ -1,10 +1,12 @@
 /** Words of the pictures of a page: how they are offered, what they are called, and what is said of saving one. */
+import { grouped } from './numbers.ts';
 import { nameOfFile } from './shellText.ts';
 
 export const IMAGES = {
   open: 'Pictures of this page',
   list: 'Pictures of this page',
-  intro: 'Each drawing and curve as it stands above, without handles. An SVG brings its lettering along and stands alone.',
+  intro:
+    'Each drawing and curve as it stands above, without handles. An SVG brings its lettering along and stands alone.',
   print: 'On white, in black and grey, for print',
   none: 'There is no drawing or curve on this page.',
   svg: 'SVG',
@@ -27,9 +29,9 @@ export function saveLabel(kind: string, name: string): string {
   return `${kind} of ${name}`;
 }
 
-/** “1 594 × 1 040 px” of a picture in pixels. */
+/** “1 594 × 1 040 px”. */
 export function pixelsText(width: number, height: number): string {
-  return `${width} × ${height} px`;
+  return `${grouped(width)} × ${grouped(height)} px`;
 }
 
 export function savedText(file: string): string {
@@ -43,7 +45,7 @@ export function notSaved(name: string, kind: string): string {
 /** What a caption says is cut where it goes on to say how the figure is drawn. */
 export function figureName(caption: string): string {
   const text = caption.replaceAll(/\s+/g, ' ').trim();
-  const [name = ''] = text.split(/[;:](?=\s)|, (?=scale )/, 1);
+  const [name = ''] = text.split(/(?<=\S)[;:](?=\s)|, (?=scale )/, 1);
   return (name === '' ? text : name).replace(/[,.]$/, '');
 }
 

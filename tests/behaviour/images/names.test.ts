@@ -8,6 +8,7 @@ describe('names of figures', () => {
     ['Fig. 2 Strain\n  against life', 'Fig. 2 Strain against life'],
     ['PETG: half break by 24 000', 'PETG'],
     ['Section A–A', 'Section A–A'],
+    ['Enlarged 5\u00a0:\u00a01; dashed: moved as far as wanted.', 'Enlarged 5 : 1'],
     ['Side view.', 'Side view'],
     ['', ''],
   ])('%s', (caption, name) => {
