@@ -48,7 +48,7 @@ function rootsOf({ thickness, pad, corner, fillet, felt }: FilletOrCorner) {
 
 /** A fillet, or a corner. */
 export const filletOrCorner: PageMaker<FilletOrCorner> = {
-  seed: 4,
+  seed: 10,
   draw: (pick) => {
     const across = linesAcross(pick([2, 3, 4, 5]), pick(LINE_WIDTHS));
     const pad = pick(steps(5.5, 8, 0.5));

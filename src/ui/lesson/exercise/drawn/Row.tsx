@@ -20,14 +20,15 @@ export function Row({ count, length, depth, label }: Props) {
   return (
     <Paper wide={wide + 2 * BESIDE} high={high + 2 * BESIDE} left={-BESIDE} top={-BESIDE} label={label}>
       <path className="solid" d={`M0 0h${BAR}v${high}h${-BAR}ZM${BAR + length} 0h${BAR}v${high}h${-BAR}Z`} />
-      {Array.from({ length: count }, (_, at) => (
-        <path
-          // Leaves are alike and never change their places.
-          key={`leaf ${at}`}
-          className="leaf"
-          d={`M${BAR} ${GAP + at * (depth + GAP)}h${length}v${depth}h${-length}Z`}
-        />
-      ))}
+      {Array.from({ length: count }, (_, at) => {
+        const top = GAP + at * (depth + GAP);
+        return (
+          <g key={top}>
+            <path className="leaf" d={`M${BAR} ${top}h${length}v${depth}h${-length}Z`} />
+            <path className="edge" d={`M${BAR} ${top}h${length}M${BAR} ${top + depth}h${length}`} />
+          </g>
+        );
+      })}
     </Paper>
   );
 }

@@ -28,7 +28,8 @@ export function Stripes({
               {letter}
             </text>
             <g transform={`translate(${LETTER} 0)`}>
-              <path className="solid" d={`M0 0h${WIDE}v${tall}h${-WIDE}Z`} />
+              <path className="pad-fill" d={`M0 0h${WIDE}v${tall}h${-WIDE}Z`} />
+              <path className="edge" d={`M0 0H${WIDE}M0 ${tall}H${WIDE}M0 0V${tall}M${WIDE} 0V${tall}`} />
               <path className="thin" d={between.join('')} />
             </g>
           </g>
