@@ -57,6 +57,8 @@ describe.each(DEMO_IDS.map((id) => [id] as const))('%s', (id) => {
   });
 });
 
+const figuresOf = ({ questions }: AnyExercise, key: string) => questions.find((one) => one.key === key)!.figures;
+
 /** A leaf bent evenly is an arc: its skin is longer than its middle line by the angle times half the thickness. */
 function lengthened(thickness: number, length: number, angle: number): number {
   const radius = length / angle;
@@ -64,8 +66,6 @@ function lengthened(thickness: number, length: number, angle: number): number {
 }
 
 describe('strains of pages are those of an arc', () => {
-  const figuresOf = ({ questions }: AnyExercise, key: string) => questions.find((one) => one.key === key)!.figures;
-
   it('of three lengths, of a scaled part and of many bends', () => {
     fc.assert(
       fc.property(set, (number) => {

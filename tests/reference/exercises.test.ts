@@ -29,20 +29,24 @@ const BENT = checkValues('A', 'A-eps-');
 const TURNED = checkValues('A', 'A-M-').filter(({ id }) => id.endsWith('plstress'));
 const SCALED = checkValues('M', 'M-').filter(({ id }) => !id.includes('snap'));
 
-describe('three lengths', () => {
-  const asked = (thickness: number, lengths: readonly [number, number, number], angle: ReturnType<typeof radians>) => {
-    const given: Givens['three-lengths'] = {
-      ...exerciseOf('three-lengths', 1).given,
-      ...oneLine(thickness),
-      lengths,
-      angle,
-    };
-    return threeLengths.ask(given);
+const lengthsAsked = (
+  thickness: number,
+  lengths: readonly [number, number, number],
+  angle: ReturnType<typeof radians>,
+) => {
+  const given: Givens['three-lengths'] = {
+    ...exerciseOf('three-lengths', 1).given,
+    ...oneLine(thickness),
+    lengths,
+    angle,
   };
+  return threeLengths.ask(given);
+};
 
+describe('three lengths', () => {
   it.each(BENT)('$id: strain of the leaf', (row) => {
     const length = input(row, 'L_mm');
-    const questions = asked(input(row, 't_mm'), [length, 2 * length, 4 * length], angleOf(row));
+    const questions = lengthsAsked(input(row, 't_mm'), [length, 2 * length, 4 * length], angleOf(row));
     expectRow(row, value(questions, 'strain'));
     // Twice and four times as long strain half and a quarter: the figure of the row again.
     expectRow(row, 2 * value(questions, 'strain', 1));
@@ -50,11 +54,11 @@ describe('three lengths', () => {
   });
 
   it('practice: 40° over 2 mm in two lines of 0.42 mm make 14.7 %', () => {
-    expectClose(100 * value(asked(0.84, [2, 10, 20], radians(40)), 'strain'), 14.7, { printedTo: 1 });
+    expectClose(100 * value(lengthsAsked(0.84, [2, 10, 20], radians(40)), 'strain'), 14.7, { printedTo: 1 });
   });
 
   it('35° are 0.611 as arc over radius, as in any table of angles', () => {
-    expectClose(value(asked(0.84, [6, 18, 36], radians(35)), 'arc'), 0.610865, { printedTo: 6 });
+    expectClose(value(lengthsAsked(0.84, [6, 18, 36], radians(35)), 'arc'), 0.610865, { printedTo: 6 });
   });
 });
 

@@ -106,11 +106,12 @@ export function choiceText({ right }: NonNullable<Question['choice']>): string {
   return words.length === 1 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
 }
 
+const timed = (value: number, one: string) => `${bare(value, 0)}${NO_BREAK}${one}${Math.round(value) === 1 ? '' : 's'}`;
+
 /** A time as a class says it: “15 minutes”, “6 hours”, “2 days”. */
 export function timeText(hours: number): string {
-  const say = (value: number, one: string) => `${bare(value, 0)}${NO_BREAK}${one}${Math.round(value) === 1 ? '' : 's'}`;
-  if (hours < 1) return say(hours * 60, 'minute');
-  return hours < 48 ? say(hours, 'hour') : say(hours / 24, 'day');
+  if (hours < 1) return timed(hours * 60, 'minute');
+  return hours < 48 ? timed(hours, 'hour') : timed(hours / 24, 'day');
 }
 
 /** “two lines of 0.42 mm, 0.84 mm thick”. */

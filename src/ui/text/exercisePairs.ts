@@ -136,7 +136,7 @@ export const EXERCISE_PAIRS: { readonly [K in OfPairs]: PageWords<Givens[K]> } =
     setUp: (given) =>
       `Arches P, Q and R stand between two walls; each is a pair joined at its middle, ${linesText(given)} each, both together ${mm(given.depth)} deep, in ${given.filament.name}. They are pushed through at the middle.`,
     drawn: () =>
-      'One line of each arch, twice as large as it is, as printed. Measure from the dashed line up to the arch.',
+      'One line of each arch, twice as large as it is, as printed. Measure from the straight line up to the arch.',
     ask: {
       measure: () => ({
         says: 'Measure how far the walls are apart and how high each arch rises, and halve what you read.',

@@ -34,7 +34,7 @@ export const EXERCISE = {
   answersOfMany: (sets: string) => `answers, ${sets}`,
   seeBelow: 'below',
   tolerance: 'Take what was measured within half a millimetre, and what rests on it as much off in proportion.',
-  set_: (set: number) => `Set ${set}`,
+  setOf: (set: number) => `Set ${set}`,
   caution: 'Eye protection when you bend real ones.',
   lines: 'Room to write',
   asideOf: 'To draw on or read off',

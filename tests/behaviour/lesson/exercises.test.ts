@@ -98,9 +98,9 @@ describe('words', () => {
   });
 });
 
-describe('an address', () => {
-  const shown = (hash: string, unit: 'mm' | 'inch' = 'mm') => exerciseIn(lessonIn(hash), unit);
+const shown = (hash: string, unit: 'mm' | 'inch' = 'mm') => exerciseIn(lessonIn(hash), unit);
 
+describe('an address', () => {
   it('without anything shows the first page', () => {
     expect(shown('#lesson/exercise')).toEqual({
       id: 'three-lengths',

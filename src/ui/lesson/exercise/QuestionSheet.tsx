@@ -9,16 +9,24 @@ import { PageAside, PageDrawing, PageTable } from './drawn/PageDrawing.tsx';
 import { Formula } from './Formula.tsx';
 import { footOf, Sheet } from './Sheet.tsx';
 
+/** A line to write on; whoever hears the page is told that there is one. */
+function Blank({ of = '' }: { readonly of?: string }) {
+  return (
+    <span className={`room${of}`}>
+      <span className="vh">{EXERCISE.lines}</span>
+    </span>
+  );
+}
+
 /** Room for figures, each with its letter and unit; for letters; or for a sentence. */
 function Room({ question, said }: { readonly question: Question; readonly said: QuestionSaid }) {
   const { figures, choice } = question;
-  if (figures.length === 0)
-    return <span className={choice ? 'room of-letters' : 'room of-words'} role="img" aria-label={EXERCISE.lines} />;
+  if (figures.length === 0) return <Blank of={choice ? ' of-letters' : ' of-words'} />;
   return (
     <span className="rooms">
       {figures.map(({ of, kind }, at) => (
         <span className="nw" key={`${of} ${kind}`}>
-          {said.labels?.[at] ?? of} <span className="room" role="img" aria-label={EXERCISE.lines} />
+          {said.labels?.[at] ?? of} <Blank />
           {unitOf(kind)}
         </span>
       ))}
@@ -64,7 +72,7 @@ export function QuestionSheet({ exercise, paper }: { readonly exercise: AnyExerc
     <Sheet
       id={id}
       paper={paper}
-      label={`${name}, ${EXERCISE.set_(set)}`}
+      label={`${name}, ${EXERCISE.setOf(set)}`}
       head={head}
       foot={footOf(id, setsText([set]))}
     >

@@ -5,19 +5,19 @@ export type Printed = 'one' | 'class';
 
 /** Lays pages out, then prints them; afterwards the page that is shown is the one to print again. */
 export function usePrinting(): { readonly printed: Printed; readonly print: (what: Printed) => void } {
-  const [asked, setAsked] = useState<{ readonly what: Printed; readonly isNow: boolean }>({
-    what: 'one',
-    isNow: false,
-  });
+  const [printed, setPrinted] = useState<Printed>('one');
+  const [times, setTimes] = useState(0);
   useEffect(() => {
-    if (!asked.isNow) return;
-    setAsked({ ...asked, isNow: false });
-    window.print();
-  }, [asked]);
+    if (times > 0) window.print();
+  }, [times]);
   useEffect(() => {
-    const done = () => setAsked({ what: 'one', isNow: false });
+    const done = () => setPrinted('one');
     window.addEventListener('afterprint', done);
     return () => window.removeEventListener('afterprint', done);
   }, []);
-  return { printed: asked.what, print: (what) => setAsked({ what, isNow: true }) };
+  const print = (what: Printed) => {
+    setPrinted(what);
+    setTimes(times + 1);
+  };
+  return { printed, print };
 }

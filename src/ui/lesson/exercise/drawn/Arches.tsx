@@ -15,7 +15,7 @@ const UNDER = 4;
 /** Of a cosine arch; so many that no chord lies off it by more than a line is wide. */
 const STEPS = 72;
 
-/** An arch as printed over its dashed line, twice as large: y = h/2·(1 − cos 2πx/L). */
+/** An arch as printed over the straight line between its walls, twice as large: y = h/2·(1 − cos 2πx/L). */
 function archPath(span: number, rise: number, foot: number): string {
   const points = Array.from({ length: STEPS + 1 }, (_, at) => {
     const y = foot - (rise / 2) * (1 - Math.cos((2 * Math.PI * at) / STEPS));
@@ -43,7 +43,7 @@ export function Arches({ span, rises, label }: Props) {
             <text className="letter" x={-LETTER - WALL} y={foot}>
               {letter}
             </text>
-            <path className="at-rest" d={`M0 ${foot}h${wide}`} />
+            <path className="thin" d={`M0 ${foot}h${wide}`} />
             <path
               className="solid"
               d={`M0 ${OVER - 2}v${room}h${-WALL}v${-room}ZM${wide} ${OVER - 2}v${room}h${WALL}v${-room}Z`}

@@ -122,7 +122,13 @@ export function PageAside({ exercise }: { readonly exercise: AnyExercise }) {
     }
     case 'held-or-flexed':
       return <Frame x={TIMES} y={evenAxis(100, 5, 10, EXERCISE_AXES.left, 40)} />;
-    default:
+    case 'one-line-more':
+    case 'scaled-part':
+    case 'one-or-many-bends':
+    case 'fillet-or-corner':
+    case 'filament-against-filament':
+    case 'side-by-side':
+    case 'arch-springs-back':
       return undefined;
   }
 }
@@ -145,7 +151,14 @@ export function PageTable({ exercise }: { readonly exercise: AnyExercise }) {
       ]);
       return <SmallTable name={heads.name} heads={[heads.filament, heads.yields, heads.modulus]} rows={rows} />;
     }
-    default:
+    case 'three-lengths':
+    case 'one-line-more':
+    case 'scaled-part':
+    case 'one-or-many-bends':
+    case 'short-or-long':
+    case 'side-by-side':
+    case 'held-or-flexed':
+    case 'arch-springs-back':
       return undefined;
   }
 }
