@@ -13,16 +13,14 @@ import { openAddress } from './openLink.ts';
 import type { Place } from './places.ts';
 import { Slip } from './Slip.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
-import { DropHere } from './DropHere.tsx';
 import { useDroppedFile } from './useDroppedFile.ts';
 import { usePlace } from './usePlace.ts';
 import { useUndoKeys } from './useUndoKeys.ts';
 
 // Its room is kept at the foot, so that nothing moves when it comes.
-const Pictures = lazy(async () => {
-  await firstScreenStands();
-  return { default: (await import('../images/Pictures.tsx')).Pictures };
-});
+const Pictures = lazy(() => firstScreenStands().then(() => import('../images/Pictures.tsx')));
+// Nobody holds a file over a page that is not there yet.
+const DropHere = lazy(() => import('./DropHere.tsx'));
 
 const takeFile = (file: File) => void openFile(file);
 
@@ -64,7 +62,11 @@ function Sheet() {
         </Late>
       </div>
       <Slip />
-      {dropping && <DropHere />}
+      {dropping && (
+        <Late>
+          <DropHere />
+        </Late>
+      )}
     </div>
   );
 }

@@ -1,7 +1,7 @@
-import { DROP_HERE } from '../text/shellText.ts';
+import { DROP_HERE } from '../text/openText.ts';
 
 /** Over the sheet while a file is held over it: what letting go does. The pointer goes through it. */
-export function DropHere() {
+export default function DropHere() {
   return (
     <div className="drop-here">
       <p>

@@ -9,9 +9,10 @@ import { useMessages } from '../../store/messages.ts';
 import { useSession } from '../../store/session.ts';
 import { bringIn, takeFilaments } from '../filaments/own/bringIn.ts';
 import { isPulling } from '../tests/pull/isPulling.ts';
+import { repairsText } from '../text/openText.ts';
 import { alongText } from '../text/ownText.ts';
 import { sentence } from '../text/said.ts';
-import { partFull, repairsText, SAID } from '../text/shellText.ts';
+import { partFull, SAID } from '../text/shellText.ts';
 import { isGcodeName, isMeshName, isTalliesName, saysGcode, saysMesh } from './fileKind.ts';
 import { problemsText } from './problemsText.ts';
 

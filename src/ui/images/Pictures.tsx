@@ -6,7 +6,7 @@ import './images.css';
 const PictureList = lazy(async () => ({ default: (await import('./PictureList.tsx')).PictureList }));
 
 /** At the foot of every page: what opens the list of its pictures, whose code comes only then. */
-export function Pictures() {
+export default function Pictures() {
   const [isOpen, setOpen] = useState(false);
   const opener = useRef<HTMLButtonElement>(null);
   const list = useId();

@@ -1,5 +1,5 @@
-import { EMPTY_FIND } from '../text/emptyPartText.ts';
-import { CHOOSE, emptyText } from '../text/shellText.ts';
+import { EMPTY_FIND, emptyText } from '../text/emptyPartText.ts';
+import { CHOOSE } from '../text/shellText.ts';
 import { ADDITIONS } from './additions.ts';
 import { useChoosing } from './choosing.ts';
 import { add } from './newJoints.ts';

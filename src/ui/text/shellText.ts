@@ -57,14 +57,6 @@ function firstFree(nameOf: (n: number) => string, taken: readonly string[]): str
   return nameOf(n);
 }
 
-/** What stands in the place of the joints when the part has none. */
-export function emptyText(partName: string) {
-  return {
-    big: `Nothing bends in ${quoted(partName)} yet.`,
-    small: 'Choose what should bend. Or drop a part file here to go on with it.',
-  };
-}
-
 export const KEPT_TEXT: Readonly<Record<Kept, string>> = {
   'nothing to keep': 'on this machine only, from the first change on',
   saving: 'on this machine only, saving',
@@ -91,22 +83,12 @@ export function linkRefused(why: string): string {
   return `The link could not be opened. ${why} Your part is as it was.`;
 }
 
-/** While a file is held over the page, which does not know its name yet. */
-export const DROP_HERE = [
-  'Let go to look for thin sections',
-  'STL, 3MF or OBJ goes to Mesh, G-code to Toolpath; what Bendbook exported is opened. Read on this machine, sent nowhere.',
-] as const;
-
 /** Of what comes in a file of its own. */
 export const NOT_COME = 'A part of this page did not come; load the page again.';
 export const NO_LINK_WRITER = 'No link was made: what writes links did not come; load the page again.';
 
 export function partFull(most: number): string {
   return `The part has ${most} joints, as many as a file can hold.`;
-}
-
-export function repairsText(name: string, repairs: string): string {
-  return `${quoted(name)} was opened, with this changed. ${repairs}`;
 }
 
 export function setAsideText(why: string, of: 'part' | 'filaments' = 'part'): string {

@@ -75,8 +75,6 @@ export interface KindText {
 
 /** How it is used: the second sentence of a brief begins so. */
 export const USE = 'It is {held}, and {chance} should get there; it may push back {wish}.';
-/** For kinds whose brief asks for the effort and what happens after a flex already. */
-export const USE_OF_SNAP = 'It is moved {ways} and {held}, and {chance} should get there.';
 export const LINES = 'Nozzle {nozzle}, layers {layerHeight}, the first {firstLayerHeight}; lines counted as {fitRule}.';
 
 /** A brief of lines, as sized and as measured: how it moves and is printed, and over what. */
@@ -91,9 +89,3 @@ export function briefs(moves: string, over: string): Pick<KindText, 'brief' | 'm
 export function sizeOf(sizes: Sizes, name: string): number {
   return sizes[name] ?? Number.NaN;
 }
-
-/** What snaps lets go at once. */
-export const SNAP_EYES = 'It stores energy and lets it go at once: eye protection, and fingers clear of what moves.';
-/** Frames of kinds that push their ends outwards. */
-export const STIFF_FRAME =
-  'Print the frame round it in one piece and much thicker than what bends; a frame that gives loses the snap.';

@@ -1,4 +1,5 @@
-import { briefs, LINES, SNAP_EYES, STIFF_FRAME, USE_OF_SNAP, sizeOf, type KindText } from './kind.ts';
+import { briefs, LINES, sizeOf, type KindText } from './kind.ts';
+import { SNAP_EYES, STIFF_FRAME, USE_OF_SNAP } from './snapping.ts';
 
 export const SNAP_ARCH: KindText = {
   name: 'snap arch',

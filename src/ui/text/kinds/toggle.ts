@@ -1,5 +1,6 @@
 import { roofHeight, springThickness } from '../../../core/flexures/toggleSizes.ts';
-import { briefs, LINES, SNAP_EYES, STIFF_FRAME, USE_OF_SNAP, sizeOf, type KindText } from './kind.ts';
+import { briefs, LINES, sizeOf, type KindText } from './kind.ts';
+import { SNAP_EYES, STIFF_FRAME, USE_OF_SNAP } from './snapping.ts';
 
 export const TOGGLE: KindText = {
   name: 'over-centre toggle',
