@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../../src/core/design/assess.ts';
 import type { Assessment } from '../../../src/core/design/assessment.ts';
+import { labelBox, overlap } from '../../../src/ui/drawing/lettering.ts';
 import { drawingsOf, type JointDrawn } from '../../../src/ui/lesson/summary/drawings.ts';
 import { answered } from '../../support/solvedJoints.ts';
 import { changed, LEAF } from '../../support/joints.ts';
@@ -62,6 +63,19 @@ describe('a leaf that rolls to an arc', () => {
         expect(one.wide + other.wide).toBeLessThanOrEqual(ROOM.wide);
         expect(one.high).toBeLessThanOrEqual(ROOM.high);
         expect(other.high).toBeLessThanOrEqual(high);
+      }
+    }
+  });
+
+  it('letters its sizes apart from each other, in inches as well', () => {
+    for (const unit of ['mm', 'inch'] as const) {
+      for (const length of [4, 6, 8, 12, 16, 24, 40, 80]) {
+        const found = drawingsOf(leafOf(length), unit, ROOM, HIGH);
+        for (const drawn of [found?.main, found?.enlarged]) {
+          const boxes = drawn?.marks.labels.map(labelBox) ?? [];
+          const over = boxes.filter((one, i) => boxes.slice(i + 1).some((other) => overlap(one, other)));
+          expect(over, `${unit}, ${length}`).toEqual([]);
+        }
       }
     }
   });

@@ -10,7 +10,7 @@ import {
   thicknessDimension,
 } from '../../drawing/dimensions.ts';
 import { figureOf, type Figure } from '../../drawing/figure.ts';
-import { labelBox, type Box } from '../../drawing/lettering.ts';
+import { labelBox, overlap, type Box, type Label } from '../../drawing/lettering.ts';
 import { leader, together, type Marks } from '../../drawing/marks.ts';
 import { sweptBox } from '../../drawing/motion.ts';
 import { planAngle } from '../../drawing/movingPlan.ts';
@@ -50,16 +50,26 @@ export function arcExtent(a: Assessment, isMoved: boolean): Bounds {
 const SHORT = 130;
 /** How high over the pads its thickness is lettered then [px]. */
 const OVER = 14;
+const RISES = [0, 18, 36, 54];
 /** Words are kept off a line by points this close together [px]. */
 const KEEP_STEP = 4;
 
-/** The thickness of a short leaf, from above, where nothing else is lettered. */
-function thicknessFromAbove({ figure, sheet, a, unit }: Plan): Marks {
+/** The thickness from above, as low over the pads as other words let it stand. */
+function thicknessFromAbove(plan: Plan, others: Marks): Marks {
+  const { figure, sheet, a, unit } = plan;
   const x = sheet.rootX + (figure.length / 2) * sheet.pxPerMm;
   const tip = { x, y: (-figure.thickness / 2) * sheet.pxPerMm };
-  const elbow = { x: x + 12, y: -figure.box.top * sheet.pxPerMm - OVER };
   const text = thicknessFigure(a, unit);
-  return leader(tip, elbow, 6, { text, x: elbow.x + 10, y: elbow.y + 4, anchor: 'start', tone: 'pencil', size: 13 });
+  const found = RISES.map((rise) => {
+    const elbow = { x: x + 12, y: -figure.box.top * sheet.pxPerMm - OVER - rise };
+    const label: Label = { text, x: elbow.x + 10, y: elbow.y + 4, anchor: 'start', tone: 'pencil', size: 13 };
+    return { elbow, label };
+  });
+  const isFree = ({ label }: { readonly label: Label }) =>
+    !others.labels.some((other) => overlap(labelBox(label), labelBox(other)));
+  const { elbow, label } = found.find(isFree) ?? found[0]!;
+  keep(plan, labelBox(label));
+  return leader(tip, elbow, 6, label);
 }
 
 const isShort = ({ figure, sheet }: Plan) => figure.length * sheet.pxPerMm < SHORT;
@@ -78,15 +88,19 @@ function keepOutOn(plan: Plan): string {
 function sizesOn(plan: Plan): Marks {
   const line = lengthLine(plan);
   if (isShort(plan)) {
-    const thickness = thicknessFromAbove(plan);
-    for (const label of thickness.labels) keep(plan, labelBox(label));
-    return together(lengthDimension(plan, line).marks, thickness);
+    const length = lengthDimension(plan, line).marks;
+    return together(length, thicknessFromAbove(plan, length));
   }
   const count = thicknessDimension(plan, line);
   const length = lengthDimension(plan, line);
   const fillet = filletLeader(plan, line);
   keepExtensions(plan, line);
-  return together(length.marks, count.marks, fillet?.marks);
+  // Figures in inches are longer, and may find no place beside each other under the leaf.
+  const isOver = count.marks.labels.some((one) =>
+    length.marks.labels.some((other) => overlap(labelBox(one), labelBox(other))),
+  );
+  const others = together(length.marks, fillet?.marks);
+  return together(others, isOver ? thicknessFromAbove(plan, others) : count.marks);
 }
 
 export function arcDrawn({ a, unit, scale, isMoved }: Asked): ArcDrawn {
