@@ -3,6 +3,7 @@ import { CELL_PANEL_WORKING } from './kinds/cellPanel.ts';
 import { CREASE_WORKING } from './kinds/crease.ts';
 import { CROSSED_LEAVES_WORKING } from './kinds/crossedLeaves.ts';
 import { NECK_WORKING } from './kinds/neck.ts';
+import { PARALLEL_LEAVES_WORKING } from './kinds/parallelLeaves.ts';
 import { SLIT_PANEL_WORKING } from './kinds/slitPanel.ts';
 import { STRAIGHT_LEAF_WORKING } from './kinds/straightLeaf.ts';
 
@@ -14,6 +15,7 @@ const KIND_WORKINGS = [
   CROSSED_LEAVES_WORKING,
   CELL_PANEL_WORKING,
   SLIT_PANEL_WORKING,
+  PARALLEL_LEAVES_WORKING,
 ] as unknown as readonly KindWorking[];
 
 /**

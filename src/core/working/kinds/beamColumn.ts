@@ -24,16 +24,17 @@ const BY_FUNCTIONS = {
 
 /**
  * A leaf bent by its ends with a force along itself: the symbols `k_S`, `k_C`, `b_S` and `b_C` of `beamColumn`, and `m`
- * and `q_m` where the thrust is not small. It puts in `n_t`.
+ * and `q_m` where the thrust is not small. It puts in `n_t`. A leaf that only ever takes an S has no use for `k_C`, `b_C`.
  *
  *     m² = n/4,   q = m·cot m,   k_C = 2·q,   k_S = 2·m²/(1 − q),   b = −dk/dn
  *
  * @param thrust - n = N·L²/(E·I), compression positive [-], below 4π²
+ * @param shapes - what the leaf is bent to: an S and a C, or an S alone [-]
  * @returns the steps [-]
  *
  * Source: tie-beam.
  */
-export function beamColumnSteps(thrust: number): readonly Step[] {
+export function beamColumnSteps(thrust: number, shapes: 'SC' | 'S' = 'SC'): readonly Step[] {
   const { stiffness, bowing } = beamColumn(thrust);
   const isLittle = Math.abs(thrust) < LITTLE;
   const inputs = [given('n_t', thrust, '', 'summed')];
@@ -49,18 +50,14 @@ export function beamColumnSteps(thrust: number): readonly Step[] {
           ? formula({ ...SOURCE, id: 'thrust-q', symbol: 'q_m', expression: 'm / tan(m)' })
           : formula({ ...SOURCE, id: 'pull-q', symbol: 'q_m', expression: 'm / tanh(m)' }),
       ];
+  const step = (id: string, symbol: keyof typeof SERIES, figure: number) =>
+    formula({ ...SOURCE, id: `${kind}-${id}`, symbol, expression: written[symbol], given: inputs, figure });
+  const ofC = shapes === 'SC';
   return [
     ...functions,
-    formula({
-      ...SOURCE,
-      id: `${kind}-ks`,
-      symbol: 'k_S',
-      expression: written.k_S,
-      given: inputs,
-      figure: stiffness.ofS,
-    }),
-    formula({ ...SOURCE, id: `${kind}-kc`, symbol: 'k_C', expression: written.k_C, figure: stiffness.ofC }),
-    formula({ ...SOURCE, id: `${kind}-bs`, symbol: 'b_S', expression: written.b_S, figure: bowing.ofS }),
-    formula({ ...SOURCE, id: `${kind}-bc`, symbol: 'b_C', expression: written.b_C, figure: bowing.ofC }),
+    step('ks', 'k_S', stiffness.ofS),
+    ...(ofC ? [step('kc', 'k_C', stiffness.ofC)] : []),
+    step('bs', 'b_S', bowing.ofS),
+    ...(ofC ? [step('bc', 'b_C', bowing.ofC)] : []),
   ];
 }

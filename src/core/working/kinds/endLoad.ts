@@ -31,20 +31,26 @@ function placesIn(pieces: number): readonly number[] {
  * @param ratio - travel over length as it is written, of quantities that are known [-]
  * @param inputs - those that are put in for it
  * @param travel - its value [-], > 0
+ * @param farthest - the share of the length past which a hand form stands still [-], up to 0.995
  * @returns the steps [-]
  *
  * Source: end-loaded-elastica.
  */
-export function endLoadSteps(ratio: string, inputs: readonly Given[], travel: number): readonly Step[] {
-  const isFarthest = travel > FARTHEST_PUSH;
-  const held = Math.min(travel, FARTHEST_PUSH);
+export function endLoadSteps(
+  ratio: string,
+  inputs: readonly Given[],
+  travel: number,
+  farthest = FARTHEST_PUSH,
+): readonly Step[] {
+  const isFarthest = travel > farthest;
+  const held = Math.min(travel, farthest);
   const share = isFarthest
     ? formula({
         ...SOURCE,
         id: 'push-farthest',
         symbol: 'ρ',
         expression: `min(${ratio}, ρ_m)`,
-        given: [...inputs, given('ρ_m', FARTHEST_PUSH, '', 'constant')],
+        given: [...inputs, given('ρ_m', farthest, '', 'constant')],
         figure: held,
       })
     : formula({ ...SOURCE, id: 'push-share', symbol: 'ρ', expression: ratio, given: inputs, figure: held });

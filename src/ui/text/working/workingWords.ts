@@ -2,6 +2,7 @@ import { CELL_PANEL_WORDS } from './cellPanelWords.ts';
 import { CREASE_WORDS } from './creaseWords.ts';
 import { CROSSED_LEAVES_WORDS } from './crossedLeavesWords.ts';
 import { NECK_WORDS } from './neckWords.ts';
+import { PARALLEL_LEAVES_WORDS } from './parallelLeavesWords.ts';
 import { SHARED_WORDS } from './sharedWords.ts';
 import { SLIT_PANEL_WORDS } from './slitPanelWords.ts';
 import { STRAIGHT_LEAF_WORDS } from './straightLeafWords.ts';
@@ -15,6 +16,7 @@ const KIND_WORDS: Readonly<Record<string, WorkingWords>> = {
   crossedLeaves: CROSSED_LEAVES_WORDS,
   cellPanel: CELL_PANEL_WORDS,
   slitPanel: SLIT_PANEL_WORDS,
+  parallelLeaves: PARALLEL_LEAVES_WORDS,
 };
 
 /** A row of the table of stepped bars, and terms that are numbered, share their words. */
