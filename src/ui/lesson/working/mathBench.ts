@@ -5,6 +5,7 @@
 import {
   absDependencies,
   addDependencies,
+  asinDependencies,
   asinhDependencies,
   atanDependencies,
   cosDependencies,
@@ -39,6 +40,7 @@ import type { Given, Step, WorkingUnit } from '../../../core/working/step.ts';
 const PARTS = {
   absDependencies,
   addDependencies,
+  asinDependencies,
   asinhDependencies,
   atanDependencies,
   cosDependencies,
