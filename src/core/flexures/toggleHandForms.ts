@@ -50,23 +50,56 @@ const LOOKS = 60;
 /**
  * How much further the middle pin travels than the end of the first link, which is pushed: half a middle neck lies
  * between them.
+ *
+ * @param sizes - of the toggle, checked [mm], [rad]
+ * @returns travel of the pin over travel of the push [-], > 1
+ *
+ * Source: two-bar-truss.
  */
-function pinOverPush({ hinge, link, incline }: ToggleSizes): number {
+export function pinOverPush({ hinge, link, incline }: ToggleSizes): number {
   const run = link * Math.cos(incline);
   return (run + 1.5 * hinge) / (run + 0.5 * hinge);
+}
+
+/** How far the middle pin of a toggle goes, and at which of so many places on its way most is asked of what bends. */
+export interface WayOfPin {
+  readonly travel: Mm;
+  readonly places: number;
+  /** The place from 1 on where the last neck is turned most, and the one where the outer pins are farthest apart. */
+  readonly mostTurned: number;
+  readonly mostOpened: number;
+}
+
+/**
+ * Where on the way to a travel a toggle bends its last neck and its spring leaf most.
+ *
+ * @param sizes - of the toggle, checked [mm], [rad]
+ * @param thickness - of the necks [mm], > 0
+ * @param amount - travel of the push [mm], > 0; past the mirror image of the roof the pins say nothing
+ * @returns travel of the pin [mm] and places on the way [-]
+ *
+ * Source: two-bar-truss.
+ */
+export function placesOnTheWay(sizes: ToggleSizes, thickness: Mm, amount: Mm): WayOfPin {
+  const parts = toggleParts(sizes, thickness);
+  const travel = Math.min(pinOverPush(sizes) * amount, 2 * parts.height);
+  const states = Array.from({ length: LOOKS }, (_, i) => toggleAt(parts, (travel * (i + 1)) / LOOKS));
+  const most = (of: 'lastTurned' | 'opened') => {
+    const largest = Math.max(...states.map((state) => state[of]));
+    return 1 + states.findIndex((state) => state[of] === largest);
+  };
+  return { travel, places: LOOKS, mostTurned: most('lastTurned'), mostOpened: most('opened') };
 }
 
 /** Strain of the last neck, which bends most, or of the spring leaf, which is bent most on the way, at the middle. */
 function largestStrain(sizes: ToggleSizes, thickness: Mm, amount: number): number {
   const { hinge, spring, depth } = sizes;
   const parts = toggleParts(sizes, thickness);
-  const travel = Math.min(pinOverPush(sizes) * amount, 2 * parts.height);
-  const steps = Array.from({ length: LOOKS }, (_, i) => toggleAt(parts, (travel * (i + 1)) / LOOKS));
-  const neck = Math.max(...steps.map(({ lastTurned }) => lastTurned));
-  const opened = Math.max(...steps.map((state) => state.opened));
-  const moment = parts.thrust * opened * (spring + thrustArm(sizes));
+  const { travel, places, mostTurned, mostOpened } = placesOnTheWay(sizes, thickness, amount);
+  const stateAt = (place: number) => toggleAt(parts, (travel * place) / places);
+  const moment = parts.thrust * stateAt(mostOpened).opened * (spring + thrustArm(sizes));
   const leaf = (6 * moment) / (depth * springThickness(sizes, thickness) ** 2);
-  return Math.max(bendingStrain(thickness, hinge, asRad(neck)), leaf);
+  return Math.max(bendingStrain(thickness, hinge, asRad(stateAt(mostTurned).lastTurned)), leaf);
 }
 
 /** Within these the links are long beside their necks, which hardly bow under the thrust. */

@@ -6,6 +6,7 @@ import { NECK_WORKING } from './kinds/neck.ts';
 import { PARALLEL_LEAVES_WORKING } from './kinds/parallelLeaves.ts';
 import { SLIT_PANEL_WORKING } from './kinds/slitPanel.ts';
 import { STRAIGHT_LEAF_WORKING } from './kinds/straightLeaf.ts';
+import { TOGGLE_WORKING } from './kinds/toggle.ts';
 
 /** The working of every kind, one line each; the names of sizes are checked in its own file. */
 const KIND_WORKINGS = [
@@ -16,6 +17,7 @@ const KIND_WORKINGS = [
   CELL_PANEL_WORKING,
   SLIT_PANEL_WORKING,
   PARALLEL_LEAVES_WORKING,
+  TOGGLE_WORKING,
 ] as unknown as readonly KindWorking[];
 
 /**

@@ -6,6 +6,7 @@ import { PARALLEL_LEAVES_WORDS } from './parallelLeavesWords.ts';
 import { SHARED_WORDS } from './sharedWords.ts';
 import { SLIT_PANEL_WORDS } from './slitPanelWords.ts';
 import { STRAIGHT_LEAF_WORDS } from './straightLeafWords.ts';
+import { TOGGLE_WORDS } from './toggleWords.ts';
 import type { StepWords, WorkingWords } from './words.ts';
 
 /** Words that only one kind has, by its id. */
@@ -17,6 +18,7 @@ const KIND_WORDS: Readonly<Record<string, WorkingWords>> = {
   cellPanel: CELL_PANEL_WORDS,
   slitPanel: SLIT_PANEL_WORDS,
   parallelLeaves: PARALLEL_LEAVES_WORDS,
+  toggle: TOGGLE_WORDS,
 };
 
 /** A row of the table of stepped bars, and terms that are numbered, share their words. */
