@@ -4,7 +4,7 @@ import { formula, given, type Step } from '../step.ts';
 const SOURCE = { unit: '', source: 'tie-beam' } as const;
 
 /** Up to this thrust the power series stand: the circular functions would cancel, and the next terms are under 1e-11. */
-const LITTLE = 0.2;
+export const LITTLE_THRUST = 0.2;
 
 /** Stiffness and bowing by their series, where the functions would cancel. */
 const SERIES = {
@@ -36,7 +36,7 @@ const BY_FUNCTIONS = {
  */
 export function beamColumnSteps(thrust: number, shapes: 'SC' | 'S' = 'SC'): readonly Step[] {
   const { stiffness, bowing } = beamColumn(thrust);
-  const isLittle = Math.abs(thrust) < LITTLE;
+  const isLittle = Math.abs(thrust) < LITTLE_THRUST;
   const inputs = [given('n_t', thrust, '', 'summed')];
   const written = isLittle ? SERIES : BY_FUNCTIONS;
   const kind = isLittle ? 'series' : 'column';

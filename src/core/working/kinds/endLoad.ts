@@ -29,7 +29,7 @@ function placesIn(pieces: number): readonly number[] {
  * dφ/√(1 − k²·sin²φ) = dζ/√(1 + k′²·sinh²ζ).
  *
  * @param ratio - travel over length as it is written, of quantities that are known [-]
- * @param inputs - those that are put in for it
+ * @param inputs - those that are put in for it [-]
  * @param travel - its value [-], > 0
  * @param farthest - the share of the length past which a hand form stands still [-], up to 0.995
  * @returns the steps [-]

@@ -5,7 +5,7 @@ import { asRad } from '../../units.ts';
 import { modulusGiven } from '../asked.ts';
 import type { HandAsked, HandSteps } from '../kindWorking.ts';
 import { balance, formula, given, type Step } from '../step.ts';
-import { beamColumnSteps } from './beamColumn.ts';
+import { beamColumnSteps, LITTLE_THRUST } from './beamColumn.ts';
 import { inertiaStep, togetherGiven } from './turnedLeaf.ts';
 
 const SOURCE = { source: 'leaf-about-pin' } as const;
@@ -48,7 +48,7 @@ function momentSteps(thrust: number, centre: number): readonly Step[] {
     figure: (Math.abs(ofS * lean) + Math.abs(ofC)) / 2,
   });
   if (!isBulging(thrust, lean)) return [ends];
-  const isKnown = Math.abs(thrust) >= 0.2;
+  const isKnown = Math.abs(thrust) >= LITTLE_THRUST;
   const m = formula({ id: 'thrust-m', symbol: 'm', expression: 'sqrt(n_t) / 2', unit: '', source: 'tie-beam' });
   return [
     ...(isKnown ? [] : [m]),
