@@ -32,7 +32,7 @@ function complianceSteps(asked: Parameters<HandSteps<NeckSizes>>[0]): {
       ...SOURCE,
       id: 'notch-turning',
       symbol: 'C_n',
-      expression: 'a / c * 3 * Φ / (2 * E * b * c^2 * d)',
+      expression: '3 * a * Φ / (2 * E * b * c^3 * d)',
       given: [given('a', along, 'mm', 'size'), given('b', depth, 'mm', 'size'), modulusGiven(asked)],
       unit: '1/(N mm)',
     }),
