@@ -17,6 +17,19 @@ export interface FoldedEffort {
   readonly stiffness: number;
   /** Largest strain of bending and pull together over the travel [1/mm]. */
   readonly strain: number;
+  /** Where that is. */
+  readonly hardest: FoldedPlace;
+}
+
+/** A place on the middle line, its x and y from the fixed end: an end of a run, or the farthest out in a turn. */
+export type FoldedPlace =
+  | { readonly kind: 'run'; readonly x: Mm; readonly y: Mm }
+  /** The centre of the turn, and whether force over half a spacing adds to the moment there (1) or takes from it (−1). */
+  | { readonly kind: 'turn'; readonly x: Mm; readonly y: Mm; readonly adds: 1 | -1 };
+
+interface StrainedPlace {
+  readonly strain: number;
+  readonly place: FoldedPlace;
 }
 
 type Three = readonly [number, number, number];
@@ -59,7 +72,8 @@ export function foldedEffort(shape: FoldedShape, thickness: Mm, way: 'across' | 
   const [own, column] = way === 'across' ? ([0, crossed(y, m)] as const) : ([1, crossed(m, x)] as const);
   const determinant = dotted(flexibility[own], column);
   const loads: Three = [column[0] / determinant, column[1] / determinant, column[2] / determinant];
-  return { stiffness: loads[own], strain: peakOf(shape, thickness, loads) };
+  const { strain, place } = peakOf(shape, thickness, loads);
+  return { stiffness: loads[own], strain, hardest: place };
 }
 
 /** One piece of the middle line: a run at x, or the turn after it about a centre, above (1) or below (−1). */
@@ -152,23 +166,26 @@ function alongTurn(end: At, turn: Extract<Piece, { kind: 'turn' }>, radius: Mm):
 }
 
 /** ε = 6·|M|/(E·b·t²) + |N|/(E·b·t), at the ends of the runs and where a turn is bent most. */
-function peakOf(shape: FoldedShape, thickness: Mm, [fx, fy, moment]: Three): number {
+function peakOf(shape: FoldedShape, thickness: Mm, [fx, fy, moment]: Three): StrainedPlace {
   const end = endOf(shape);
   const radius = shape.spacing / 2;
   const strain = (bent: number, pull: number) => (6 * Math.abs(bent)) / thickness ** 2 + Math.abs(pull) / thickness;
   const at = (x: Mm, y: Mm) => moment + fy * (end.x - x) - fx * (end.y - y);
-  const strains = piecesOf(shape).flatMap((piece) => {
-    if (piece.kind === 'run') return [strain(at(piece.x, 0), fy), strain(at(piece.x, shape.length), fy)];
+  const places = piecesOf(shape).flatMap((piece): readonly StrainedPlace[] => {
+    const { kind, x } = piece;
+    if (kind === 'run') return [0, shape.length].map((y) => ({ strain: strain(at(x, y), fy), place: { kind, x, y } }));
     // M(α) = M(centre) + r·(fx·sin α − fy·cos α) is largest or least along (−fy, fx); at its ends the runs answer.
     const size = Math.hypot(fx, fy);
     if (size === 0) return [];
-    return [1, -1].flatMap((sign) => {
-      const [cos, sin] = [(-sign * fy) / size, (sign * fx) / size];
+    return ([1, -1] as const).flatMap((adds) => {
+      const [cos, sin] = [(-adds * fy) / size, (adds * fx) / size];
       if (sin * piece.side < 0) return [];
-      return [strain(at(piece.x + radius * cos, piece.y + radius * sin), fy * cos - fx * sin)];
+      const { y } = piece;
+      const bent = at(x + radius * cos, y + radius * sin);
+      return [{ strain: strain(bent, fy * cos - fx * sin), place: { kind, x, y, adds } }];
     });
   });
-  return Math.max(...strains);
+  return places.reduce((most, place) => (place.strain > most.strain ? place : most));
 }
 
 function crossed(a: Three, b: Three): Three {

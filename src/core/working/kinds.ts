@@ -2,6 +2,7 @@ import type { KindWorking } from './kindWorking.ts';
 import { CELL_PANEL_WORKING } from './kinds/cellPanel.ts';
 import { CREASE_WORKING } from './kinds/crease.ts';
 import { CROSSED_LEAVES_WORKING } from './kinds/crossedLeaves.ts';
+import { FOLDED_LEAF_WORKING } from './kinds/foldedLeaf.ts';
 import { NECK_WORKING } from './kinds/neck.ts';
 import { PARALLEL_LEAVES_WORKING } from './kinds/parallelLeaves.ts';
 import { SLIT_PANEL_WORKING } from './kinds/slitPanel.ts';
@@ -17,6 +18,7 @@ const KIND_WORKINGS = [
   CELL_PANEL_WORKING,
   SLIT_PANEL_WORKING,
   PARALLEL_LEAVES_WORKING,
+  FOLDED_LEAF_WORKING,
   TOGGLE_WORKING,
 ] as unknown as readonly KindWorking[];
 

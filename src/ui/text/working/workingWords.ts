@@ -1,6 +1,7 @@
 import { CELL_PANEL_WORDS } from './cellPanelWords.ts';
 import { CREASE_WORDS } from './creaseWords.ts';
 import { CROSSED_LEAVES_WORDS } from './crossedLeavesWords.ts';
+import { FOLDED_LEAF_WORDS } from './foldedLeafWords.ts';
 import { NECK_WORDS } from './neckWords.ts';
 import { PARALLEL_LEAVES_WORDS } from './parallelLeavesWords.ts';
 import { SHARED_WORDS } from './sharedWords.ts';
@@ -18,6 +19,7 @@ const KIND_WORDS: Readonly<Record<string, WorkingWords>> = {
   cellPanel: CELL_PANEL_WORDS,
   slitPanel: SLIT_PANEL_WORDS,
   parallelLeaves: PARALLEL_LEAVES_WORDS,
+  foldedLeaf: FOLDED_LEAF_WORDS,
   toggle: TOGGLE_WORDS,
 };
 

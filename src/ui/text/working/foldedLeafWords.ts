@@ -1,0 +1,97 @@
+import type { WorkingWords } from './words.ts';
+
+const UNIT_LOADS = 'Bending and stretch of runs and half-round turns exactly; shear is left out.';
+
+/** Words that only a folded leaf has. */
+export const FOLDED_LEAF_WORDS: WorkingWords = {
+  steps: {
+    unfolded: { name: 'Length of all runs and turns' },
+    'arc-strain': {
+      name: 'Strain of the skin, bent evenly all along',
+      holds: 'Exact at any angle under a pure moment; the sharper strain inside a tight turn is left out.',
+    },
+    'arc-moment': {
+      name: 'Moment that turns it, narrow and springy',
+      holds: 'A pure moment, the same along runs and turns; before anything flows.',
+    },
+    'single-strain': {
+      name: 'Strain of the skin at both ends of the one run',
+      holds: 'A single run is a leaf whose ends stay parallel; little travel.',
+    },
+    'single-force': { name: 'Force across it, narrow and springy', holds: 'Little travel, before anything flows.' },
+    'bar-strain': { name: 'Strain of the one run, stretched', holds: 'A single run moved along itself is a bar.' },
+    'bar-force': { name: 'Force along it, springy', holds: 'Before anything flows.' },
+    'fold-end-x': { name: 'How far across the moving end stands' },
+    'fold-end-y': { name: 'How far along the runs it stands', holds: 'At the other end where their number is odd.' },
+    'fold-radius': { name: 'Radius of the turns' },
+    'turns-y': { name: 'Distances along the runs, summed up over the turns', holds: 'Exact for half-round turns.' },
+    'turns-xy': { name: 'Their products with those across', holds: 'Exact for half-round turns.' },
+    'turns-yy': { name: 'Their squares', holds: 'Exact for half-round turns.' },
+    'fold-xx': { name: 'Movement across for a force across, times E·b', holds: UNIT_LOADS },
+    'fold-xy': { name: 'Movement across for a force along, times E·b', holds: UNIT_LOADS },
+    'fold-yy': { name: 'Movement along for a force along, times E·b', holds: UNIT_LOADS },
+    'fold-xm': { name: 'Movement across for a moment, times E·b', holds: UNIT_LOADS },
+    'fold-ym': { name: 'Movement along for a moment, times E·b', holds: UNIT_LOADS },
+    'fold-mm': { name: 'Turn for a moment, times E·b', holds: UNIT_LOADS },
+    'fold-minor': { name: 'Minor of the three by three flexibilities' },
+    'fold-determinant': { name: 'Their determinant' },
+    'fold-driven': {
+      name: 'Force along the movement, over E·b and travel',
+      holds: 'The end neither turns nor moves aside.',
+    },
+    'fold-kept': { name: 'Force that keeps it from moving aside, over E·b and travel' },
+    'fold-kept-turn': { name: 'Moment that keeps it from turning, over E·b and travel' },
+    'fold-place': {
+      name: 'Moment where it is strained most, an end of a run',
+      holds: 'The place has been found by comparing all ends of runs and all turns.',
+    },
+    'fold-centre': {
+      name: 'Moment of these forces about the centre of the turn that is strained most',
+      holds: 'The turn has been found by comparing all ends of runs and all turns.',
+    },
+    'fold-whole': { name: 'Both forces together' },
+    'run-strain': {
+      name: 'Strain of the skin there, of bending and pull',
+      holds: 'Little travel: on the way the lever arms of the runs change by a few per cent.',
+    },
+    'turn-strain': {
+      name: 'Strain of the skin where the turn is farthest from the force, of bending and pull',
+      holds: 'Little travel; the sharper strain inside a tight turn is left out.',
+    },
+    'fold-force': {
+      name: 'Force of the movement, narrow and springy',
+      holds: 'Little travel; 1 % for shear where runs are twenty times as long as thick; before anything flows.',
+    },
+  },
+  symbols: {
+    L: 'length of each run',
+    L_f: 'length of each run',
+    n_f: 'runs',
+    d: 'from the middle of one run to the next',
+    L_u: 'length of all runs and turns',
+    x_e: 'place of the moving end, across',
+    y_e: 'place of the moving end, along the runs',
+    r_t: 'radius of the turns',
+    j: 'number of the turn',
+    T_y: 'distances along, over the turns',
+    T_xy: 'products of distances, over the turns',
+    T_yy: 'squares of distances along, over the turns',
+    f_xx: 'flexibility across',
+    f_xy: 'flexibility across and along',
+    f_yy: 'flexibility along',
+    f_xm: 'flexibility across for a moment',
+    f_ym: 'flexibility along for a moment',
+    f_mm: 'flexibility in turn',
+    c_x: 'minor of the force across',
+    c_y: 'minor of the force along',
+    c_m: 'minor of the moment',
+    Δ: 'determinant',
+    p_x: 'force across over E·b and travel',
+    p_y: 'force along over E·b and travel',
+    p_m: 'moment over E·b and travel',
+    x_p: 'place of the largest strain, across',
+    y_p: 'place of the largest strain, along the runs',
+    m_p: 'moment there over E·b and travel',
+    p: 'both forces over E·b and travel',
+  },
+};
