@@ -35,21 +35,26 @@ function turnSums(runs: number): readonly Step[] {
   ];
 }
 
-/** Movement of the end for each force and moment there, times E·b; runs and turns are told by what they sum up to. */
-function flexibilitySteps(): readonly Step[] {
-  const step = (at: string, expression: string, unit: WorkingUnit) =>
-    formula({ ...SOURCE, id: `fold-${at}`, symbol: `f_${at}`, expression, unit });
-  const runsXX = 'L * d^2 * n_f * (n_f - 1) * (2 * n_f - 1) / 6';
-  const turnsXX = 'pi * r_t * d^2 * (n_f - 1) * (4 * (n_f - 1)^2 - 1) / 12 + (n_f - 1) * pi * r_t^3 / 2';
-  return [
-    step('xx', '12 / t^3 * (n_f * L^3 / 3 + T_yy) + (n_f - 1) * pi * r_t / (2 * t)', ''),
-    step('xy', '-12 / t^3 * ((y_e - L / 2) * L * d * n_f * (n_f - 1) / 2 + T_xy)', ''),
-    step('yy', `12 / t^3 * (${runsXX} + ${turnsXX}) + (n_f * L + (n_f - 1) * pi * r_t / 2) / t`, ''),
-    step('xm', '-12 / t^3 * (n_f * L * (y_e - L / 2) + T_y)', '1/mm'),
-    step('ym', '12 / t^3 * (L * d * n_f * (n_f - 1) / 2 + pi * r_t * d * (n_f - 1)^2 / 2)', '1/mm'),
-    step('mm', '12 * L_u / t^3', '1/mm^2'),
-  ];
+function step(id: string, symbol: string, expression: string, unit: WorkingUnit, figure?: number): Step {
+  return formula({ ...SOURCE, id, symbol, expression, unit, ...(figure === undefined ? {} : { figure }) });
 }
+
+function flexibility(at: string, expression: string, unit: WorkingUnit): Step {
+  return step(`fold-${at}`, `f_${at}`, expression, unit);
+}
+
+const RUNS_XX = 'L * d^2 * n_f * (n_f - 1) * (2 * n_f - 1) / 6';
+const TURNS_XX = 'pi * r_t * d^2 * (n_f - 1) * (4 * (n_f - 1)^2 - 1) / 12 + (n_f - 1) * pi * r_t^3 / 2';
+
+/** Movement of the end for each force and moment there, times E·b; runs and turns are told by what they sum up to. */
+const FLEXIBILITIES: readonly Step[] = [
+  flexibility('xx', '12 / t^3 * (n_f * L^3 / 3 + T_yy) + (n_f - 1) * pi * r_t / (2 * t)', ''),
+  flexibility('xy', '-12 / t^3 * ((y_e - L / 2) * L * d * n_f * (n_f - 1) / 2 + T_xy)', ''),
+  flexibility('yy', `12 / t^3 * (${RUNS_XX} + ${TURNS_XX}) + (n_f * L + (n_f - 1) * pi * r_t / 2) / t`, ''),
+  flexibility('xm', '-12 / t^3 * (n_f * L * (y_e - L / 2) + T_y)', '1/mm'),
+  flexibility('ym', '12 / t^3 * (L * d * n_f * (n_f - 1) / 2 + pi * r_t * d * (n_f - 1)^2 / 2)', '1/mm'),
+  flexibility('mm', '12 * L_u / t^3', '1/mm^2'),
+];
 
 /** One column of the inverse, by its minors: what moves the end one way and no other. */
 const MINORS = {
@@ -64,8 +69,6 @@ const DETERMINANT = {
 /** Forces and moment at the end over E·b and travel: `p_x`, `p_y`, `p_m`. */
 function loadSteps(way: 'across' | 'along', stiffness: number): readonly Step[] {
   const [x, y, m] = MINORS[way];
-  const step = (id: string, symbol: string, expression: string, unit: WorkingUnit, figure?: number) =>
-    formula({ ...SOURCE, id, symbol, expression, unit, ...(figure === undefined ? {} : { figure }) });
   const isAcross = way === 'across';
   return [
     step('fold-minor', 'c_x', x, '1/mm^2'),
@@ -117,7 +120,7 @@ export function foldedMovedSteps(asked: HandAsked<FoldedSizes>, way: 'across' | 
   return [
     ...END,
     ...turnSums(sizes.runs),
-    ...flexibilitySteps(),
+    ...FLEXIBILITIES,
     ...loadSteps(way, stiffness),
     ...strainSteps(asked, hardest, travelGiven(asked)),
   ];
