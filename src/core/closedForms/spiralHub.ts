@@ -20,6 +20,10 @@ export interface HubAnswer {
   readonly effort: number;
   /** Largest surface strain of any arm [1/rad] or [1/mm]. */
   readonly strain: number;
+  /** Where that is: which arm, from 0, and how far round from the hub [rad]. */
+  readonly hardest: { readonly arm: number; readonly angle: number };
+  /** Of one arm, times E·I, about the centre of the hub: C_xx, C_xy, C_yy [mm³], C_xm, C_ym [mm²], C_mm [mm]. */
+  readonly flexibility: Readonly<Record<'xx' | 'xy' | 'yy' | 'xm' | 'ym' | 'mm', number>>;
 }
 
 type Row = readonly [number, number, number];
@@ -31,6 +35,8 @@ interface Place {
   readonly normal: Row;
   /** Length of arm for each radian of its angle. */
   readonly speed: Mm;
+  /** From the hub [rad]. */
+  readonly angle: number;
 }
 
 const PLACES_PER_TURN = 64;
@@ -53,7 +59,8 @@ const PLACES_PER_TURN = 64;
  */
 export function hubMoved(hub: HubArms, drive: HubDrive): HubAnswer {
   const places = placesAlong(hub);
-  const one = inverse(complianceOf(places, hub.thickness));
+  const compliance = complianceOf(places, hub.thickness);
+  const one = inverse(compliance);
   const turns = Array.from({ length: hub.arms }, (_, k) => (2 * Math.PI * k) / hub.arms);
   const whole = turns.map((angle) => turned(one, angle)).reduce(add);
   const moved = movement(whole, drive);
@@ -61,7 +68,18 @@ export function hubMoved(hub: HubArms, drive: HubDrive): HubAnswer {
   // An arm bends most where it ends as often as between, and there the middle of a step is not near enough.
   const strained = [placeAt(hub, 0), ...places, placeAt(hub, 1)];
   const strains = turns.map((angle) => largestStrain(strained, times(one, back(moved, angle)), hub.thickness));
-  return { effort: drive === 'shifted' ? force[0] : force[2], strain: Math.max(...strains) };
+  const most = strains.reduce((largest, at, arm) => (at.strain > largest.strain ? { ...at, arm } : largest), {
+    strain: -Infinity,
+    angle: 0,
+    arm: 0,
+  });
+  const [[xx, xy, xm], [, yy, ym], [, , mm]] = compliance;
+  return {
+    effort: drive === 'shifted' ? force[0] : force[2],
+    strain: most.strain,
+    hardest: { arm: most.arm, angle: most.angle },
+    flexibility: { xx, xy, yy, xm, ym, mm },
+  };
 }
 
 /** An arm from the hub outwards, in equal steps of its angle, each told by its middle. */
@@ -84,6 +102,7 @@ function placeAt({ inner, outer, turns }: HubArms, share: number): Place {
     moment: [r * s, -r * c, 1],
     normal: [(a * c - r * s) / speed, (a * s + r * c) / speed, 0],
     speed,
+    angle: sweep * share,
   };
 }
 
@@ -102,12 +121,18 @@ function movement(stiffness: Matrix, drive: HubDrive): Row {
   return map(give[driven], (value) => value / give[driven][driven]);
 }
 
-function largestStrain(places: readonly Place[], force: Row, thickness: Mm): number {
-  const strains = places.map(
-    ({ moment, normal }) =>
-      (thickness / 2) * Math.abs(dot(moment, force)) + (thickness ** 2 / 12) * Math.abs(dot(normal, force)),
-  );
-  return Math.max(...strains);
+interface StrainedPlace {
+  readonly strain: number;
+  readonly angle: number;
+}
+
+function largestStrain(places: readonly Place[], force: Row, thickness: Mm): StrainedPlace {
+  return places
+    .map(({ moment, normal, angle }) => ({
+      strain: (thickness / 2) * Math.abs(dot(moment, force)) + (thickness ** 2 / 12) * Math.abs(dot(normal, force)),
+      angle,
+    }))
+    .reduce((most, place) => (place.strain > most.strain ? place : most));
 }
 
 const map = (row: Row, f: (value: number, at: number) => number): Row => [f(row[0], 0), f(row[1], 1), f(row[2], 2)];

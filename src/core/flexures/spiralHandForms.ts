@@ -1,15 +1,25 @@
 /** Hand forms of a hub on spiral arms: small movements of any spiral, and even bending of a long one. */
 import { bendingStrain } from '../closedForms/leafBending.ts';
 import { spiralStiffness } from '../closedForms/spiralArm.ts';
-import { hubMoved, type HubDrive } from '../closedForms/spiralHub.ts';
+import { hubMoved, type HubAnswer, type HubDrive } from '../closedForms/spiralHub.ts';
 import { asRad, type Mm } from '../units.ts';
 import type { HandForm } from './family.ts';
 import { armLength, type SpiralSizes } from './spiralSizes.ts';
 
 /** What was asked last, and its answer: strain and effort, and every amount, ask the same of one spiral, which takes a millisecond. */
-let last: { readonly key: string; readonly moved: ReturnType<typeof hubMoved> } | undefined;
+let last: { readonly key: string; readonly moved: HubAnswer } | undefined;
 
-function movedHub({ hub, ring, turns, arms }: SpiralSizes, thickness: Mm, drive: HubDrive) {
+/**
+ * How hard a hub is to move by little, and how its arms strain.
+ *
+ * @param sizes - of the spiral, checked [mm], turns and arms [-]
+ * @param thickness - of an arm [mm], > 0
+ * @param drive - how it is moved [-]
+ * @returns as `hubMoved`
+ *
+ * Source: unit-load-method.
+ */
+export function movedHub({ hub, ring, turns, arms }: SpiralSizes, thickness: Mm, drive: HubDrive): HubAnswer {
   const key = `${hub} ${ring} ${turns} ${arms} ${thickness} ${drive}`;
   if (last?.key === key) return last.moved;
   const moved = hubMoved({ inner: hub / 2, outer: ring / 2, turns, arms, thickness }, drive);
