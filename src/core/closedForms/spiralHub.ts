@@ -67,12 +67,9 @@ export function hubMoved(hub: HubArms, drive: HubDrive): HubAnswer {
   const force = times(whole, moved);
   // An arm bends most where it ends as often as between, and there the middle of a step is not near enough.
   const strained = [placeAt(hub, 0), ...places, placeAt(hub, 1)];
-  const strains = turns.map((angle) => largestStrain(strained, times(one, back(moved, angle)), hub.thickness));
-  const most = strains.reduce((largest, at, arm) => (at.strain > largest.strain ? { ...at, arm } : largest), {
-    strain: -Infinity,
-    angle: 0,
-    arm: 0,
-  });
+  const most = turns
+    .map((angle, arm) => ({ arm, ...largestStrain(strained, times(one, back(moved, angle)), hub.thickness) }))
+    .reduce((largest, at) => (at.strain > largest.strain ? at : largest));
   const [[xx, xy, xm], [, yy, ym], [, , mm]] = compliance;
   return {
     effort: drive === 'shifted' ? force[0] : force[2],

@@ -100,16 +100,18 @@ function feltBy(drive: HubDrive, hub: HubAnswer, { sizes }: Spiral): Felt {
   return { steps: [alone], forces: { x: 'P_x' }, whole: 'P_x', inputs: [] };
 }
 
+function woundStep(id: string, symbol: string, expression: string, put: readonly Given[] = []): Step {
+  return formula({ id, symbol, expression, given: put, unit: 'mm', source: 'spiral-arm' });
+}
+
 /** Where an arm is strained most: `x_p` and `y_p` from the centre of the hub. */
 function placeSteps({ hardest }: HubAnswer, { sizes }: Spiral): readonly Step[] {
   const wound = [given('d_0', sizes.hub, 'mm', 'size'), given('d_1', sizes.ring, 'mm', 'size')];
-  const spread = (id: string, symbol: string, expression: string, put: readonly Given[] = []) =>
-    formula({ id, symbol, expression, given: put, unit: 'mm', source: 'spiral-arm' });
   return [
-    spread('arm-pitch', 'a', '(d_1 - d_0) / (4 * pi * n_u)', [...wound, given('n_u', sizes.turns, '', 'size')]),
-    spread('arm-radius', 'r_p', 'd_0 / 2 + a * φ', [given('φ', hardest.angle, '', 'summed')]),
-    spread('arm-x', 'x_p', 'r_p * cos(φ)'),
-    spread('arm-y', 'y_p', 'r_p * sin(φ)'),
+    woundStep('arm-pitch', 'a', '(d_1 - d_0) / (4 * pi * n_u)', [...wound, given('n_u', sizes.turns, '', 'size')]),
+    woundStep('arm-radius', 'r_p', 'd_0 / 2 + a * φ', [given('φ', hardest.angle, '', 'summed')]),
+    woundStep('arm-x', 'x_p', 'r_p * cos(φ)'),
+    woundStep('arm-y', 'y_p', 'r_p * sin(φ)'),
   ];
 }
 
