@@ -91,7 +91,9 @@ function Law({ demo, words, told }: Props) {
   return (
     <>
       <DemoWorking lines={workingSaid(demo.id, told)} head={DEMO.working('B')} aid={DEMO.workingAid} />
-      {plan && <LawPlot {...{ plan, name, aid, across, counts }} tableHeads={['joint', across, name]} />}
+      {plan && (
+        <LawPlot number={2} own="B" {...{ plan, name, aid, across, counts }} tableHeads={['joint', across, name]} />
+      )}
     </>
   );
 }

@@ -10,7 +10,7 @@ import { DEMO } from '../../text/lessonDemoText.ts';
 import type { DemoWords, Told } from '../../text/lessonDemoWords.ts';
 import type { Step } from './demoState.ts';
 import { DemoRow } from './DemoRow.tsx';
-import { roomOf } from './picture.ts';
+import { roomOf } from './roomOf.ts';
 import { INSET_ROOM } from './RootInset.tsx';
 import { rowsPlan } from './rowPlan.ts';
 

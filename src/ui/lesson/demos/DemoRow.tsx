@@ -1,23 +1,18 @@
-import { useId, useMemo } from 'react';
+import { useMemo } from 'react';
 import type { Assessment } from '../../../core/design/assessment.ts';
-import { allowableNamed } from '../../../core/design/allowables.ts';
 import type { Demo, Letter } from '../../../core/lesson/demos/demo.ts';
 import { standingOf } from '../../../core/lesson/demos/standing.ts';
 import { MarkShape } from '../../app/MarkShape.tsx';
 import { gridOf } from '../../drawing/ground.ts';
 import { MarksView } from '../../drawing/MarksView.tsx';
 import { NO_MARKS, together } from '../../drawing/marks.ts';
-import { runsPath } from '../../drawing/paths.ts';
-import type { RampStops } from '../../drawing/ramp.ts';
 import { FRAME, type Sheet } from '../../drawing/sheet.ts';
-import { movedMembers } from '../../drawing/solved/movedPaths.ts';
-import { MovedLayer } from '../../drawing/solved/MovedLayer.tsx';
-import type { StateNow } from '../../drawing/solved/state.ts';
 import { DEMO, lifeShort, STANDS } from '../../text/lessonDemoText.ts';
 import type { DemoWords, Told } from '../../text/lessonDemoWords.ts';
 import { length, percent, type LengthUnit } from '../../text/numbers.ts';
 import type { Step } from './demoState.ts';
-import { filmOf, type Picture } from './picture.ts';
+import { MovedPicture, stopsFor } from '../MovedPicture.tsx';
+import { filmOf, type Picture } from '../picture.ts';
 import { RootInset } from './RootInset.tsx';
 import { lengthMarks, turnMarks } from './rowMarks.ts';
 
@@ -34,24 +29,6 @@ interface Props {
   readonly share: number;
   /** Room right of the picture; 0 where it is read under it [px]. */
   readonly beside: number;
-}
-
-/** The ramp ends at so many times the strain at which the filament stays bent, as on the drawing of a joint. */
-const RAMP_END = 1.6;
-
-function stopsFor(a: Assessment): RampStops {
-  const [repeated, bent] = (['repeated', 'yield'] as const).map((name) => allowableNamed(a.allowables, name).limit);
-  return { repeated: repeated ?? 0, yield: bent ?? 0, full: RAMP_END * (bent ?? 0) };
-}
-
-const none = (values: Float64Array) => new Float64Array(values.length);
-
-/** The same shapes with nothing said of their strain. */
-function without(state: StateNow): StateNow {
-  return {
-    ...state,
-    shapes: state.shapes.map((shape) => ({ ...shape, left: none(shape.left), right: none(shape.right) })),
-  };
 }
 
 /** One joint of a demonstration: its picture, and what is read of it. */
@@ -95,7 +72,7 @@ function RowPicture({ demo, told, letter, a, drawn, sheet, level, share }: Props
   const letterAt = { x: 18, y: 0 };
   return (
     <svg
-      className={level === 1 ? 'demo-picture no-strain' : 'demo-picture'}
+      className={level === 1 ? 'lesson-picture no-strain' : 'lesson-picture'}
       aria-hidden="true"
       width={width}
       height={bottom - top}
@@ -110,7 +87,7 @@ function RowPicture({ demo, told, letter, a, drawn, sheet, level, share }: Props
         </text>
       )}
       <g
-        className={letter === 'B' ? 'demo-letter own' : 'demo-letter'}
+        className={letter === 'B' ? 'lesson-letter own' : 'lesson-letter'}
         transform={`translate(${letterAt.x} ${letterAt.y})`}
       >
         <circle r="11" />
@@ -129,37 +106,16 @@ interface MovedProps extends Pick<Props, 'demo' | 'a' | 'level' | 'share'> {
 }
 
 function Moved({ demo, picture, a, sheet, level, share, unit }: MovedProps) {
-  const id = useId();
   const { posed } = picture;
-  const stops = useMemo(() => stopsFor(posed.a), [posed]);
-  const state = useMemo(() => (level === 1 ? without(picture.now) : picture.now), [picture, level]);
-  const rest = useMemo(
-    () => ({
-      still: posed.pads
-        .filter(({ moves }) => !moves)
-        .map(({ loops }) => runsPath(sheet, loops, true))
-        .join(''),
-      moving: posed.pads
-        .filter(({ moves }) => moves)
-        .map(({ loops }) => runsPath(sheet, loops, true))
-        .join(''),
-      members: movedMembers(posed, sheet, without(posed.rest), stops).plain,
-    }),
-    [posed, sheet, stops],
-  );
   const marks = level > 1 ? marksOf(demo, picture, a, sheet, unit) : { marks: NO_MARKS, centre: '' };
   return (
     <>
-      <pattern id={id} width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-        <path className="Lh" d="M3.5 0V7" />
-      </pattern>
-      <path d={rest.still} fill={`url(#${id})`} fillRule="evenodd" />
-      <path className="W still" d={rest.still} />
-      <path className="Lh at-rest" d={rest.moving + rest.members} />
-      <MovedLayer scene={posed} sheet={sheet} state={state} stops={stops} />
+      <MovedPicture picture={picture} sheet={sheet} isPlain={level === 1} />
       <path className="Ca" d={marks.centre} />
       <MarksView marks={marks.marks} />
-      {demo.looksAtRoot === true && <RootInset a={posed.a} {...{ sheet, stops, share }} withStrain={level > 1} />}
+      {demo.looksAtRoot === true && (
+        <RootInset a={posed.a} stops={stopsFor(posed.a)} {...{ sheet, share }} withStrain={level > 1} />
+      )}
     </>
   );
 }

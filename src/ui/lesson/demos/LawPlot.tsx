@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import { Axes, Grid } from '../../charts/Axes.tsx';
 import { AxisFigure } from '../../charts/AxisFigure.tsx';
+import type { Letter } from '../../../core/lesson/demos/demo.ts';
 import type { Frame } from '../../charts/frame.ts';
 import { LINE_WEIGHT, placeLabels, type LabelWish, type Spot } from '../../charts/labels.ts';
 import { pathOf } from '../../charts/paths.ts';
@@ -10,10 +11,14 @@ import { PointTable } from '../../charts/PointTable.tsx';
 import { BallMarks } from '../../charts/solved/BallMarks.tsx';
 import { inkOf, markBox } from '../../charts/spots.ts';
 import { LIMIT_WORDS, READING_KEYS } from '../../text/chartText.ts';
-import type { PlotPlan } from './plot.ts';
+import type { PlacedPoint, PlotPlan } from './plot.ts';
 
 interface Props {
+  /** Of the figure. */
+  readonly number: number;
   readonly plan: PlotPlan;
+  /** The joint that is drawn in pencil, where there is one. */
+  readonly own?: Letter | undefined;
   readonly name: string;
   readonly aid: string;
   readonly across: string;
@@ -25,11 +30,11 @@ interface Props {
 const BAND_WORDS = { few: LIMIT_WORDS.single, set: LIMIT_WORDS.yield } as const;
 
 /** The law of a demonstration, with its joints as lettered points. */
-export function LawPlot({ plan, name, aid, across, counts, tableHeads }: Props) {
+export function LawPlot({ number, plan, own, name, aid, across, counts, tableHeads }: Props) {
   const { x, y, read, grid, points } = plan;
   return (
     <AxisFigure
-      number={2}
+      number={number}
       name={name}
       aid={aid}
       how={READING_KEYS}
@@ -38,7 +43,7 @@ export function LawPlot({ plan, name, aid, across, counts, tableHeads }: Props) 
       grid={grid}
       start={points.at(-1)?.x ?? x.span[0]}
       read={read}
-      renderPlot={(frame) => <Plot plan={plan} frame={frame} across={across} counts={counts} />}
+      renderPlot={(frame) => <Plot {...{ plan, own, frame, across, counts }} />}
     >
       <PointTable
         caption={name}
@@ -60,7 +65,7 @@ type Placed<T> = T & { readonly x: number; readonly y: number };
 type PlanPoint = PlotPlan['points'][number];
 
 /** Places beside a point, best first. */
-function besidePoint({ x, y }: { readonly x: number; readonly y: number }): readonly Spot[] {
+function besidePoint({ x, y }: PlacedPoint): readonly Spot[] {
   return [
     { x: x + 10, y: y - 8, anchor: 'start' },
     { x: x - 10, y: y - 8, anchor: 'end' },
@@ -73,8 +78,8 @@ function besidePoint({ x, y }: { readonly x: number; readonly y: number }): read
 
 /** Words of the points, of what the upright axis counts in, and of the bands, in the order of what matters. */
 function wishesOf(
-  { bands }: PlotPlan,
-  { box, y }: Frame,
+  { bands, names = [] }: PlotPlan,
+  { box, x, y }: Frame,
   points: readonly Placed<PlanPoint>[],
   counts: string,
 ): readonly LabelWish[] {
@@ -91,6 +96,13 @@ function wishesOf(
       spots: besidePoint(point),
     })),
     ...(counts === '' ? [] : [unit]),
+    ...names.map((name): LabelWish => ({
+      key: `name ${name.key}`,
+      text: name.text,
+      look: 'quiet',
+      spare: true,
+      spots: besidePoint({ x: x(name.x), y: y(name.y) }),
+    })),
     ...bands.map(({ name, from, to }): LabelWish => ({
       key: name,
       text: BAND_WORDS[name],
@@ -111,11 +123,11 @@ function Bands({ plan: { bands }, frame: { box, y } }: Pick<PlotProps, 'plan' | 
   ));
 }
 
-interface PlotProps extends Pick<Props, 'plan' | 'across' | 'counts'> {
+interface PlotProps extends Pick<Props, 'plan' | 'own' | 'across' | 'counts'> {
   readonly frame: Frame;
 }
 
-function Plot({ plan, frame, across, counts }: PlotProps) {
+function Plot({ plan, own, frame, across, counts }: PlotProps) {
   const id = useId();
   const { box } = frame;
   const place = <T extends { readonly x: number; readonly y: number }>(point: T): Placed<T> => ({
@@ -139,11 +151,13 @@ function Plot({ plan, frame, across, counts }: PlotProps) {
           <path key={key} className={lookOf(isOwn, isGuided === true)} d={pathOf(drawn)} />
         ))}
       </g>
-      <path className="law-drops" d={points.map(({ x, y }) => `M${x} ${box.bottom}V${y}H${box.left}`).join('')} />
+      {own !== undefined && (
+        <path className="law-drops" d={points.map(({ x, y }) => `M${x} ${box.bottom}V${y}H${box.left}`).join('')} />
+      )}
       <Axes frame={frame} {...ticks} name={across} />
       <BallMarks marks={balls} />
       {points.map(({ letter, x, y }) => (
-        <circle key={letter} className={letter === 'B' ? 'law-point own' : 'law-point'} cx={x} cy={y} r="5" />
+        <circle key={letter} className={letter === own ? 'law-point own' : 'law-point'} cx={x} cy={y} r="5" />
       ))}
       <PlacedLabels labels={placeLabels(wishesOf(plan, frame, points, counts), { inks, marks }, box)} />
     </>

@@ -25,6 +25,8 @@ export interface PlotPlan {
   }[];
   readonly bands: readonly { readonly name: 'few' | 'set'; readonly from: number; readonly to: number }[];
   readonly points: readonly (PlacedPoint & { readonly letter: Letter; readonly text: string })[];
+  /** Words at a place of a curve, where they find room. */
+  readonly names?: readonly (PlacedPoint & { readonly key: string; readonly text: string })[];
   readonly balls: readonly (PlacedPoint & Pick<WayMark, 'kind'>)[];
   /** What is read at a place across: its words, and its height. */
   readonly read: (x: number) => { readonly text: string; readonly height?: number };

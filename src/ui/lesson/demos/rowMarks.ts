@@ -6,7 +6,7 @@ import type { Label } from '../../drawing/lettering.ts';
 import { onSheet, pair, type Sheet } from '../../drawing/sheet.ts';
 import { padLength } from '../../../core/flexures/commonSizes.ts';
 import { angle as angleText } from '../../text/numbers.ts';
-import type { Picture } from './picture.ts';
+import type { Picture } from '../picture.ts';
 
 /** Under the lowest of the pad stands the dimension line [px]. */
 const BELOW = 22;

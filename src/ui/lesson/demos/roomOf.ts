@@ -1,5 +1,4 @@
-/** What there is to draw of each joint of a demonstration, and how much room it may come to need. */
-import type { Assessment } from '../../../core/design/assessment.ts';
+/** How much room each joint of a demonstration may come to need. */
 import type { Joint } from '../../../core/design/joint.ts';
 import { understand } from '../../../core/design/understand.ts';
 import { mechanicsOf } from '../../../core/flexures/networks.ts';
@@ -7,33 +6,9 @@ import { bounds, type Bounds } from '../../../core/geometry/flatten.ts';
 import type { Demo, Handle, Values } from '../../../core/lesson/demos/demo.ts';
 import { startOf } from '../../../core/lesson/demos/handles.ts';
 import { assessOnce } from '../../joints/assessOnce.ts';
-import { sceneOf, type Posed } from '../../drawing/solved/scene.ts';
-import { stateAt, type StateNow } from '../../drawing/solved/state.ts';
-import { boundsOf, edgesIn } from '../../drawing/solved/swept.ts';
-import { rolled } from './rolled.ts';
-
-/** A joint as there is to draw of it, and its state when it is moved by a share of its amount. */
-export interface Film {
-  readonly posed: Posed;
-  readonly stateAt: (share: number) => StateNow;
-}
-
-/** One state of it. */
-export interface Picture {
-  readonly posed: Posed;
-  readonly now: StateNow;
-}
-
-/** What there is to draw of a joint; nothing where it has to be solved and is not yet. */
-export function filmOf(a: Assessment): Film | undefined {
-  if (a.travel) return rolled(a);
-  const { solved } = a;
-  if (!solved) return undefined;
-  return { posed: sceneOf(a, solved), stateAt: (share) => stateAt(solved, a.joint.movement.amount * share) };
-}
-
-/** States of a roll that reach farthest lie among these. */
-const LOOKS: readonly number[] = [0, 0.5, 1];
+import { boundsOf } from '../../drawing/solved/swept.ts';
+import { reachOfFilm } from '../picture.ts';
+import { rolled } from '../rolled.ts';
 
 function union(all: readonly Bounds[]): Bounds {
   return boundsOf(
@@ -50,8 +25,7 @@ function reachOf(joint: Joint): Bounds | undefined {
   if (!assessed.ok) return undefined;
   const a = assessed.value;
   if (!a.travel) return carriedReach(joint);
-  const { posed, stateAt: at } = rolled(a);
-  return boundsOf(LOOKS.flatMap((share) => edgesIn(posed, at(share))));
+  return reachOfFilm(rolled(a));
 }
 
 function carriedReach(joint: Joint): Bounds | undefined {

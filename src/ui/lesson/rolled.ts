@@ -1,11 +1,11 @@
 /** Leaves that roll to an arc, one or several in a row, as a scene: what the solver would say of them, in closed form and at once. */
-import type { MemberShape, Pose } from '../../../core/beam/answer.ts';
-import type { Assessment } from '../../../core/design/assessment.ts';
-import { mechanicsOf } from '../../../core/flexures/networks.ts';
-import { flatten } from '../../../core/geometry/flatten.ts';
-import type { Mm } from '../../../core/units.ts';
-import type { Posed } from '../../drawing/solved/scene.ts';
-import type { StateNow } from '../../drawing/solved/state.ts';
+import type { MemberShape, Pose } from '../../core/beam/answer.ts';
+import type { Assessment } from '../../core/design/assessment.ts';
+import { mechanicsOf } from '../../core/flexures/networks.ts';
+import { flatten } from '../../core/geometry/flatten.ts';
+import type { Mm } from '../../core/units.ts';
+import type { Posed } from '../drawing/solved/scene.ts';
+import type { StateNow } from '../drawing/solved/state.ts';
 
 /** How far a chord may lie from its arc [mm]. */
 const TOLERANCE: Mm = 0.004;
