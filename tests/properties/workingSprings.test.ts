@@ -5,7 +5,7 @@ import '../support/seed.ts';
 import { DRIVEN } from '../support/families.ts';
 import { anyJoint, workingFaults } from '../support/workedJoints.ts';
 
-const KINDS = ['parallelLeaves', 'foldedLeaf', 'spiral', 'toggle'];
+const KINDS = ['parallelLeaves', 'foldedLeaf', 'spiral', 'snapArch', 'toggle'];
 const CASES = 300;
 /** Sizes are drawn one by one, so that many joints are refused: of those that are left, enough. */
 const AT_LEAST = 30;

@@ -6,6 +6,7 @@ import { FOLDED_LEAF_WORKING } from './kinds/foldedLeaf.ts';
 import { NECK_WORKING } from './kinds/neck.ts';
 import { PARALLEL_LEAVES_WORKING } from './kinds/parallelLeaves.ts';
 import { SLIT_PANEL_WORKING } from './kinds/slitPanel.ts';
+import { SNAP_ARCH_WORKING } from './kinds/snapArch.ts';
 import { SPIRAL_WORKING } from './kinds/spiral.ts';
 import { STRAIGHT_LEAF_WORKING } from './kinds/straightLeaf.ts';
 import { TOGGLE_WORKING } from './kinds/toggle.ts';
@@ -20,6 +21,7 @@ const KIND_WORKINGS = [
   SLIT_PANEL_WORKING,
   PARALLEL_LEAVES_WORKING,
   FOLDED_LEAF_WORKING,
+  SNAP_ARCH_WORKING,
   SPIRAL_WORKING,
   TOGGLE_WORKING,
 ] as unknown as readonly KindWorking[];

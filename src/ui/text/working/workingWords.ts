@@ -6,6 +6,7 @@ import { NECK_WORDS } from './neckWords.ts';
 import { PARALLEL_LEAVES_WORDS } from './parallelLeavesWords.ts';
 import { SHARED_WORDS } from './sharedWords.ts';
 import { SLIT_PANEL_WORDS } from './slitPanelWords.ts';
+import { SNAP_ARCH_WORDS } from './snapArchWords.ts';
 import { SPIRAL_WORDS } from './spiralWords.ts';
 import { STRAIGHT_LEAF_WORDS } from './straightLeafWords.ts';
 import { TOGGLE_WORDS } from './toggleWords.ts';
@@ -21,6 +22,7 @@ const KIND_WORDS: Readonly<Record<string, WorkingWords>> = {
   slitPanel: SLIT_PANEL_WORDS,
   parallelLeaves: PARALLEL_LEAVES_WORDS,
   foldedLeaf: FOLDED_LEAF_WORDS,
+  snapArch: SNAP_ARCH_WORDS,
   spiral: SPIRAL_WORDS,
   toggle: TOGGLE_WORDS,
 };
