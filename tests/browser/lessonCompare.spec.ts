@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { expect, tabTo, test, violations } from './support.ts';
+import { demoJoint, expect, openWith, tabTo, test, violations } from './support.ts';
 
 async function open(page: Page, address = '#lesson/compare'): Promise<void> {
   await page.goto(`/${address}`);
@@ -25,24 +25,18 @@ test('four joints stand side by side at one scale, by their letters', async ({ p
 });
 
 test('what is drawn of a leaf twice as long is that much longer', async ({ page }) => {
-  await page.goto('/#joints');
-  await page.getByRole('button', { name: 'Duplicate' }).click();
-  const length = page.getByRole('main').getByRole('spinbutton', { name: 'Flexing length', exact: true });
-  await length.fill('24');
-  await length.press('Enter');
-  await page.goto('/#lesson/compare');
+  const flap = demoJoint();
+  await openWith(page, { ...flap, id: 'long', name: 'Long flap', sizes: { ...flap.sizes, length: 24 } });
+  // A joint from a link is open, and the first of those that are shown.
+  await page.getByRole('link', { name: 'Lesson' }).click();
+  await page.getByRole('link', { name: 'Side by side' }).click();
   await expect(page.locator('.compare-head')).toHaveCount(4);
-  const boxes = page.getByRole('checkbox');
-  for (const name of await page.locator('.compare-head a').allTextContents()) {
-    if (!name.startsWith('Rain-flap hinge')) await page.getByRole('checkbox', { name, exact: true }).uncheck();
-  }
-  await page.getByRole('checkbox', { name: 'Rain-flap hinge', exact: true }).check();
-  expect(await boxes.count()).toBeGreaterThan(4);
-  await expect(page.locator('.compare-head')).toHaveCount(2);
+  for (const name of (await heads(page)).slice(1)) await page.getByRole('checkbox', { name, exact: true }).uncheck();
+  await page.getByRole('checkbox', { name: flap.name, exact: true }).check();
+  await expect(page.locator('.compare-head a')).toHaveText(['Long flap', flap.name]);
   const [long, short] = [await drawnWidth(page, 0), await drawnWidth(page, 1)];
-  const scale = Number(
-    /(\d+(?:\.\d+)?)\s*:\s*(\d+)/.exec((await page.locator('.pictured').textContent()) ?? '')?.[1] ?? 1,
-  );
+  const said = (await page.locator('.pictured').textContent()) ?? '';
+  const scale = Number(/(\d+)\s*:\s*1/.exec(said)?.[1]);
   // 12 mm more of leaf at this scale; half a px is what the browser rounds boxes to.
   expect(Math.abs(long - short - (12 * scale * 96) / 25.4)).toBeLessThan(0.5);
   await expect(page.getByRole('row', { name: /Flexing length/ })).toContainText('0.5');

@@ -11,6 +11,9 @@ import { answered } from '../../support/solvedJoints.ts';
 const { joints } = demoPart();
 const ids = joints.map(({ id }) => id);
 
+const box = (width: number, height: number) => ({ left: 0, right: width, top: height / 2, bottom: -height / 2 });
+const row = (name: string) => COMPARE_ROWS.find((one) => one.name === name)!;
+
 describe('which joints stand side by side', () => {
   it('takes those that the address names, in its order, and passes over those that are gone', () => {
     const asked = idsText([ids[2] ?? '', 'gone', ids[0] ?? '']);
@@ -41,8 +44,6 @@ describe('which joints stand side by side', () => {
 });
 
 describe('columns at one scale', () => {
-  const box = (width: number, height: number) => ({ left: 0, right: width, top: height / 2, bottom: -height / 2 });
-
   it('takes the largest scale at which the largest of them fits', () => {
     const one = columnsOf([box(40, 5), box(4, 5)], 220, 4);
     expect(one.scale).toBe(1);
@@ -61,7 +62,6 @@ describe('columns at one scale', () => {
 
 describe('the table', () => {
   const a = assessed(LEAF);
-  const row = (name: string) => COMPARE_ROWS.find((one) => one.name === name)!;
 
   it('says how many times that of A: half the length, twice the strain', () => {
     const b = assessed(changed(LEAF, { sizes: { length: 6 } }));

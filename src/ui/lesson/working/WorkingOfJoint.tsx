@@ -44,7 +44,7 @@ export function WorkingOfJoint({ assessment }: { readonly assessment: Assessment
       <p className="in-units">{WORKING.units}</p>
       {parts.map(({ id, steps }) => (
         <section key={id} className="part" aria-labelledby={`working-${id}`}>
-          <h3 id={`working-${id}`}>{WORKING_SECTIONS[id]}</h3>
+          <h2 id={`working-${id}`}>{WORKING_SECTIONS[id]}</h2>
           <ol className="steps-of-working">
             {steps.map((one) => (
               <WorkingStep key={one.step.symbol} family={family} worked={one} />

@@ -16,7 +16,7 @@ export function WorkingStep({ family, worked: { step, outcome, scope } }: Props)
   const name = words?.name ?? step.id;
   return (
     <li className="step">
-      <h4>{name}</h4>
+      <h3>{name}</h3>
       <StepFormula {...{ step, scope, outcome }} label={name} />
       <PutIn family={family} inputs={step.given} />
       <div className="trust">
