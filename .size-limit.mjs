@@ -30,12 +30,17 @@ const LEAF = [...FIRST, 'Ways', 'Curves', 'UnderCurves', 'HowSure', 'Foot'];
 
 export default [
   entry('script of the first screen, with the drawing', '150 kB', ...FIRST),
-  entry('all that the sheet of a leaf loads', '247 kB', ...LEAF),
-  entry('all that any sheet loads', '305 kB', ...LEAF, 'everyKind', 'SolvedDrawing', 'SolvedCurves', 'ScalingTable'),
+  entry('all that the sheet of a leaf loads', '252 kB', ...LEAF),
+  entry('all that any sheet loads', '314 kB', ...LEAF, 'everyKind', 'SolvedDrawing', 'SolvedCurves', 'ScalingTable'),
   entry('all that the place of filaments loads', '186 kB', 'first', 'FilamentsPlace'),
   entry('all that the place of part files loads', '250 kB', 'first', 'MeshPlace'),
   entry('all that the Toolpath place loads', '236 kB', 'first', 'ToolpathPlace'),
-  entry('all that the Tests place loads', '312 kB', 'first', 'TestsPlace'),
+  entry('all that the Tests place loads', '315 kB', 'first', 'TestsPlace'),
+  entry('all that a demonstration loads', '245 kB', 'first', 'LessonPlace', 'DemoPage'),
+  entry('all that an exercise page loads', '212 kB', 'first', 'LessonPlace', 'ExercisePage'),
+  entry('all that the working of a joint loads', '302 kB', 'first', 'LessonPlace', 'WorkingPage'),
+  entry('all that joints side by side load', '228 kB', 'first', 'LessonPlace', 'ComparePage'),
+  entry('all that the summary of a joint loads', '230 kB', 'first', 'LessonPlace', 'SummaryPage'),
   entry('all that the finder loads', '206 kB', 'first', 'Choosing', 'Finder'),
   entry('the solver in its worker', '85 kB', 'solve.worker'),
 ];
