@@ -17,16 +17,24 @@ function sideCurvature(form: ArchForm, place: number): number {
   return mode ** 2 * Math.cos(mode * place) - 2 * mode * Math.sin(mode * place);
 }
 
+/** Where an arch is strained most on its way. */
+export interface ArchHardest {
+  /** ε·L²/(t·h). */
+  readonly factor: number;
+  readonly state: ArchState;
+  /** From either wall, as a share of the span, up to a half. */
+  readonly place: number;
+}
+
 /** Largest change of curvature along an arch, in h/L²; the side mode may have either sign, so half the arch is enough. */
-function largestBending(state: ArchState, form: ArchForm): number {
+function largestBending(state: ArchState, form: ArchForm): { readonly bending: number; readonly place: number } {
   const amplitudes = MODES.map((mode, j) =>
     j === 0 ? state.first - 0.5 : (-4 * state.force) / (mode ** 2 * (mode ** 2 - state.compression)),
   );
-  const bending = PLACES.map((place, i) => {
+  return PLACES.map((place, i) => {
     const symmetric = amplitudes.reduce((sum, amplitude, j) => sum + amplitude * (CURVATURES[i]?.[j] ?? 0), 0);
-    return Math.abs(symmetric) + Math.abs(state.side * sideCurvature(form, place));
-  });
-  return Math.max(...bending);
+    return { bending: Math.abs(symmetric) + Math.abs(state.side * sideCurvature(form, place)), place };
+  }).reduce((most, one) => (one.bending > most.bending ? one : most));
 }
 
 /**
@@ -45,28 +53,42 @@ function largestBending(state: ArchState, form: ArchForm): number {
  * @example archStrainFactor(8, 'double') // → 33.6
  */
 export function archStrainFactor(ratio: number, form: ArchForm, travel = 2): number {
-  const key = `${ratio} ${form} ${travel}`;
-  const factor = known.get(key) ?? strainFactor(ratio, form, travel);
-  // A curve over the span asks for one ratio a hundred times, so a few are remembered; the oldest goes first.
-  known.delete(key);
-  known.set(key, factor);
-  const [oldest] = known.keys();
-  if (known.size > REMEMBERED && oldest !== undefined) known.delete(oldest);
-  return factor;
+  return archHardest(ratio, form, travel).factor;
 }
 
-const known = new Map<string, number>();
+/**
+ * The state on the way to a travel, and the place along the arch, where its strain is largest.
+ *
+ * @param ratio - Q = h/t [-], > 0
+ * @param form - how it is kept from leaning [-]
+ * @param travel - Δ = d/h up to which it is pushed [-], 0 to 2
+ * @returns factor of the strain, state and place [-]
+ *
+ * Source: shallow-arch.
+ * @example archHardest(8, 'double', 2).factor // → 33.6
+ */
+export function archHardest(ratio: number, form: ArchForm, travel: number): ArchHardest {
+  const key = `${ratio} ${form} ${travel}`;
+  const hardest = known.get(key) ?? hardestOnTheWay(ratio, form, travel);
+  // A curve over the span asks for one ratio a hundred times, so a few are remembered; the oldest goes first.
+  known.delete(key);
+  known.set(key, hardest);
+  const [oldest] = known.keys();
+  if (known.size > REMEMBERED && oldest !== undefined) known.delete(oldest);
+  return hardest;
+}
+
+const known = new Map<string, ArchHardest>();
 const REMEMBERED = 32;
 
-function strainFactor(ratio: number, form: ArchForm, travel: number): number {
+function hardestOnTheWay(ratio: number, form: ArchForm, travel: number): ArchHardest {
   const path = archPath(ratio, form);
   const end = alongAtTravel(ratio, form, travel);
-  let largest = 0;
-  for (let k = 0; k <= LOOKS; k++) {
+  return Array.from({ length: LOOKS + 1 }, (_, k) => {
     const state = path((end * k) / LOOKS);
-    largest = Math.max(largest, largestBending(state, form) / 2 + state.compression / (12 * ratio));
-  }
-  return largest;
+    const { bending, place } = largestBending(state, form);
+    return { factor: bending / 2 + state.compression / (12 * ratio), state, place };
+  }).reduce((most, one) => (one.factor > most.factor ? one : most));
 }
 
 /**

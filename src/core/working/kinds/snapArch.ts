@@ -1,6 +1,6 @@
 import { archAtTravel } from '../../closedForms/archAtTravel.ts';
 import { MODES, SIDE_MODE, type ArchForm, type ArchState } from '../../closedForms/archModes.ts';
-import { archStrainFactor } from '../../closedForms/archStrain.ts';
+import { archHardest } from '../../closedForms/archStrain.ts';
 import { flexing, formOf, type SnapArchSizes } from '../../flexures/snapArchSizes.ts';
 import { modulusGiven } from '../asked.ts';
 import type { HandAsked, HandSteps, KindWorking } from '../kindWorking.ts';
@@ -65,9 +65,12 @@ function compressionStep(form: ArchForm): Step {
     : step('arch-aside-free', 'n_c', 'N_w^2', [given('N_w', SIDE_MODE.free, '', 'constant')]);
 }
 
+/** Column modes of a clamped leaf but for the first: 6π, 10π, … */
+const HIGHER_MODES = { symbol: 'N_j', values: MODES.slice(1), unit: '', from: 'constant' } as const;
+
 /** The thirty modes that a load in the middle takes, the first by itself: `s_g`, `s_q`, and its fall of force `s_f`. */
 function modeSteps(put: readonly Given[]): readonly Step[] {
-  const over = { symbol: 'N_j', values: MODES.slice(1), unit: '', from: 'constant' } as const;
+  const over = HIGHER_MODES;
   return [
     sum({
       ...SOURCE,
@@ -145,24 +148,58 @@ function asideSteps({ side }: ArchState, form: ArchForm): readonly Step[] {
   return [left, amplitude];
 }
 
+/** Where on the way it is strained most: c = ½·|Δκ|·L²/h + n/(12·Q), the symbol `c_a`. */
+function hardestSteps(ratio: number, form: ArchForm, travel: number): readonly Step[] {
+  const { factor, state, place } = archHardest(ratio, form, travel);
+  const found = [given('n_m', state.compression, '', 'summed'), given('A_m', state.first, '', 'summed')];
+  const hasSide = state.side > 0;
+  return [
+    step('hardest-force', 'Φ_m', '2 * pi^4 - pi^2 * (4 * pi^2 - n_m) * A_m', found),
+    step('hardest-first', 'w_1', '4 * pi^2 * (A_m - 1 / 2) * cos(2 * pi * x_m)', [given('x_m', place, '', 'summed')]),
+    sum({
+      ...SOURCE,
+      id: 'hardest-modes',
+      symbol: 'w_j',
+      expression: '-4 * Φ_m * cos(N_j * x_m) / (N_j^2 - n_m)',
+      over: HIGHER_MODES,
+      unit: '',
+    }),
+    ...(hasSide ? [sideBendStep(state, form)] : []),
+    formula({
+      ...SOURCE,
+      id: hasSide ? 'hardest-aside' : 'hardest-upright',
+      symbol: 'c_a',
+      expression: `(abs(w_1 + w_j)${hasSide ? ' + abs(w_s)' : ''}) / 2 + n_m / (12 * Q_a)`,
+      unit: '',
+      figure: factor,
+    }),
+  ];
+}
+
+function sideBendStep({ side }: ArchState, form: ArchForm): Step {
+  const put = [given('A_s', side, '', 'summed')];
+  if (form === 'double') return step('side-double', 'w_s', 'A_s * (4 * pi)^2 * cos(4 * pi * x_m)', put);
+  const mode = given('N_w', SIDE_MODE.free, '', 'constant');
+  return step('side-free', 'w_s', 'A_s * (N_w^2 * cos(N_w * x_m) - 2 * N_w * sin(N_w * x_m))', [...put, mode]);
+}
+
 function archSteps(formOfArch: (sizes: SnapArchSizes) => ArchForm): HandSteps<SnapArchSizes> {
   return (asked) => {
     const { sizes, thickness, amount, byHand, assessment } = asked;
     const form = formOfArch(sizes);
     const ratio = sizes.rise / thickness;
     const travel = amount / sizes.rise;
-    const factor = archStrainFactor(ratio, form, travel);
-    const { inputs, factor: beside } = togetherGiven(sizes.sideBySide);
+    const { inputs, factor } = togetherGiven(sizes.sideBySide);
     const isPair = sizes.arches > 1;
     return [
       ...shareSteps(asked),
       ...stateSteps(archAtTravel(ratio, form, travel), form, Math.min(MIRRORED, travel)),
+      ...hardestSteps(ratio, form, travel),
       formula({
         ...SOURCE,
         id: 'arch-strain',
         symbol: 'ε',
         expression: 'c_a * t * h_a / L^2',
-        given: [given('c_a', factor, '', 'summed')],
         unit: '',
         figure: byHand.nominalStrain,
       }),
@@ -171,7 +208,7 @@ function archSteps(formOfArch: (sizes: SnapArchSizes) => ArchForm): HandSteps<Sn
         ...SOURCE,
         id: 'arch-force-all',
         symbol: 'F',
-        expression: `${beside}${isPair ? 'm_a * ' : ''}Φ * E * I * h_a / L^3`,
+        expression: `${factor}${isPair ? 'm_a * ' : ''}Φ * E * I * h_a / L^3`,
         given: [modulusGiven(asked), ...inputs, ...(isPair ? [given('m_a', sizes.arches, '', 'size')] : [])],
         unit: 'N',
         figure: assessment.effort.modulus * byHand.effort,
