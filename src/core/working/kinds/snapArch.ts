@@ -1,11 +1,11 @@
 import { archAtTravel } from '../../closedForms/archAtTravel.ts';
-import { MODES, SIDE_MODE, type ArchForm, type ArchState } from '../../closedForms/archModes.ts';
-import { archHardest } from '../../closedForms/archStrain.ts';
+import { SIDE_MODE, type ArchForm, type ArchState } from '../../closedForms/archModes.ts';
 import { flexing, formOf, type SnapArchSizes } from '../../flexures/snapArchSizes.ts';
 import { modulusGiven } from '../asked.ts';
 import type { HandAsked, HandSteps, KindWorking } from '../kindWorking.ts';
 import { travelGiven } from '../movement.ts';
 import { balance, formula, given, sum, type Given, type Step } from '../step.ts';
+import { archStep as step, hardestSteps, HIGHER_MODES } from './archHardest.ts';
 import { inertiaStep, togetherGiven } from './turnedLeaf.ts';
 
 const SOURCE = { source: 'shallow-arch' } as const;
@@ -14,10 +14,6 @@ type Arch = HandAsked<SnapArchSizes>;
 
 /** At the mirror image of the arch its path ends; what is pushed farther counts as pushed so far. */
 const MIRRORED = 2;
-
-function step(id: string, symbol: string, expression: string, put: readonly Given[] = []): Step {
-  return formula({ ...SOURCE, id, symbol, expression, given: put, unit: '' });
-}
 
 /** What bends, and rise and travel without dimension: `L`, `Q_a`, `Δ`. */
 function shareSteps(asked: Arch): readonly Step[] {
@@ -64,9 +60,6 @@ function compressionStep(form: ArchForm): Step {
     ? step('arch-aside-double', 'n_c', '(4 * pi)^2')
     : step('arch-aside-free', 'n_c', 'N_w^2', [given('N_w', SIDE_MODE.free, '', 'constant')]);
 }
-
-/** Column modes of a clamped leaf but for the first: 6π, 10π, … */
-const HIGHER_MODES = { symbol: 'N_j', values: MODES.slice(1), unit: '', from: 'constant' } as const;
 
 /** The thirty modes that a load in the middle takes, the first by itself: `s_g`, `s_q`, and its fall of force `s_f`. */
 function modeSteps(put: readonly Given[]): readonly Step[] {
@@ -146,41 +139,6 @@ function asideSteps({ side }: ArchState, form: ArchForm): readonly Step[] {
     figure: side,
   });
   return [left, amplitude];
-}
-
-/** Where on the way it is strained most: c = ½·|Δκ|·L²/h + n/(12·Q), the symbol `c_a`. */
-function hardestSteps(ratio: number, form: ArchForm, travel: number): readonly Step[] {
-  const { factor, state, place } = archHardest(ratio, form, travel);
-  const found = [given('n_m', state.compression, '', 'summed'), given('A_m', state.first, '', 'summed')];
-  const hasSide = state.side > 0;
-  return [
-    step('hardest-force', 'Φ_m', '2 * pi^4 - pi^2 * (4 * pi^2 - n_m) * A_m', found),
-    step('hardest-first', 'w_1', '4 * pi^2 * (A_m - 1 / 2) * cos(2 * pi * x_m)', [given('x_m', place, '', 'summed')]),
-    sum({
-      ...SOURCE,
-      id: 'hardest-modes',
-      symbol: 'w_j',
-      expression: '-4 * Φ_m * cos(N_j * x_m) / (N_j^2 - n_m)',
-      over: HIGHER_MODES,
-      unit: '',
-    }),
-    ...(hasSide ? [sideBendStep(state, form)] : []),
-    formula({
-      ...SOURCE,
-      id: hasSide ? 'hardest-aside' : 'hardest-upright',
-      symbol: 'c_a',
-      expression: `(abs(w_1 + w_j)${hasSide ? ' + abs(w_s)' : ''}) / 2 + n_m / (12 * Q_a)`,
-      unit: '',
-      figure: factor,
-    }),
-  ];
-}
-
-function sideBendStep({ side }: ArchState, form: ArchForm): Step {
-  const put = [given('A_s', side, '', 'summed')];
-  if (form === 'double') return step('side-double', 'w_s', 'A_s * (4 * pi)^2 * cos(4 * pi * x_m)', put);
-  const mode = given('N_w', SIDE_MODE.free, '', 'constant');
-  return step('side-free', 'w_s', 'A_s * (N_w^2 * cos(N_w * x_m) - 2 * N_w * sin(N_w * x_m))', [...put, mode]);
 }
 
 function archSteps(formOfArch: (sizes: SnapArchSizes) => ArchForm): HandSteps<SnapArchSizes> {

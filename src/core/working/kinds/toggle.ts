@@ -1,11 +1,11 @@
-import { toggleAt, type ToggleState } from '../../closedForms/toggle.ts';
-import { pinOverPush, placesOnTheWay, toggleParts } from '../../flexures/toggleHandForms.ts';
+import { pinOverPush, toggleParts } from '../../flexures/toggleHandForms.ts';
 import type { ToggleSizes } from '../../flexures/toggleSizes.ts';
 import { asRad, degrees } from '../../units.ts';
 import { modulusGiven } from '../asked.ts';
 import type { HandAsked, HandSteps, KindWorking } from '../kindWorking.ts';
 import { travelGiven } from '../movement.ts';
 import { formula, given, type Step } from '../step.ts';
+import { pinStates } from './toggleStates.ts';
 import { inertiaStep, togetherGiven } from './turnedLeaf.ts';
 
 const SOURCE = { source: 'two-bar-truss' } as const;
@@ -127,103 +127,10 @@ function travelSteps(asked: Toggle): readonly Step[] {
   return [ratio, travel];
 }
 
-/** The symbols of one state of the pins: how far they are apart, and how far necks have turned. */
-interface Opened {
-  readonly travel: string;
-  readonly run: string;
-  readonly opened: string;
-}
-interface At extends Opened {
-  readonly turned: string;
-  readonly last: string;
-}
-
-const WANTED: At = { travel: 'v', run: 'c', opened: 'u', turned: 'χ', last: 'χ_3' };
-const MOST_OPEN: Opened = { travel: 'v_u', run: 'c_u', opened: 'u_m' };
-const MOST_TURNED: At = { travel: 'v_χ', run: 'c_χ', opened: 'u_χ', turned: 'χ_b', last: 'χ_m' };
-
-function openedSteps({ travel, run, opened }: Opened, state: ToggleState): readonly Step[] {
-  return [
-    formula({ ...SOURCE, id: 'pin-run', symbol: run, expression: `sqrt(ℓ_0^2 - (H - ${travel})^2)`, unit: 'mm' }),
-    formula({
-      ...SOURCE,
-      id: 'pin-opened',
-      symbol: opened,
-      expression: `2 * (${run} - a)`,
-      unit: 'mm',
-      // As made and mirrored nothing is open but round-off.
-      ...(state.opened > 1e-6 ? { figure: state.opened } : {}),
-    }),
-  ];
-}
-
-function turnedSteps({ travel, opened, turned, last }: At, state: ToggleState): readonly Step[] {
-  return [
-    formula({
-      ...SOURCE,
-      id: 'pin-turned',
-      symbol: turned,
-      expression: `asin(H / ℓ_0) - asin((H - ${travel}) / ℓ_0)`,
-      unit: '',
-      figure: state.turned,
-    }),
-    formula({
-      ...SOURCE,
-      id: 'pin-last',
-      symbol: last,
-      expression: `${turned} + λ * ${opened}`,
-      unit: '',
-      figure: state.lastTurned,
-    }),
-  ];
-}
-
-/** Where on the way something is largest: a share of the travel, in so many places. */
-function placeStep(travel: string, place: number, places: number, count: string): Step {
-  return formula({
-    ...SOURCE,
-    id: 'pin-place',
-    symbol: travel,
-    expression: `v * ${count} / n_p`,
-    given: [given(count, place, '', 'summed'), given('n_p', places, '', 'constant')],
-    unit: 'mm',
-  });
-}
-
-/** At the wanted end, and where spring and last neck are bent most, if that is before it. */
-function stateSteps({ sizes, thickness, amount }: Toggle): {
-  readonly steps: readonly Step[];
-  readonly opened: string;
-  readonly last: string;
-} {
-  const parts = toggleParts(sizes, thickness);
-  const { places, travel, mostOpened, mostTurned } = placesOnTheWay(sizes, thickness, amount);
-  const stateAt = (place: number) => toggleAt(parts, (travel * place) / places);
-  const wanted = stateAt(places);
-  const steps = [...openedSteps(WANTED, wanted), ...turnedSteps(WANTED, wanted)];
-  const open = stateAt(mostOpened);
-  const isOpenBefore = mostOpened !== places;
-  if (isOpenBefore) steps.push(placeStep(MOST_OPEN.travel, mostOpened, places, 'n_u'), ...openedSteps(MOST_OPEN, open));
-  const turned = stateAt(mostTurned);
-  const isTurnedBefore = mostTurned !== places;
-  if (isTurnedBefore) {
-    steps.push(
-      placeStep(MOST_TURNED.travel, mostTurned, places, 'n_χ'),
-      ...openedSteps(MOST_TURNED, turned),
-      ...turnedSteps(MOST_TURNED, turned),
-    );
-  }
-  return {
-    steps,
-    opened: (isOpenBefore ? MOST_OPEN : WANTED).opened,
-    last: (isTurnedBefore ? MOST_TURNED : WANTED).last,
-  };
-}
-
 /** Links on pins against a spring: F = dU/dv of U = ½·k·u² + ½·K·(ψ² + ½·(2ψ)² + (ψ + λ·u)²). */
 const pressedSteps: HandSteps<ToggleSizes> = (asked) => {
   const { sizes, assessment, byHand } = asked;
-  const { steps, opened, last } = stateSteps(asked);
+  const { steps, opened, last } = pinStates(asked);
   const { inputs, factor } = togetherGiven(sizes.sideBySide);
   return [
     ...roofSteps(asked),
