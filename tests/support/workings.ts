@@ -5,9 +5,9 @@ import { stepWords, symbolWords } from '../../src/ui/text/working/workingWords.t
 import { workOutSteps, type WorkedStep } from '../../src/ui/lesson/working/mathBench.ts';
 
 /** Round-off of a chain of some thirty formulas; any slip in one of them is far larger. */
-export const ROUND_OFF = 1e-9;
+const ROUND_OFF = 1e-9;
 /** Roots are found to about this share. */
-export const OF_A_ROOT = 1e-6;
+const OF_A_ROOT = 1e-6;
 
 export function workedOut(assessment: Assessment): readonly WorkedStep[] {
   return workOutSteps(workingOf(assessment).sections.flatMap(({ steps }) => steps));

@@ -6,7 +6,7 @@ import { markOf, withNames, type Drawn } from './marks.ts';
 import type { Picture, PictureNode } from './picture.ts';
 
 /** Clear paper round what is drawn [px]. */
-export const MARGIN = 8;
+const MARGIN = 8;
 
 interface Box {
   readonly left: number;
@@ -108,7 +108,7 @@ function lettersOver({ root, papers }: PageFigure, box: Box, drawn: Drawn): read
 }
 
 /** Paper, ink and greys of a print, while something is looked at. */
-export const PRINT_INKS = 'in-print-inks';
+const PRINT_INKS = 'in-print-inks';
 
 /** A figure as it is seen now, in its own inks or in those of a print. */
 export function composed(figure: PageFigure, isGrey: boolean): Composed {

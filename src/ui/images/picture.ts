@@ -26,7 +26,7 @@ const FORBIDDEN = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g;
 
 const escaped = (text: string) => text.replaceAll(FORBIDDEN, '').replaceAll(/[&<>"]/g, (one) => CODES[one] ?? one);
 
-export function markupOf({ tag, attributes, children }: PictureNode): string {
+function markupOf({ tag, attributes, children }: PictureNode): string {
   const said = Object.entries(attributes)
     .map(([name, value]) => ` ${name}="${escaped(value)}"`)
     .join('');

@@ -11,7 +11,7 @@ export const STRAIN: FormulaSaid = { left: 'ε', over: 't · θ', under: '2 · L
 export const TORQUE: FormulaSaid = { left: 'M', over: 'E · b · t³ · θ', under: '12 · L' };
 
 /** An angle in degrees as arc over radius. */
-export function arcAsked(angle: number): AskedWords {
+function arcAsked(angle: number): AskedWords {
   return {
     says: `Write the angle of ${degreesText(angle)} as arc over radius. It has no unit.`,
     formulas: [{ left: 'θ', over: `${degreesText(angle)} × π`, under: '180°' }],

@@ -94,7 +94,7 @@ const CHOICES: Readonly<Record<string, string>> = {
   held: 'being held bent',
 };
 
-export function choiceWord(letter: string): string {
+function choiceWord(letter: string): string {
   return CHOICES[letter] ?? letter;
 }
 

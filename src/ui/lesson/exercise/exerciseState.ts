@@ -28,7 +28,7 @@ function oneOf<T extends string>(all: readonly T[], value: string | null, otherw
 }
 
 /** A whole number of pages within what a class may have. */
-export function nearestCount(count: number): number {
+function nearestCount(count: number): number {
   return Math.min(CLASS.max, Math.max(CLASS.min, Math.round(count)));
 }
 

@@ -1,7 +1,7 @@
 import { ENLARGED } from '../../../../core/lesson/exercises/question.ts';
 import { Paper } from './Paper.tsx';
 
-export interface DrawnRoot {
+interface DrawnRoot {
   readonly letter: string;
   /** 0 for one that is drawn sharp [mm]. */
   readonly fillet: number;
