@@ -7,7 +7,16 @@ import type { OwnFilament } from '../core/material/types.ts';
 import type { Problem } from '../core/problems.ts';
 import { fail, failIfAny, ok, type Result } from '../core/result.ts';
 import { radians } from '../core/units.ts';
-import { AMOUNTS, KEYS, LINK_VERSION, measureOf, MORE_KEYS, type Group, type Kind } from './jointLinkText.ts';
+import {
+  AMOUNTS,
+  BENT_LIMITS,
+  KEYS,
+  LINK_VERSION,
+  measureOf,
+  MORE_KEYS,
+  type Group,
+  type Kind,
+} from './jointLinkText.ts';
 import { readJoint } from './joints.ts';
 import { readOwn } from './ownLink.ts';
 import { migrateJoint } from './partMigrations.ts';
@@ -24,6 +33,8 @@ export interface JointInLink {
   readonly joint: Joint;
   /** The user's own that came with it, at most one. */
   readonly filaments: readonly OwnFilament[];
+  /** How far it was shown moved, as a share of the wanted amount; absent where nothing is said of it. */
+  readonly bent?: number;
 }
 
 /**
@@ -51,8 +62,21 @@ export function readJointLink(fragment: string): Result<JointInLink> {
   if (!filaments.ok) return filaments;
   const joint = withOnShelf(filaments.value, () => readJoint(shape.output));
   if (!joint.ok) return joint;
-  const notes = [...unknownKeys(link, shape.output), ...filaments.notes, ...joint.notes];
-  return ok({ joint: joint.value, filaments: filaments.value }, capped(notes));
+  const { bent, notes: ofBent } = bentIn(link);
+  const notes = [...unknownKeys(link, shape.output), ...ofBent, ...filaments.notes, ...joint.notes];
+  const read = { joint: joint.value, filaments: filaments.value, ...(bent === undefined ? {} : { bent }) };
+  return ok(read, capped(notes));
+}
+
+/** How far it was shown moved; what cannot be is left out and told, because it changes nothing of the joint. */
+function bentIn(link: URLSearchParams): { readonly bent?: number; readonly notes: readonly Problem[] } {
+  const text = link.get('bent');
+  if (text === null) return { notes: [] };
+  const bent = numberFrom(text);
+  const { min, max } = BENT_LIMITS;
+  if (typeof bent === 'number' && bent >= min && bent <= max) return { bent, notes: [] };
+  const message = `How far the joint was shown moved, ${shown(text)}, is no share from ${min} to ${max} of what is wanted and was left out`;
+  return { notes: [{ code: 'unknown-field', message, field: 'bent' }] };
 }
 
 function notALink(version: string): Problem {

@@ -35,8 +35,26 @@ export const KEYS = {
   moisture: ['surroundings', 'text'],
 } as const satisfies Record<string, readonly [Group, Kind]>;
 
-/** Written apart from the others: the other end of the swing, the movements beside it, and the user's own filament. */
-export const MORE_KEYS = ['least', 'also', 'own'] as const;
+/**
+ * Written apart from the others: the other end of the swing, the movements beside it, the user's own filament, and how far the
+ * joint was shown moved. The last says nothing of the joint itself: a program that does not know it says so and opens the rest, so
+ * that the version of links stays.
+ */
+export const MORE_KEYS = ['least', 'also', 'own', 'bent'] as const;
+
+/** How far a joint may be shown moved, as a share of the wanted amount; below 0 the other way. */
+export const BENT_LIMITS = { min: -1, max: 10 } as const;
+
+/**
+ * A link that also says how far the joint was shown moved; one that was shown as far as wanted says nothing of it.
+ *
+ * @param link - as `writeJointLink` writes it
+ * @param bent - share of the wanted amount
+ */
+export function withBent(link: string, bent: number): string {
+  const share = Number(bent.toFixed(8));
+  return share === 1 ? link : `${link}&bent=${share}`;
+}
 
 /** How far it is moved: one of these, as its drive measures. */
 export const AMOUNTS = ['angleDeg', 'angleRad', 'travel'] as const;

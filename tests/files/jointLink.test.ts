@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { FAMILIES } from '../../src/core/flexures/index.ts';
 import { radians } from '../../src/core/units.ts';
 import { MAX_LINK_LENGTH, readJointLink, RESERVED_KEYS } from '../../src/files/jointLink.ts';
-import { writeJointLink } from '../../src/files/jointLinkText.ts';
+import { BENT_LIMITS, withBent, writeJointLink } from '../../src/files/jointLinkText.ts';
 import { readPart } from '../../src/files/partFile.ts';
 import { changed, LEAF } from '../support/joints.ts';
 import { joint } from '../support/partGenerators.ts';
@@ -43,6 +43,28 @@ describe('a joint link', () => {
 
   it('of the second version opens as the same joint', () => {
     expect(readJointLink(LINK.replace('joint=3', 'joint=2'))).toEqual(readJointLink(LINK));
+  });
+
+  it('carries how far it was shown moved, and nothing of it where that is as far as wanted', () => {
+    expect(withBent(LINK, 1)).toBe(LINK);
+    const half = readJointLink(withBent(LINK, 0.5));
+    expect(half).toMatchObject({ ok: true, notes: [], value: { bent: 0.5 } });
+    const share = fc.integer({ min: BENT_LIMITS.min * 10_000, max: BENT_LIMITS.max * 10_000 }).map((n) => n / 10_000);
+    fc.assert(
+      fc.property(share, (bent) => {
+        const read = readJointLink(withBent(LINK, bent));
+        expect(read.ok && (read.value.bent ?? 1)).toBe(bent);
+      }),
+    );
+  });
+
+  it('opens whatever is said of how far it was shown moved, and tells what cannot be', () => {
+    for (const text of ['', 'far', '11', '-1.5', 'NaN', '1e9', '0.5deg', '%00']) {
+      const read = readJointLink(`${LINK}&bent=${text}`);
+      expect(read).toMatchObject({ ok: true, notes: [{ code: 'unknown-field', field: 'bent' }] });
+      expect(read.ok && read.value.bent).toBeUndefined();
+    }
+    expect(problemsOf(`${LINK}&bent=0.5&bent=0.6`)).toMatchObject([{ code: 'given-twice', field: 'bent' }]);
   });
 
   it('carries other ends, movements beside the main one, hours and surroundings, readably', () => {

@@ -122,6 +122,7 @@ export function openFragment(fragment: string, refuse: Refuse): void {
   const { names, own, renamed } = brought.value;
   const joint = brought.value.joint(read.value.joint);
   session.addJoint(joint, alongText(SAID.linkOpened(joint.name), names), own);
+  if (read.value.bent !== undefined) session.bend(read.value.bent);
   if (renamed !== '') sayChanges(renamed);
   return undefined;
 }

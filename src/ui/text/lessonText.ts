@@ -14,3 +14,6 @@ export const LESSON_PAGE_NAMES: Readonly<Record<LessonPage, string>> = {
   compare: 'Side by side',
   summary: 'One-page summary',
 };
+
+/** Over the links from a joint to its working, to others beside it, and to its sheet of paper. */
+export const SHOW_OTHERS = 'Show it to others';
