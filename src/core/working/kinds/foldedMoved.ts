@@ -2,58 +2,86 @@ import { foldedEffort, type FoldedPlace } from '../../closedForms/foldedLeafTurn
 import type { FoldedSizes } from '../../flexures/foldedLeaf.ts';
 import type { HandAsked } from '../kindWorking.ts';
 import { travelGiven } from '../movement.ts';
-import { formula, given, sum, type Step, type WorkingUnit } from '../step.ts';
+import { formula, given, sum, type Given, type Step, type WorkingUnit } from '../step.ts';
 
 const SOURCE = { source: 'unit-load-method' } as const;
 
-/** From the end up or down to the centre of turn j; every second turn lies below. */
-const TO_TURN = '(y_e - L * (1 - (-1)^j) / 2)';
-/** ∫ y ds over turn j: half a circle about its centre. */
-const TURN_Y = `(pi * r_t * ${TO_TURN} + 2 * (-1)^j * r_t^2)`;
+function step(
+  id: string,
+  symbol: string,
+  expression: string,
+  unit: WorkingUnit,
+  more: { readonly figure?: number; readonly given?: readonly Given[] } = {},
+): Step {
+  return formula({ ...SOURCE, id, symbol, expression, unit, ...more });
+}
 
-/** Where the moving end stands, seen from the fixed one: `x_e` and `y_e`. */
+/** Where the moving end stands, seen from the fixed one, and what turns and runs have in common. */
 const END: readonly Step[] = [
-  formula({ ...SOURCE, id: 'fold-end-x', symbol: 'x_e', expression: '(n_f - 1) * d', unit: 'mm' }),
-  formula({ ...SOURCE, id: 'fold-end-y', symbol: 'y_e', expression: 'L * (1 - (-1)^n_f) / 2', unit: 'mm' }),
-  formula({ ...SOURCE, id: 'fold-radius', symbol: 'r_t', expression: 'd / 2', unit: 'mm' }),
+  step('fold-end-x', 'x_e', '(n_f - 1) * d', 'mm'),
+  step('fold-end-y', 'y_e', 'L * (1 - (-1)^n_f) / 2', 'mm'),
+  step('fold-middle', 'y_m', 'y_e - L / 2', 'mm'),
+  step('fold-radius', 'r_t', 'd / 2', 'mm'),
+  step('fold-arc', 'ℓ_t', 'pi * r_t', 'mm'),
+  step('fold-bends', 'c_t', '12 / t^3', '1/mm^3'),
 ];
 
-/** What does not sum up to something short: integrals over the turns of y, x·y and y². */
-function turnSums(runs: number): readonly Step[] {
-  const over = {
-    symbol: 'j',
-    values: Array.from({ length: runs - 1 }, (_, at) => at + 1),
-    unit: '',
-    from: 'constant',
-  } as const;
-  const summed = (id: string, symbol: string, expression: string, unit: WorkingUnit) =>
-    sum({ ...SOURCE, id, symbol, expression, over, unit });
+/** Turns on one side, seen from the end: what y and y² sum up to along one of them, and x over their centres. */
+function sideSteps(side: 'a' | 'b', turns: readonly number[]): readonly Step[] {
+  if (turns.length === 0) return [];
+  const sign = side === 'a' ? '-' : '+';
+  const away = side === 'a' ? 'y_e - L' : 'y_e';
   return [
-    summed('turns-y', 'T_y', TURN_Y, 'mm^2'),
-    summed('turns-xy', 'T_xy', `(n_f - j - 1 / 2) * d * ${TURN_Y}`, 'mm^3'),
-    summed('turns-yy', 'T_yy', `pi * r_t * ${TO_TURN}^2 + 4 * (-1)^j * r_t^2 * ${TO_TURN} + pi * r_t^3 / 2`, 'mm^3'),
+    step(`turn-${side}`, `y_${side}`, away, 'mm'),
+    step('turn-y', `q_${side}`, `ℓ_t * y_${side} ${sign} 2 * r_t^2`, 'mm^2'),
+    step('turn-yy', `v_${side}`, `ℓ_t * (y_${side}^2 + r_t^2 / 2) ${sign} 4 * r_t^2 * y_${side}`, 'mm^3'),
+    sum({
+      ...SOURCE,
+      id: 'turns-x',
+      symbol: `X_${side}`,
+      expression: '(n_f - j - 1 / 2) * d',
+      over: { symbol: 'j', values: turns, unit: '', from: 'constant' },
+      unit: 'mm',
+    }),
   ];
 }
 
-function step(id: string, symbol: string, expression: string, unit: WorkingUnit, figure?: number): Step {
-  return formula({ ...SOURCE, id, symbol, expression, unit, ...(figure === undefined ? {} : { figure }) });
+/** Integrals of x, y and their products over all turns; every second one lies below. */
+function turnSteps(runs: number): readonly Step[] {
+  const turns = Array.from({ length: runs - 1 }, (_, at) => at + 1);
+  const above = turns.filter((j) => j % 2 === 1);
+  const below = turns.filter((j) => j % 2 === 0);
+  const counts = [given('n_o', above.length, '', 'summed'), given('n_b', below.length, '', 'summed')];
+  const hasBelow = below.length > 0;
+  const both = (one: string, other: string) => (hasBelow ? `${one} + ${other}` : one);
+  return [
+    ...sideSteps('a', above),
+    ...sideSteps('b', below),
+    step('turns-sum-x', 'T_x', hasBelow ? 'ℓ_t * (X_a + X_b)' : 'ℓ_t * X_a', 'mm^2'),
+    step('turns-sum-y', 'T_y', both('n_o * q_a', 'n_b * q_b'), 'mm^2', { given: counts.slice(0, hasBelow ? 2 : 1) }),
+    step('turns-sum-xy', 'T_xy', both('X_a * q_a', 'X_b * q_b'), 'mm^3'),
+    step('turns-sum-yy', 'T_yy', both('n_o * v_a', 'n_b * v_b'), 'mm^3'),
+    sum({
+      ...SOURCE,
+      id: 'turns-xx',
+      symbol: 'T_xx',
+      expression: 'ℓ_t * ((n_f - j - 1 / 2)^2 * d^2 + r_t^2 / 2)',
+      over: { symbol: 'j', values: turns, unit: '', from: 'constant' },
+      unit: 'mm^3',
+    }),
+  ];
 }
 
-function flexibility(at: string, expression: string, unit: WorkingUnit): Step {
-  return step(`fold-${at}`, `f_${at}`, expression, unit);
-}
-
-const RUNS_XX = 'L * d^2 * n_f * (n_f - 1) * (2 * n_f - 1) / 6';
-const TURNS_XX = 'pi * r_t * d^2 * (n_f - 1) * (4 * (n_f - 1)^2 - 1) / 12 + (n_f - 1) * pi * r_t^3 / 2';
-
-/** Movement of the end for each force and moment there, times E·b; runs and turns are told by what they sum up to. */
+/** Movement of the end for each force and moment there, times E·b. */
 const FLEXIBILITIES: readonly Step[] = [
-  flexibility('xx', '12 / t^3 * (n_f * L^3 / 3 + T_yy) + (n_f - 1) * pi * r_t / (2 * t)', ''),
-  flexibility('xy', '-12 / t^3 * ((y_e - L / 2) * L * d * n_f * (n_f - 1) / 2 + T_xy)', ''),
-  flexibility('yy', `12 / t^3 * (${RUNS_XX} + ${TURNS_XX}) + (n_f * L + (n_f - 1) * pi * r_t / 2) / t`, ''),
-  flexibility('xm', '-12 / t^3 * (n_f * L * (y_e - L / 2) + T_y)', '1/mm'),
-  flexibility('ym', '12 / t^3 * (L * d * n_f * (n_f - 1) / 2 + pi * r_t * d * (n_f - 1)^2 / 2)', '1/mm'),
-  flexibility('mm', '12 * L_u / t^3', '1/mm^2'),
+  step('runs-x', 'R_x', 'L * d * n_f * (n_f - 1) / 2', 'mm^2'),
+  step('runs-xx', 'R_xx', 'L * d^2 * n_f * (n_f - 1) * (2 * n_f - 1) / 6', 'mm^3'),
+  step('fold-xx', 'f_xx', 'c_t * (n_f * L^3 / 3 + T_yy) + (n_f - 1) * ℓ_t / (2 * t)', ''),
+  step('fold-xy', 'f_xy', '-c_t * (R_x * y_m + T_xy)', ''),
+  step('fold-yy', 'f_yy', 'c_t * (R_xx + T_xx) + (n_f * L + (n_f - 1) * ℓ_t / 2) / t', ''),
+  step('fold-xm', 'f_xm', '-c_t * (n_f * L * y_m + T_y)', '1/mm'),
+  step('fold-ym', 'f_ym', 'c_t * (R_x + T_x)', '1/mm'),
+  step('fold-mm', 'f_mm', 'c_t * L_u', '1/mm^2'),
 ];
 
 /** One column of the inverse, by its minors: what moves the end one way and no other. */
@@ -75,8 +103,8 @@ function loadSteps(way: 'across' | 'along', stiffness: number): readonly Step[] 
     step('fold-minor', 'c_y', y, '1/mm^2'),
     step('fold-minor', 'c_m', m, '1/mm'),
     step('fold-determinant', 'Δ', DETERMINANT[way], '1/mm^2'),
-    step(isAcross ? 'fold-driven' : 'fold-kept', 'p_x', 'c_x / Δ', '', isAcross ? stiffness : undefined),
-    step(isAcross ? 'fold-kept' : 'fold-driven', 'p_y', 'c_y / Δ', '', isAcross ? undefined : stiffness),
+    step(isAcross ? 'fold-driven' : 'fold-kept', 'p_x', 'c_x / Δ', '', isAcross ? { figure: stiffness } : {}),
+    step(isAcross ? 'fold-kept' : 'fold-driven', 'p_y', 'c_y / Δ', '', isAcross ? {} : { figure: stiffness }),
     step('fold-kept-turn', 'p_m', 'c_m / Δ', 'mm'),
   ];
 }
@@ -119,7 +147,7 @@ export function foldedMovedSteps(asked: HandAsked<FoldedSizes>, way: 'across' | 
   const { stiffness, hardest } = foldedEffort(sizes, thickness, way);
   return [
     ...END,
-    ...turnSums(sizes.runs),
+    ...turnSteps(sizes.runs),
     ...FLEXIBILITIES,
     ...loadSteps(way, stiffness),
     ...strainSteps(asked, hardest, travelGiven(asked)),
