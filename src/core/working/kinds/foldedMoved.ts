@@ -89,20 +89,25 @@ const MINORS = {
   across: ['f_yy * f_mm - f_ym^2', 'f_ym * f_xm - f_xy * f_mm', 'f_xy * f_ym - f_yy * f_xm'],
   along: ['f_ym * f_xm - f_xy * f_mm', 'f_xx * f_mm - f_xm^2', 'f_xm * f_xy - f_ym * f_xx'],
 } as const;
-const DETERMINANT = {
-  across: 'f_xx * c_x + f_xy * c_y + f_xm * c_m',
-  along: 'f_xy * c_x + f_yy * c_y + f_ym * c_m',
+/** Its determinant, row by row. */
+const ROWS = {
+  across: ['f_xx * c_x', 'f_xy * c_y', 'f_xm * c_m'],
+  along: ['f_xy * c_x', 'f_yy * c_y', 'f_ym * c_m'],
 } as const;
 
 /** Forces and moment at the end over E·b and travel: `p_x`, `p_y`, `p_m`. */
 function loadSteps(way: 'across' | 'along', stiffness: number): readonly Step[] {
   const [x, y, m] = MINORS[way];
+  const [ofX, ofY, ofM] = ROWS[way];
   const isAcross = way === 'across';
   return [
     step('fold-minor', 'c_x', x, '1/mm^2'),
     step('fold-minor', 'c_y', y, '1/mm^2'),
     step('fold-minor', 'c_m', m, '1/mm'),
-    step('fold-determinant', 'Δ', DETERMINANT[way], '1/mm^2'),
+    step('fold-product', 'Δ_x', ofX, '1/mm^2'),
+    step('fold-product', 'Δ_y', ofY, '1/mm^2'),
+    step('fold-product', 'Δ_m', ofM, '1/mm^2'),
+    step('fold-determinant', 'Δ', 'Δ_x + Δ_y + Δ_m', '1/mm^2'),
     step(isAcross ? 'fold-driven' : 'fold-kept', 'p_x', 'c_x / Δ', '', isAcross ? { figure: stiffness } : {}),
     step(isAcross ? 'fold-kept' : 'fold-driven', 'p_y', 'c_y / Δ', '', isAcross ? {} : { figure: stiffness }),
     step('fold-kept-turn', 'p_m', 'c_m / Δ', 'mm'),
@@ -116,20 +121,18 @@ function strainSteps(
   put: ReturnType<typeof travelGiven>,
 ): readonly Step[] {
   const isTurn = place.kind === 'turn';
-  const moment = formula({
-    ...SOURCE,
-    id: isTurn ? 'fold-centre' : 'fold-place',
-    symbol: 'm_p',
-    expression: 'p_m + p_y * (x_e - x_p) - p_x * (y_e - y_p)',
-    given: [given('x_p', place.x, 'mm', 'summed'), given('y_p', place.y, 'mm', 'summed')],
-    unit: 'mm',
-  });
+  const found = given('x_p', place.x, 'mm', 'summed');
+  const moment = [
+    step('fold-arm-x', 'd_x', 'x_e - x_p', 'mm', { given: [found] }),
+    step('fold-arm-y', 'd_y', 'y_e - y_p', 'mm', { given: [given('y_p', place.y, 'mm', 'summed')] }),
+    step(isTurn ? 'fold-centre' : 'fold-place', 'm_p', 'p_m + p_y * d_x - p_x * d_y', 'mm'),
+  ];
   const strain = (id: string, expression: string) =>
     formula({ ...SOURCE, id, symbol: 'ε', expression, given: [put], unit: '', figure: byHand.nominalStrain });
-  if (!isTurn) return [moment, strain('run-strain', '(6 * abs(m_p) / t^2 + abs(p_y) / t) * δ')];
+  if (!isTurn) return [...moment, strain('run-strain', '(6 * abs(m_p) / t^2 + abs(p_y) / t) * δ')];
   const whole = formula({ ...SOURCE, id: 'fold-whole', symbol: 'p', expression: 'sqrt(p_x^2 + p_y^2)', unit: '' });
   const sign = place.adds === 1 ? '+' : '-';
-  return [moment, whole, strain('turn-strain', `(6 * abs(m_p ${sign} r_t * p) / t^2 + p / t) * δ`)];
+  return [...moment, whole, strain('turn-strain', `(6 * abs(m_p ${sign} r_t * p) / t^2 + p / t) * δ`)];
 }
 
 /**

@@ -115,6 +115,15 @@ function placeSteps({ hardest }: HubAnswer, { sizes }: Spiral): readonly Step[] 
   ];
 }
 
+/** Which way the arm runs there: its rise along x and y for each radian, and its length. */
+function directionSteps(isBoth: boolean): readonly Step[] {
+  return [
+    woundStep('arm-along-x', 'g_x', 'a * cos(φ) - y_p'),
+    ...(isBoth ? [woundStep('arm-along-y', 'g_y', 'a * sin(φ) + x_p')] : []),
+    woundStep('arm-along', 'w_p', 'sqrt(r_p^2 + a^2)'),
+  ];
+}
+
 /** ε = ((t/2)·|m| + (t²/12)·|n|) for a unit of movement, times the movement. */
 function strainSteps(asked: Spiral, hub: HubAnswer, { forces }: Felt, movement: Given | undefined): readonly Step[] {
   const last = (id: string, expression: string, put: readonly Given[]) =>
@@ -132,13 +141,12 @@ function strainSteps(asked: Spiral, hub: HubAnswer, { forces }: Felt, movement: 
   const put = movement ? [movement] : [];
   if (x === undefined) return [last('alone-strain', `t / 2 * P_m * ${by}`, put)];
   const bent = [`${x} * y_p`, ...(y === undefined ? [] : [`- ${y} * x_p`]), ...(m === undefined ? [] : [`+ ${m}`])];
-  const along =
-    y === undefined ? `${x} * (a * cos(φ) - y_p)` : `(${x} * (a * cos(φ) - y_p) + ${y} * (a * sin(φ) + x_p))`;
   const [perBend, perPull]: readonly [WorkingUnit, WorkingUnit] = movement ? ['1/mm^2', '1/mm^3'] : ['1/mm', '1/mm^2'];
   return [
     ...placeSteps(hub, asked),
     step('arm-moment', 'm_p', bent.join(' '), perBend),
-    step('arm-pull', 'q_p', `${along} / sqrt(r_p^2 + a^2)`, perPull),
+    ...directionSteps(y !== undefined),
+    step('arm-pull', 'q_p', y === undefined ? `${x} * g_x / w_p` : `(${x} * g_x + ${y} * g_y) / w_p`, perPull),
     last('arm-strain', `(t / 2 * abs(m_p) + t^2 / 12 * abs(q_p)) * ${by}`, put),
   ];
 }
