@@ -37,7 +37,7 @@ function sideSteps(side: 'a' | 'b', turns: readonly number[]): readonly Step[] {
     step('turn-yy', `v_${side}`, `ℓ_t * (y_${side}^2 + r_t^2 / 2) ${sign} 4 * r_t^2 * y_${side}`, 'mm^3'),
     sum({
       ...SOURCE,
-      id: 'turns-x',
+      id: `turns-x-${side}`,
       symbol: `X_${side}`,
       expression: '(n_f - j - 1 / 2) * d',
       over: { symbol: 'j', values: turns, unit: '', from: 'constant' },
