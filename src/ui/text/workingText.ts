@@ -41,7 +41,7 @@ export const GIVEN_FROM: Readonly<Record<GivenFrom, string>> = {
   print: 'the print profile',
   filament: 'the filament',
   constant: 'the source',
-  summed: 'summed by the program',
+  summed: 'found by the program',
   solver: 'the solver',
 };
 
