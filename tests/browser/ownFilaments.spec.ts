@@ -140,6 +140,9 @@ test('takes nonsense nowhere, and says what is wrong with it in its row', async 
 
 test('moves nothing when an edit begins', async ({ page }) => {
   await makeOwn(page);
+  // The fields come in a file of their own: until then the rows of the table stand there, which are others.
+  await expect(page.getByRole('spinbutton', { name: 'Stiffness when bent', exact: true })).toBeVisible();
+  await expect(page.getByRole('spinbutton', { name: 'Strain at few cycles', exact: true })).toBeVisible();
   const heights = () =>
     page
       .locator('.numbers tr, .stands-on tr')
