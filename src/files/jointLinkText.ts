@@ -42,8 +42,11 @@ export const KEYS = {
  */
 export const MORE_KEYS = ['least', 'also', 'own', 'bent'] as const;
 
-/** How far a joint may be shown moved, as a share of the wanted amount; below 0 the other way. */
-export const BENT_LIMITS = { min: -1, max: 10 } as const;
+/**
+ * How far a joint may be shown moved, as a share of the wanted amount; below 0 the other way. One that snaps is shown as far as its
+ * second rest, which is many times what is wanted where that is little; the drawing itself goes no further than the joint does.
+ */
+export const BENT_LIMITS = { min: -1, max: 1000 } as const;
 
 /**
  * A link that also says how far the joint was shown moved; one that was shown as far as wanted says nothing of it.
@@ -52,7 +55,8 @@ export const BENT_LIMITS = { min: -1, max: 10 } as const;
  * @param bent - share of the wanted amount
  */
 export function withBent(link: string, bent: number): string {
-  const share = Number(bent.toFixed(8));
+  // What could not be read back is written as the nearest that can.
+  const share = Number(Math.min(BENT_LIMITS.max, Math.max(BENT_LIMITS.min, bent)).toFixed(8));
   return share === 1 ? link : `${link}&bent=${share}`;
 }
 

@@ -55,11 +55,18 @@ test('a joint leads to its working, to others beside it and to its sheet of pape
     await page.goto('/#joints');
     const links = page.getByRole('navigation', { name: 'Show it to others' });
     await links.scrollIntoViewIfNeeded();
-    await page.getByRole('main').focus();
     const link = links.getByRole('link', { name });
-    await link.focus();
+    // From what stands above in the same foot: Tab alone has to reach it.
+    await page.getByRole('button', { name: 'DXF' }).focus();
     await tabTo(page, link);
     await page.keyboard.press('Enter');
     await expect(page.getByRole('main')).toContainText(seen);
+    if (name !== 'The working') continue;
+    const back = page.getByRole('main').locator('a[href="#joints"]').first();
+    await expect(back).toBeVisible();
+    await tabTo(page, back);
+    await page.keyboard.press('Enter');
+    await expect(page).toHaveURL(/#joints$/);
+    await expect(verdict(page)).toBeVisible();
   }
 });

@@ -58,8 +58,21 @@ describe('a joint link', () => {
     );
   });
 
+  it('writes no share that it would not read', () => {
+    fc.assert(
+      fc.property(fc.double({ min: -1e6, max: 1e6, noNaN: true }), (bent) => {
+        const read = readJointLink(withBent(LINK, bent));
+        expect(read).toMatchObject({ ok: true, notes: [] });
+        const nearest = Math.min(BENT_LIMITS.max, Math.max(BENT_LIMITS.min, bent));
+        // Half a step of the eight decimals that are written, and as much again for the rounding of the number itself.
+        const said = read.ok ? (read.value.bent ?? 1) : NaN;
+        expect(Math.abs(said - nearest)).toBeLessThanOrEqual(1e-8);
+      }),
+    );
+  });
+
   it('opens whatever is said of how far it was shown moved, and tells what cannot be', () => {
-    for (const text of ['', 'far', '11', '-1.5', 'NaN', '1e9', '0.5deg', '%00']) {
+    for (const text of ['', 'far', '1001', '-1.5', 'NaN', '1e9', '0.5deg', '%00']) {
       const read = readJointLink(`${LINK}&bent=${text}`);
       expect(read).toMatchObject({ ok: true, notes: [{ code: 'unknown-field', field: 'bent' }] });
       expect(read.ok && read.value.bent).toBeUndefined();
